@@ -1,0 +1,63 @@
+//! The list of all finding codes. The architecture test holds it against DEVELOPERS.md.
+
+use super::Severity;
+use std::fmt;
+
+macro_rules! codes {
+    ($($(#[$doc:meta])* $name:ident = $id:literal, $severity:ident, $explanation:literal;)*) => {
+        /// The kind of a finding. Written and printed as its id, for example `template-overlap`.
+        #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+        pub enum Code {
+            $($(#[$doc])* $name,)*
+        }
+
+        impl Code {
+            /// Every code, in the order of the list.
+            pub const ALL: &'static [Self] = &[$(Self::$name,)*];
+
+            /// The id that is printed and that a person asks about.
+            pub fn id(self) -> &'static str {
+                match self { $(Self::$name => $id,)* }
+            }
+
+            /// How much a finding of this kind matters.
+            pub fn severity(self) -> Severity {
+                match self { $(Self::$name => Severity::$severity,)* }
+            }
+
+            /// What it means and what to do, in a few sentences.
+            pub fn explanation(self) -> &'static str {
+                match self { $(Self::$name => $explanation,)* }
+            }
+        }
+    };
+}
+
+codes! {
+    /// Two panels of a template share surface.
+    TemplateOverlap = "template-overlap", Fault,
+        "Two panels cover the same place on the map, so a reading there could belong to either. Panels should be loops of \
+         shared curves; look for a curve that crosses another one.";
+    /// Surface inside the outline that belongs to no panel.
+    TemplateGap = "template-gap", Fault,
+        "There is a place inside the outline of the vehicle that no panel covers. Neighbouring panels should use the same \
+         named points, so that the curve between them is stored once.";
+}
+
+impl fmt::Display for Code {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(self.id())
+    }
+}
+
+impl std::str::FromStr for Code {
+    type Err = UnknownCode;
+    fn from_str(text: &str) -> Result<Self, UnknownCode> {
+        Self::ALL.iter().copied().find(|c| c.id() == text).ok_or_else(|| UnknownCode(text.to_owned()))
+    }
+}
+
+/// There is no finding code of this name.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("there is no finding code \"{0}\"")]
+pub struct UnknownCode(pub String);

@@ -1,0 +1,28 @@
+//! Lapwright plans a light paint correction and the coating of a vehicle by two people.
+//!
+//! A job holds what is known of a vehicle: film readings, defects, the air, the crew, the products. From it the library works
+//! out how much clear coat each panel may lose, how hard it will be polished, and an order of coating in which the one who
+//! applies and the one who levels never need the same place. DEVELOPERS.md at the root is the guide to the code.
+//!
+//! Layers; an import may only point to a lower number (`tests/architecture.rs` checks it):
+//!
+//! | layer | module | answers |
+//! | --- | --- | --- |
+//! | 0 | [`units`] | what is a thickness, a temperature, a time |
+//! | 0 | [`finding`] | what a check has to say |
+//! | 1 | `geometry` | where is a panel on the map, and what is under the pointer |
+//! | 1 | `measure` | how thick is the film, and how sure is that |
+//! | 1 | `polish` | what may go, what must go, what will be done |
+//! | 1 | `coat` | is the air right, and how long may a coating wait |
+//! | 1 | `crew` | who does what, when, and never in each other's way |
+//! | 2 | `vehicle` | which panels there are, where one stands to reach them |
+//! | 3 | `job` | the document, its commands, undo |
+//! | 4 | `insight` | everything computed from a job |
+//! | 4 | `file` | jobs on disk |
+//! | 5 | `scene` | the map and the time chart as shapes with a meaning |
+//! | 7 | `work` | named background threads |
+//! | 8 | `cli` | the command line |
+//! | 8 | `gui` | the window (feature `gui`) |
+
+pub mod finding;
+pub mod units;

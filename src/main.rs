@@ -1,0 +1,3 @@
+//! The `lapwright` program.
+
+fn main() {}

@@ -1,0 +1,21 @@
+//! Quantities: one type each, so that a thickness is never added to a time.
+//!
+//! Every value is finite by construction, so comparing and sorting are total. Values go in and out through named doors
+//! (`Micrometres::new(112.5)?.um()`); there is no conversion from a bare float. In files the unit stands in the field name
+//! (`thickness_um`), never in the value.
+//!
+//! A temperature and a difference of temperatures are two types: 20 °C minus 12 °C is 8 K, not 8 °C.
+
+mod format;
+mod interval;
+mod quantity;
+
+pub use format::{clock, minutes, number};
+pub use interval::Interval;
+pub use quantity::{
+    Celsius, Decibels, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
+    RelativeHumidity, SquareMetres,
+};
+
+/// Whole seconds on the planner's clock; 0 is the start of the plan.
+pub type Seconds = i64;
