@@ -42,6 +42,31 @@ codes! {
     TemplateGap = "template-gap", Fault,
         "There is a place inside the outline of the vehicle that no panel covers. Neighbouring panels should use the same \
          named points, so that the curve between them is stored once.";
+    /// A job names a panel that its template lacks.
+    JobUnknownPanel = "job-unknown-panel", Fault,
+        "The job has readings or defects for a panel that the vehicle template doesn't have. Panel names are those of the \
+         template, with -left or -right as seen from the seat facing forward.";
+    /// A job has two entries for one panel.
+    JobPanelTwice = "job-panel-twice", Fault,
+        "All that is known of a panel belongs into one entry; with two, one of them would be lost.";
+    /// Nobody applies or nobody levels, or names clash.
+    JobCrew = "job-crew", Fault,
+        "Coating needs somebody who applies and somebody who levels, each with a name of their own. One person may do both.";
+    /// A spot without a reading.
+    JobEmptySpot = "job-empty-spot", Fault,
+        "A spot is a place of readings; one without readings says nothing.";
+    /// A defect with an impossible quantity or depth.
+    JobDefectRange = "job-defect-range", Fault,
+        "The quantity of a defect goes from 0 (none) to 5 (dense), and its least depth can't be above its most.";
+    /// A place that is not a pair of finite numbers.
+    JobPlace = "job-place", Fault,
+        "Places are in millimetres on the map: along the vehicle from its foremost point, and across from the centreline.";
+    /// A spot or defect that lies beside its panel.
+    JobPlaceOutside = "job-place-outside", Warning,
+        "A spot or a defect is noted on one panel but lies beside it on the map. The panel it is noted on counts.";
+    /// More of something than a job may hold.
+    JobTooLarge = "job-too-large", Fault,
+        "There are limits to what one job may hold, so that a damaged or hostile file can't stop the program.";
 }
 
 impl fmt::Display for Code {

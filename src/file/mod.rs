@@ -1,0 +1,18 @@
+//! Jobs on disk: reading with one clear error, writing so that a power cut leaves the old or the new file, never neither.
+//!
+//! A job is RON text (`NAME.job.ron`) whose first field is its format, `job/1`. The types of a format version live in a module
+//! of their own and never change once released; a later version converts from them.
+
+mod disk;
+mod error;
+mod load;
+mod save;
+mod v1;
+
+pub use disk::{Disk, Fault, RealDisk};
+pub use error::ReadError;
+pub use load::{Loaded, job_findings, job_from_text, read_job, template_of};
+pub use save::{SaveError, Saved, job_to_text, save_job, write_text};
+
+/// The embedded sample job: an invented vehicle with something to decide.
+pub const SAMPLE: &str = include_str!("sample.job.ron");

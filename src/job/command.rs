@@ -1,0 +1,277 @@
+//! The only ways to change a job. Each command can be stored and replayed.
+
+use super::model::{Defect, Job, Member, PanelRecord, Reading, Spot};
+use crate::coat::{Air, Product};
+use crate::crew::PlanFile;
+use crate::geometry::MapPoint;
+use crate::measure::Gauge;
+use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
+use crate::units::Micrometres;
+use crate::vehicle::PanelId;
+use std::sync::Arc;
+
+/// One change of a job.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Command {
+    /// Changes one of the texts.
+    SetText(TextField, String),
+    /// Takes another vehicle template; readings of panels that it lacks are dropped with it, and undo brings them back.
+    SetTemplate {
+        /// Id of the template.
+        template: String,
+        /// The panels that it has.
+        panels: Vec<PanelId>,
+    },
+    /// Starts a spot with its first reading.
+    AddSpot {
+        /// The panel read.
+        panel: PanelId,
+        /// Where.
+        at: MapPoint,
+        /// The first reading.
+        thickness: Micrometres,
+    },
+    /// Adds a reading to a spot.
+    AddReading {
+        /// The panel read.
+        panel: PanelId,
+        /// Which of its spots, from 0.
+        spot: usize,
+        /// The reading.
+        thickness: Micrometres,
+    },
+    /// Corrects a reading.
+    SetReading {
+        /// The panel read.
+        panel: PanelId,
+        /// Which of its spots, from 0.
+        spot: usize,
+        /// Which reading of the spot, from 0.
+        reading: usize,
+        /// The corrected value.
+        thickness: Micrometres,
+    },
+    /// Takes a reading away; a spot without readings goes too.
+    RemoveReading {
+        /// The panel read.
+        panel: PanelId,
+        /// Which of its spots, from 0.
+        spot: usize,
+        /// Which reading of the spot, from 0.
+        reading: usize,
+    },
+    /// Notes a defect.
+    AddDefect(PanelId, Defect),
+    /// Corrects a defect.
+    SetDefect {
+        /// The panel.
+        panel: PanelId,
+        /// Which of its defects, from 0.
+        defect: usize,
+        /// What it is now.
+        value: Defect,
+    },
+    /// Takes a defect away.
+    RemoveDefect {
+        /// The panel.
+        panel: PanelId,
+        /// Which of its defects, from 0.
+        defect: usize,
+    },
+    /// Notes a fact about the paint of a panel.
+    SetFact(PanelId, PanelFact),
+    /// What shall be reached.
+    SetGoal(Goal),
+    /// Who works.
+    SetCrew(Vec<Member>),
+    /// The gauge.
+    SetGauge(Gauge),
+    /// What may be taken off.
+    SetPolicy(Box<RemovalPolicy>),
+    /// The coating.
+    SetProduct(Box<Product>),
+    /// The air.
+    SetAir(Air),
+    /// Agrees on an order, or drops the one agreed on.
+    SetOrder(Option<Arc<PlanFile>>),
+}
+
+/// The texts of a job.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum TextField {
+    /// Name of the job.
+    Name,
+    /// Description of the vehicle.
+    Vehicle,
+    /// Number plate.
+    Plate,
+    /// What was done to the paint before.
+    History,
+    /// Name of the customer.
+    Customer,
+    /// What the customer wants.
+    Wishes,
+}
+
+/// A fact about the paint of one panel.
+#[derive(Debug, Clone, PartialEq)]
+pub enum PanelFact {
+    /// What the paint is.
+    Finish(Option<Finish>),
+    /// What was done to it before.
+    History(PaintHistory),
+    /// Whether it stays uncoated.
+    LeftUncoated(bool),
+    /// A note.
+    Note(String),
+}
+
+/// A command that doesn't fit the job it was applied to.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+pub enum CommandError {
+    /// A spot, reading or defect number past the end.
+    #[error("there is no {what} number {number} on panel \"{panel}\"")]
+    NoSuch {
+        /// "spot", "reading" or "defect".
+        what: &'static str,
+        /// Counted from 1, as on screen.
+        number: usize,
+        /// The panel.
+        panel: PanelId,
+    },
+    /// A place that is not a place.
+    #[error("a place on the map must have finite coordinates")]
+    NoPlace,
+    /// Two of the crew with one name, or somebody without a role or name.
+    #[error("everybody in the crew needs a name of their own and something to do")]
+    Crew,
+}
+
+impl Command {
+    /// What undo calls it: "Undo add reading".
+    pub fn label(&self) -> &'static str {
+        match self {
+            Self::SetText(..) => "edit text",
+            Self::SetTemplate { .. } => "change vehicle",
+            Self::AddSpot { .. } | Self::AddReading { .. } => "add reading",
+            Self::SetReading { .. } => "correct reading",
+            Self::RemoveReading { .. } => "remove reading",
+            Self::AddDefect(..) => "add defect",
+            Self::SetDefect { .. } => "correct defect",
+            Self::RemoveDefect { .. } => "remove defect",
+            Self::SetFact(..) => "change paint facts",
+            Self::SetGoal(_) => "change goal",
+            Self::SetCrew(_) => "change crew",
+            Self::SetGauge(_) => "change gauge",
+            Self::SetPolicy(_) => "change removal limits",
+            Self::SetProduct(_) => "change coating",
+            Self::SetAir(_) => "change air",
+            Self::SetOrder(Some(_)) => "accept order",
+            Self::SetOrder(None) => "drop order",
+        }
+    }
+
+    /// Carries the command out on a job.
+    ///
+    /// # Errors
+    /// [`CommandError`]; the job may then be half changed, so [`super::Document`] works on a copy.
+    pub(super) fn carry_out(&self, job: &mut Job) -> Result<(), CommandError> {
+        match self {
+            Self::SetText(field, text) => set_text(job, *field, text),
+            Self::SetTemplate { template, panels } => {
+                job.vehicle.template.clone_from(template);
+                job.panels.retain(|id, _| panels.contains(id));
+                job.order = None;
+            }
+            Self::AddSpot { panel, at, thickness } => {
+                finite(*at)?;
+                let spot = Spot { at: *at, readings: vec![Reading { thickness_um: *thickness }] };
+                record(job, panel).spots.push(spot);
+            }
+            Self::AddReading { panel, spot, thickness } => {
+                let spots = &mut record(job, panel).spots;
+                at(spots, *spot, "spot", panel)?.readings.push(Reading { thickness_um: *thickness });
+            }
+            Self::SetReading { panel, spot, reading, thickness } => {
+                let spots = &mut record(job, panel).spots;
+                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
+                at(readings, *reading, "reading", panel)?.thickness_um = *thickness;
+            }
+            Self::RemoveReading { panel, spot, reading } => {
+                let spots = &mut record(job, panel).spots;
+                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
+                at(readings, *reading, "reading", panel)?;
+                readings.remove(*reading);
+                if readings.is_empty() {
+                    spots.remove(*spot);
+                }
+            }
+            Self::AddDefect(panel, defect) => {
+                finite(defect.at)?;
+                record(job, panel).defects.push(defect.clone());
+            }
+            Self::SetDefect { panel, defect, value } => {
+                finite(value.at)?;
+                *at(&mut record(job, panel).defects, *defect, "defect", panel)? = value.clone();
+            }
+            Self::RemoveDefect { panel, defect } => {
+                let defects = &mut record(job, panel).defects;
+                at(defects, *defect, "defect", panel)?;
+                defects.remove(*defect);
+            }
+            Self::SetFact(panel, fact) => set_fact(record(job, panel), fact),
+            Self::SetGoal(goal) => job.goal = *goal,
+            Self::SetCrew(crew) => {
+                let named = crew.iter().all(|m| !m.name.trim().is_empty() && !m.roles.is_empty());
+                let mut names: Vec<_> = crew.iter().map(|m| &m.name).collect();
+                names.sort();
+                names.dedup();
+                if !named || names.len() != crew.len() {
+                    return Err(CommandError::Crew);
+                }
+                job.crew.clone_from(crew);
+            }
+            Self::SetGauge(gauge) => job.gauge = gauge.clone(),
+            Self::SetPolicy(policy) => job.policy = (**policy).clone(),
+            Self::SetProduct(product) => job.product = (**product).clone(),
+            Self::SetAir(air) => job.air = air.clone(),
+            Self::SetOrder(order) => job.order.clone_from(order),
+        }
+        job.panels.retain(|_, r| !r.is_blank());
+        Ok(())
+    }
+}
+
+fn set_text(job: &mut Job, field: TextField, text: &str) {
+    let place = match field {
+        TextField::Name => &mut job.name,
+        TextField::Vehicle => &mut job.vehicle.description,
+        TextField::Plate => &mut job.vehicle.plate,
+        TextField::History => &mut job.vehicle.history,
+        TextField::Customer => &mut job.customer.name,
+        TextField::Wishes => &mut job.customer.wishes,
+    };
+    text.clone_into(place);
+}
+
+fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
+    match fact {
+        PanelFact::Finish(finish) => record.finish = *finish,
+        PanelFact::History(history) => record.history = *history,
+        PanelFact::LeftUncoated(left) => record.left_uncoated = *left,
+        PanelFact::Note(note) => record.note.clone_from(note),
+    }
+}
+
+/// The record of a panel, copied if an earlier snapshot still holds it.
+fn record<'a>(job: &'a mut Job, panel: &PanelId) -> &'a mut PanelRecord {
+    Arc::make_mut(job.panels.entry(panel.clone()).or_default())
+}
+
+fn at<'a, T>(list: &'a mut [T], index: usize, what: &'static str, panel: &PanelId) -> Result<&'a mut T, CommandError> {
+    list.get_mut(index).ok_or_else(|| CommandError::NoSuch { what, number: index + 1, panel: panel.clone() })
+}
+
+fn finite(at: MapPoint) -> Result<(), CommandError> {
+    if at.x.is_finite() && at.y.is_finite() { Ok(()) } else { Err(CommandError::NoPlace) }
+}

@@ -1,0 +1,15 @@
+//! The document: everything people put in, and nothing that can be computed from it.
+//!
+//! A [`Job`] is plain data behind an [`std::sync::Arc`]; the only way to change one is a [`Command`] applied to a [`Document`],
+//! which keeps the snapshots that undo and redo need. What the program works out from a job lives in `insight` and is never
+//! stored here.
+
+mod check;
+mod command;
+mod history;
+mod model;
+
+pub use check::check;
+pub use command::{Command, CommandError, PanelFact, TextField};
+pub use history::{Document, GestureId, Revision};
+pub use model::{Customer, Defect, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
