@@ -1,3 +1,31 @@
-//! The `lapwright` program.
+//! The `lapwright` program: understands the command line and hands over to the command line or the window.
 
-fn main() {}
+use lapwright::cli::{self, Output, ParseEnd};
+use std::io::Write;
+use std::process::ExitCode;
+
+fn main() -> ExitCode {
+    let mut data = std::io::stdout().lock();
+    let mut notes = std::io::stderr().lock();
+    let mut out = Output { data: &mut data, notes: &mut notes };
+    let exit = match cli::parse(std::env::args_os()) {
+        Err(ParseEnd::Text(text)) => {
+            drop(write!(out.data, "{text}")); // a closed stdout wants no help
+            cli::Exit::Fine
+        }
+        Err(ParseEnd::Failure(failure)) => failure.report(out.notes),
+        Ok(cli::Args { command: Some(command), .. }) => cli::run(command, &mut out),
+        Ok(args) => window(args, out),
+    };
+    ExitCode::from(exit as u8)
+}
+
+#[cfg(feature = "gui")]
+fn window(args: cli::Args, out: Output<'_>) -> cli::Exit {
+    lapwright::gui::run(args.job.as_deref(), args.close_after_first_frame, out)
+}
+
+#[cfg(not(feature = "gui"))]
+fn window(args: cli::Args, mut out: Output<'_>) -> cli::Exit {
+    cli::plan_as_text(args.job.as_deref(), &mut out)
+}

@@ -1,0 +1,99 @@
+//! What can be said on the command line.
+
+use clap::{Parser, Subcommand};
+use std::path::PathBuf;
+
+/// Plan a light paint correction and the coating of a vehicle by two people.
+#[derive(Debug, Parser)]
+#[command(name = "lapwright", version, args_conflicts_with_subcommands = true)]
+pub struct Args {
+    /// The job to open in the window; without one, the sample. Where there is no display, its plan is printed instead
+    pub job: Option<PathBuf>,
+    /// What to do instead of opening the window.
+    #[command(subcommand)]
+    pub command: Option<Command>,
+    /// Close the window again after its first picture; for measuring how long that takes
+    #[arg(long, hide = true)]
+    pub close_after_first_frame: bool,
+}
+
+/// The commands that need no window.
+#[derive(Debug, Subcommand)]
+pub enum Command {
+    /// Write the sample job as a file to start from
+    Sample(Sample),
+    /// Print the polish plan and the order of coating
+    Plan(Plan),
+    /// Check jobs, vehicle templates and crew problems; lists all findings
+    Check(Check),
+    /// Solve a crew problem; prints a line per improvement on stderr: seconds, cost, bound
+    Crew(Crew),
+    /// Explain a finding: what it means and what to do
+    Explain(Explain),
+}
+
+/// Arguments of `sample`.
+#[derive(Debug, clap::Args)]
+pub struct Sample {
+    /// The file to write; it must not exist yet
+    #[arg(long, value_name = "JOB")]
+    pub out: PathBuf,
+}
+
+/// Arguments of `plan`.
+#[derive(Debug, clap::Args)]
+pub struct Plan {
+    /// The job; without one, the sample
+    pub job: Option<PathBuf>,
+    /// Print one JSON object instead of text
+    #[arg(long)]
+    pub json: bool,
+    /// How long to look for a better order
+    #[arg(long, default_value = "1", value_parser = seconds)]
+    pub seconds: f64,
+    /// Seed of the search; the same seed looks in the same places
+    #[arg(long, default_value = "1")]
+    pub seed: u64,
+}
+
+/// Arguments of `check`.
+#[derive(Debug, clap::Args)]
+pub struct Check {
+    /// The files
+    #[arg(required = true, value_name = "FILE")]
+    pub files: Vec<PathBuf>,
+}
+
+/// Arguments of `crew`.
+#[derive(Debug, clap::Args)]
+pub struct Crew {
+    /// The problem, format crew-problem/1
+    #[arg(value_name = "PROBLEM.json")]
+    pub problem: PathBuf,
+    /// How long to search
+    #[arg(long, default_value = "10", value_parser = seconds)]
+    pub seconds: f64,
+    /// How many threads search
+    #[arg(long, default_value = "2", value_parser = clap::value_parser!(u16).range(1..=64))]
+    pub threads: u16,
+    /// Seed of the search
+    #[arg(long, default_value = "1")]
+    pub seed: u64,
+    /// Write the plan here instead of printing it
+    #[arg(long, value_name = "OUT.json")]
+    pub plan: Option<PathBuf>,
+}
+
+/// Arguments of `explain`.
+#[derive(Debug, clap::Args)]
+pub struct Explain {
+    /// The code of a finding, for example template-gap
+    pub code: String,
+}
+
+fn seconds(text: &str) -> Result<f64, String> {
+    match text.parse::<f64>() {
+        Ok(s) if s.is_finite() && (0.0..=86_400.0).contains(&s) => Ok(s),
+        _ => Err("give a number of seconds from 0 to 86400".to_owned()),
+    }
+}

@@ -1,0 +1,51 @@
+//! `lapwright check FILE…`
+
+use super::{Exit, Failure, Output, args, crew};
+use crate::crew::{Problem, ReadError};
+use crate::file::job_findings;
+use crate::finding::Finding;
+use crate::vehicle::{Template, TemplateError};
+use std::path::Path;
+
+/// Checks every file; one that can't be read doesn't keep the others from being checked.
+pub(super) fn run(args: &args::Check, out: &mut Output<'_>) -> Exit {
+    let ends = args.files.iter().map(|file| one(file, out).unwrap_or_else(|failure| failure.report(out.notes)));
+    ends.max_by_key(|end| *end as u8).unwrap_or(Exit::Fine)
+}
+
+fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
+    let text = crew::text_of(file)?;
+    let name = file.display().to_string();
+    let found = findings(&name, &text)?;
+    for finding in &found {
+        writeln!(out.data, "{name}: {finding}")?;
+    }
+    match found.len() {
+        0 => writeln!(out.data, "{name}: nothing to complain about")?,
+        1 => writeln!(out.data, "{name}: 1 finding")?,
+        n => writeln!(out.data, "{name}: {n} findings")?,
+    }
+    Ok(if found.is_empty() { Exit::Fine } else { Exit::Findings })
+}
+
+/// What a file is shows in its text: JSON is a crew problem, and RON says its format in the first field.
+fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
+    let start = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
+    if start.starts_with('{') {
+        return match Problem::from_json(text) {
+            Ok(_) => Ok(Vec::new()),
+            Err(ReadError::Invalid(found)) => Ok(found),
+            Err(ReadError::Syntax { line, column, path, message }) => {
+                Err(Failure::new(format!("{name}:{line}:{column}: {message} (field {path})"), "mend the place named"))
+            }
+        };
+    }
+    if text.contains("\"vehicle-template/") {
+        return match Template::parse(text) {
+            Ok(template) => Ok(template.check()),
+            Err(TemplateError::Faults(found)) => Ok(found),
+            Err(error) => Err(Failure::new(format!("{name}:{error}"), "mend the place named")),
+        };
+    }
+    Ok(job_findings(name, text).map(|(_, _, found)| found)?)
+}

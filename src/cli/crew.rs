@@ -1,0 +1,120 @@
+//! `lapwright crew PROBLEM.json`
+
+use super::{Exit, Failure, Output, args};
+use crate::crew::{Limits, Outcome, Problem, ReadError};
+use crate::file::{Disk, RealDisk, write_text};
+use crate::work::solve_for;
+use std::path::Path;
+use std::sync::Mutex;
+use std::sync::atomic::AtomicBool;
+
+/// A larger file is not a crew problem.
+const LIMIT_MIB: u64 = 64;
+
+/// Solves a crew problem, telling of every improvement.
+pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failure> {
+    let problem = read(&args.problem)?;
+    let limits = Limits { nodes: None, threads: usize::from(args.threads), seed: args.seed };
+    let lines = Mutex::new(Vec::new());
+    let outcome = {
+        // Improvements arrive on the threads that search; only this thread may write, so a line waits for the next chance.
+        let report = |seconds: f64, cost: i64, bound: i64| {
+            if let Ok(mut lines) = lines.lock() {
+                lines.push(format!("{seconds:.3} {cost} {bound}"));
+            }
+        };
+        std::thread::scope(|scope| {
+            let stop = AtomicBool::new(false);
+            let search = std::thread::Builder::new().name("solve-crew".to_owned()).spawn_scoped(scope, || {
+                solve_for(&problem, &limits, args.seconds, &stop, &|s, best, bound| report(s, best.cost(), bound))
+            })?;
+            while !search.is_finished() {
+                std::thread::sleep(std::time::Duration::from_millis(5));
+                flush(&lines, out)?;
+            }
+            search.join().map_err(|_| std::io::Error::other("the planner stopped unexpectedly"))
+        })?
+    };
+    flush(&lines, out)?;
+    let (best, bound) = match outcome {
+        Outcome::Optimal(best) => {
+            let cost = best.cost();
+            writeln!(out.notes, "optimal {cost}")?;
+            (best, cost)
+        }
+        Outcome::Feasible { best, bound } => {
+            writeln!(out.notes, "feasible {} bound {bound}", best.cost())?;
+            (best, bound)
+        }
+        Outcome::Infeasible(conflicts) => {
+            for conflict in conflicts {
+                writeln!(out.data, "{conflict}")?;
+            }
+            return Ok(Exit::Findings);
+        }
+        Outcome::Unknown { bound } => {
+            writeln!(out.data, "no plan was found in {} s; a lower bound of the cost is {bound}", args.seconds)?;
+            return Ok(Exit::Findings);
+        }
+    };
+    let text = serde_json::to_string_pretty(&best.to_plan(&problem, bound))
+        .map_err(|e| Failure::new(e.to_string(), "report this as a fault of the program"))?;
+    match &args.plan {
+        Some(path) => {
+            write_text(&RealDisk, path, &format!("{text}\n"))?;
+        }
+        None => writeln!(out.data, "{text}")?,
+    }
+    Ok(Exit::Fine)
+}
+
+/// Reads a crew problem.
+///
+/// # Errors
+/// A [`Failure`] with place and hint.
+pub(super) fn read(path: &Path) -> Result<Problem, Failure> {
+    let name = path.display();
+    let text = text_of(path)?;
+    Problem::from_json(&text).map_err(|error| match error {
+        ReadError::Syntax { line, column, path, message } => {
+            let field = if path.is_empty() || path == "." { String::new() } else { format!(" (field {path})") };
+            Failure::new(format!("{name}:{line}:{column}: {message}{field}"), "mend the place named")
+        }
+        ReadError::Invalid(findings) => match findings.split_first() {
+            Some((first, rest)) => {
+                let more = if rest.is_empty() {
+                    String::new()
+                } else {
+                    format!("; lapwright check lists {} more", rest.len())
+                };
+                Failure::new(
+                    format!("{name}: {}: {}", first.place, first.cause),
+                    format!("{}{more}", first.action),
+                )
+            }
+            None => Failure::new(format!("{name}: not a usable problem"), "check the file"),
+        },
+    })
+}
+
+/// A whole text file.
+///
+/// # Errors
+/// A [`Failure`] when it can't be read, is too large or not UTF-8.
+pub(super) fn text_of(path: &Path) -> Result<String, Failure> {
+    let limit = LIMIT_MIB * 1024 * 1024;
+    let bytes = RealDisk
+        .read(path, limit + 1)
+        .map_err(|e| Failure::new(format!("cannot read \"{}\": {e}", path.display()), "check the name"))?;
+    if bytes.len() as u64 > limit {
+        let error = format!("\"{}\" is larger than {LIMIT_MIB} MiB", path.display());
+        return Err(Failure::new(error, "choose another file"));
+    }
+    String::from_utf8(bytes)
+        .map_err(|e| Failure::new(format!("\"{}\" is not UTF-8 text: {e}", path.display()), "save it as UTF-8"))
+}
+
+fn flush(lines: &Mutex<Vec<String>>, out: &mut Output<'_>) -> std::io::Result<()> {
+    let waiting = lines.lock().map(|mut l| std::mem::take(&mut *l)).unwrap_or_default();
+    waiting.iter().try_for_each(|line| writeln!(out.notes, "{line}"))
+}

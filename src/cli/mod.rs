@@ -1,0 +1,97 @@
+//! The command line: one file per command. Data goes to stdout; `error:` and `hint:` go to stderr.
+
+mod args;
+mod check;
+mod crew;
+mod explain;
+mod failure;
+mod plan;
+mod sample;
+
+pub use args::{Args, Command};
+pub use failure::Failure;
+
+use crate::file::{Loaded, RealDisk, SAMPLE, job_from_text, read_job};
+use clap::Parser;
+use std::ffi::OsString;
+use std::io::Write;
+use std::path::Path;
+
+/// How a command ended; the number is the exit code.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Exit {
+    /// Done, nothing to complain about.
+    Fine = 0,
+    /// Done, but there are findings, or there is no valid plan.
+    Findings = 1,
+    /// Not done: bad input or usage.
+    Failed = 2,
+}
+
+/// Where a command writes.
+pub struct Output<'a> {
+    /// Data.
+    pub data: &'a mut dyn Write,
+    /// Everything said about it.
+    pub notes: &'a mut dyn Write,
+}
+
+impl std::fmt::Debug for Output<'_> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.debug_struct("Output").finish_non_exhaustive()
+    }
+}
+
+/// Understands the words of a command line. `Err` holds what to print and how to exit: help, version, or a usage error.
+///
+/// # Errors
+/// Help and version as [`Exit::Fine`], anything not understood as a [`Failure`].
+pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Args, ParseEnd> {
+    use clap::error::ErrorKind as K;
+    Args::try_parse_from(words).map_err(|error| match error.kind() {
+        K::DisplayHelp | K::DisplayVersion => ParseEnd::Text(error.to_string()),
+        _ => {
+            let text = error.to_string();
+            let first = text.lines().next().unwrap_or_default().trim_start_matches("error: ").to_owned();
+            ParseEnd::Failure(Failure::new(first, "lapwright --help shows the commands and their options"))
+        }
+    })
+}
+
+/// Why a command line gave no command.
+#[derive(Debug)]
+pub enum ParseEnd {
+    /// Asked for text: help or version.
+    Text(String),
+    /// Not understood.
+    Failure(Failure),
+}
+
+/// Runs a command that needs no window.
+pub fn run(command: Command, out: &mut Output<'_>) -> Exit {
+    let result = match command {
+        Command::Sample(args) => sample::run(&args),
+        Command::Plan(args) => plan::run(&args, out),
+        Command::Check(args) => Ok(check::run(&args, out)),
+        Command::Crew(args) => crew::run(&args, out),
+        Command::Explain(args) => explain::run(&args, out),
+    };
+    result.unwrap_or_else(|failure| failure.report(out.notes))
+}
+
+/// Prints the plan of a job as text, for a machine without a display.
+pub fn plan_as_text(job: Option<&Path>, out: &mut Output<'_>) -> Exit {
+    let args = args::Plan { job: job.map(Path::to_owned), json: false, seconds: 1.0, seed: 1 };
+    plan::run(&args, out).unwrap_or_else(|failure| failure.report(out.notes))
+}
+
+/// The job named, or the embedded sample.
+///
+/// # Errors
+/// A [`Failure`] with place and hint.
+pub fn open(job: Option<&Path>) -> Result<Loaded, Failure> {
+    match job {
+        Some(path) => Ok(read_job(&RealDisk, path)?),
+        None => Ok(job_from_text("the sample", SAMPLE)?),
+    }
+}

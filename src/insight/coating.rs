@@ -1,0 +1,156 @@
+//! From job and template to a crew problem, and from its plan back to panels.
+//!
+//! Each coated panel and layer becomes two operations, apply and level, at the panel's stance, tied by the window. To reach a
+//! panel that one leans over others for, those others must not carry wet coating (a wet rule), and they come after it where
+//! both are coated (top before bottom; common practice, no source): a fresh film is not leaned on even when levelled.
+
+use super::Insight;
+use crate::coat;
+use crate::crew::{FORMAT, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec};
+use crate::job::{Job, Role};
+use crate::units::{Interval, Millilitres};
+use crate::vehicle::{Panel, PanelId, Template};
+use std::sync::Arc;
+
+/// How fast somebody walks round a vehicle with their hands full, in mm/s: our own estimate.
+const WALK_MM_PER_S: f64 = 900.0;
+/// Two workers keep at least this far apart, in mm: our own estimate, about an arm's length and a half.
+const APART_MM: f64 = 1200.0;
+/// A second of the whole crew's time weighs as much as this many seconds walked by one person.
+const OBJECTIVE: ObjectiveSpec = ObjectiveSpec { makespan: 10, walking: 1 };
+
+/// An order of coating with the problem it solves.
+#[derive(Debug, Clone)]
+pub struct CoatingOrder {
+    /// What was asked.
+    pub problem: Arc<ProblemSpec>,
+    /// The answer.
+    pub plan: Arc<PlanFile>,
+    /// How often a day goes wrong with it; none while it is still being improved.
+    pub lateness: Option<Lateness>,
+}
+
+/// One row of an order.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct OrderRow {
+    /// Index into the crew of the job.
+    pub worker: usize,
+    /// What is done.
+    pub role: Role,
+    /// Index into the panels of the template.
+    pub panel: usize,
+    /// Which layer, from 1.
+    pub layer: u32,
+    /// When.
+    pub at: Interval,
+}
+
+/// The panels that will be coated: indices into the template, in its order.
+pub fn coated_panels(job: &Job, template: &Template) -> Vec<usize> {
+    let coated = |panel: &Panel| !job.record(&panel.id).is_some_and(|r| r.left_uncoated);
+    (0..template.panels.len()).filter(|&i| coated(&template.panels[i])).collect()
+}
+
+/// Coating for all coated panels and layers.
+pub fn coating_amount(job: &Job, template: &Template) -> Millilitres {
+    coated_panels(job, template).into_iter().map(|i| coat::amount(template.panels[i].area, &job.product)).sum()
+}
+
+/// The id of an operation in a crew problem, `bonnet-left/apply1`.
+pub fn operation_id(panel: &PanelId, role: Role, layer: u32) -> String {
+    format!("{panel}/{}{layer}", role.id())
+}
+
+/// The crew problem of coating this vehicle in this air. With nothing to coat it has no operations.
+pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> ProblemSpec {
+    let stance = |i: usize| template.stances[i].id.clone();
+    let coated = coated_panels(job, template);
+    let layers = 1..=job.product.layers.max(1);
+    let mut problem = ProblemSpec {
+        format: FORMAT.to_owned(),
+        name: job.name.clone(),
+        workers: job
+            .crew
+            .iter()
+            .map(|m| WorkerSpec { id: m.name.clone(), roles: m.roles.iter().map(|r| r.id().to_owned()).collect() })
+            .collect(),
+        stances: (0..template.stances.len()).map(stance).collect(),
+        walk_s: template.walk_seconds(WALK_MM_PER_S),
+        close: template.close_pairs(APART_MM).into_iter().map(|(a, b)| [stance(a), stance(b)]).collect(),
+        operations: Vec::new(),
+        lags: Vec::new(),
+        wet: Vec::new(),
+        objective: OBJECTIVE,
+    };
+    for &index in &coated {
+        let panel = &template.panels[index];
+        for layer in layers.clone() {
+            for (role, duration_s) in [
+                (Role::Apply, coat::seconds_to_apply(panel.area, &job.product)),
+                (Role::Level, coat::seconds_to_level(panel.area, &job.product)),
+            ] {
+                problem.operations.push(OperationSpec {
+                    id: operation_id(&panel.id, role, layer),
+                    panel: panel.id.to_string(),
+                    role: role.id().to_owned(),
+                    duration_s,
+                    stance: stance(panel.stance),
+                });
+            }
+            problem.lags.push(LagSpec {
+                from: operation_id(&panel.id, Role::Apply, layer),
+                to: operation_id(&panel.id, Role::Level, layer),
+                min_s: insight.air.window.min_s,
+                max_s: Some(insight.air.window.max_s),
+            });
+            if layer > 1 {
+                problem.lags.push(after(panel, layer - 1, panel, layer, job.product.recoat_s));
+            }
+        }
+    }
+    for &index in &coated {
+        let high = &template.panels[index];
+        for under in coated.iter().map(|&i| &template.panels[i]).filter(|p| high.leans_over.contains(&p.id)) {
+            for layer in layers.clone() {
+                problem.lags.push(after(high, layer, under, layer, 0));
+                problem.wet.push(WetSpec {
+                    from: operation_id(&under.id, Role::Apply, layer),
+                    to: operation_id(&under.id, Role::Level, layer),
+                    blocks: layers
+                        .clone()
+                        .flat_map(|l| [Role::Apply, Role::Level].map(|r| operation_id(&high.id, r, l)))
+                        .collect(),
+                });
+            }
+        }
+    }
+    problem
+}
+
+/// `second` is not begun in its layer before `first` is levelled in its own and `min_s` seconds have passed.
+fn after(first: &Panel, first_layer: u32, second: &Panel, second_layer: u32, min_s: i64) -> LagSpec {
+    LagSpec {
+        from: operation_id(&first.id, Role::Level, first_layer),
+        to: operation_id(&second.id, Role::Apply, second_layer),
+        min_s,
+        max_s: None,
+    }
+}
+
+/// A plan in terms of the job, by time. Rows that no longer fit the job (a panel or worker that is gone) are left out.
+pub fn order_rows(job: &Job, template: &Template, problem: &ProblemSpec, plan: &PlanFile) -> Vec<OrderRow> {
+    let mut rows: Vec<OrderRow> = plan
+        .operations
+        .iter()
+        .filter_map(|row| {
+            let operation = problem.operations.iter().find(|o| o.id == row.id)?;
+            let panel = template.panels.iter().position(|p| p.id.to_string() == operation.panel)?;
+            let role = [Role::Apply, Role::Level].into_iter().find(|r| r.id() == operation.role)?;
+            let layer = operation.id.rsplit(|c: char| !c.is_ascii_digit()).next()?.parse().ok()?;
+            let worker = job.crew.iter().position(|m| m.name == row.worker)?;
+            Some(OrderRow { worker, role, panel, layer, at: Interval::lasting(row.start_s, operation.duration_s) })
+        })
+        .collect();
+    rows.sort_by_key(|r| (r.at, r.worker, r.panel));
+    rows
+}

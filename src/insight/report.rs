@@ -1,0 +1,279 @@
+//! The whole plan as one object, for `plan --json` and for paper.
+
+use super::coating::{CoatingOrder, coating_amount, order_rows};
+use super::exposure::{WorkerExposure, exposure};
+use super::{Insight, PanelInsight};
+use crate::crew::{PlanFile, ProblemSpec};
+use crate::job::Job;
+use crate::vehicle::{Naming, Panel, Surface, Template};
+use serde::Serialize;
+
+/// Everything planned for a job. Field names are fixed; see README.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct PlanReport {
+    pub job: String,
+    pub vehicle: String,
+    pub template: String,
+    pub panels: Vec<PanelReport>,
+    pub coating: CoatingReport,
+    pub exposure: Vec<WorkerExposure>,
+    pub polish_minutes: f64,
+    pub cautions: Vec<String>,
+}
+
+/// One panel.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct PanelReport {
+    pub id: String,
+    pub name: String,
+    pub area_m2: f64,
+    pub substrate: &'static str,
+    pub film_um: Option<FilmReport>,
+    pub clear_um: Option<ClearReport>,
+    pub budget_um: f64,
+    pub limits: Vec<LimitReport>,
+    pub refused: Option<String>,
+    pub defects: usize,
+    pub polish: PolishReport,
+}
+
+/// The readings of a panel.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct FilmReport {
+    pub n: usize,
+    pub mean: f64,
+    pub sd: Option<f64>,
+    pub lower: f64,
+}
+
+/// The clear coat of a panel.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct ClearReport {
+    pub lower: f64,
+    pub basis: &'static str,
+}
+
+/// One limit of the budget.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct LimitReport {
+    pub what: String,
+    pub um: f64,
+    pub source: String,
+}
+
+/// What will be done to a panel.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct PolishReport {
+    pub level: String,
+    pub steps: Vec<StepReport>,
+    pub removal_um: f64,
+    pub removal_upper_um: f64,
+    pub minutes: f64,
+    pub correction: f64,
+    pub why: Vec<String>,
+    pub stays: Vec<String>,
+}
+
+/// One polishing step.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct StepReport {
+    pub name: String,
+    pub passes: u32,
+    pub removal_um: f64,
+}
+
+/// The coating.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct CoatingReport {
+    pub product: String,
+    pub go: bool,
+    pub stops: Vec<String>,
+    pub notices: Vec<String>,
+    pub dew_point_c: f64,
+    pub surface_margin_c: f64,
+    pub window_s: WindowReport,
+    pub coating_ml: f64,
+    pub crew_problem: ProblemSpec,
+    pub crew_plan: Option<PlanFile>,
+    pub order: Vec<OrderReport>,
+    pub late_chance: Option<f64>,
+    pub late_chance_error: Option<f64>,
+}
+
+/// Shortest and longest wait before levelling.
+#[derive(Debug, Clone, Copy, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct WindowReport {
+    pub min: i64,
+    pub max: i64,
+}
+
+/// One row of the order.
+#[derive(Debug, Clone, Serialize)]
+#[expect(missing_docs, reason = "the names say it; units stand in them")]
+pub struct OrderReport {
+    pub worker: String,
+    pub role: &'static str,
+    pub panel: String,
+    pub name: String,
+    pub layer: u32,
+    pub start_s: i64,
+    pub end_s: i64,
+}
+
+/// Puts everything together; `order` is none where no valid one is known.
+pub fn report(
+    job: &Job,
+    template: &Template,
+    insight: &Insight,
+    problem: &ProblemSpec,
+    order: Option<&CoatingOrder>,
+) -> PlanReport {
+    PlanReport {
+        job: job.name.clone(),
+        vehicle: job.vehicle.description.clone(),
+        template: template.id.clone(),
+        panels: template.panels.iter().zip(&insight.panels).map(|(p, i)| panel_report(job, p, i)).collect(),
+        coating: coating_report(job, template, insight, problem, order),
+        exposure: exposure(job, insight),
+        polish_minutes: minutes(insight.polish_seconds()),
+        cautions: cautions(job, template, insight),
+    }
+}
+
+fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport {
+    let PanelInsight { film, budget, polish, .. } = insight;
+    let record = job.record(&panel.id);
+    let defect_name = |index: usize| record.and_then(|r| r.defects.get(index)).map_or("defect", |d| d.kind.name());
+    PanelReport {
+        id: panel.id.to_string(),
+        name: panel.name(Naming::Uk),
+        area_m2: rounded(panel.area.m2(), 3),
+        substrate: insight.substrate.name(),
+        film_um: film.as_ref().map(|f| FilmReport {
+            n: f.n,
+            mean: rounded(f.mean, 2),
+            sd: f.sd.map(|sd| rounded(sd, 2)),
+            lower: rounded(f.lower.um(), 2),
+        }),
+        clear_um: budget
+            .clear
+            .as_ref()
+            .map(|c| ClearReport { lower: rounded(c.lower.um(), 2), basis: c.basis.id() }),
+        budget_um: budget.allowed.um(),
+        limits: budget
+            .limits
+            .iter()
+            .map(|l| LimitReport { what: l.what.clone(), um: rounded(l.um.um(), 2), source: l.source.to_owned() })
+            .collect(),
+        refused: budget.refused.clone(),
+        defects: insight.defects.len(),
+        polish: PolishReport {
+            level: polish.level.to_string(),
+            steps: polish
+                .steps
+                .iter()
+                .map(|s| StepReport { name: s.name.clone(), passes: s.passes, removal_um: rounded(s.removal.um(), 2) })
+                .collect(),
+            removal_um: polish.removal.um(),
+            removal_upper_um: polish.removal_upper.um(),
+            minutes: minutes(polish.seconds),
+            correction: rounded(polish.correction, 3),
+            why: polish.why.clone(),
+            stays: polish.stays.iter().map(|(d, reason)| format!("{}: {reason}", defect_name(*d))).collect(),
+        },
+    }
+}
+
+fn coating_report(
+    job: &Job,
+    template: &Template,
+    insight: &Insight,
+    problem: &ProblemSpec,
+    order: Option<&CoatingOrder>,
+) -> CoatingReport {
+    let air = &insight.air;
+    let rows = order.map(|o| order_rows(job, template, problem, &o.plan)).unwrap_or_default();
+    let lateness = order.and_then(|o| o.lateness.as_ref());
+    CoatingReport {
+        product: job.product.name.clone(),
+        go: air.go,
+        stops: air.stops.clone(),
+        notices: air.notices.clone(),
+        dew_point_c: rounded(air.dew_point.c(), 2),
+        surface_margin_c: rounded(air.margin.k(), 2),
+        window_s: WindowReport { min: air.window.min_s, max: air.window.max_s },
+        coating_ml: rounded(coating_amount(job, template).ml(), 1),
+        crew_problem: problem.clone(),
+        crew_plan: order.map(|o| (*o.plan).clone()),
+        order: rows
+            .iter()
+            .map(|row| OrderReport {
+                worker: job.crew[row.worker].name.clone(),
+                role: row.role.id(),
+                panel: template.panels[row.panel].id.to_string(),
+                name: template.panels[row.panel].name(Naming::Uk),
+                layer: row.layer,
+                start_s: row.at.start,
+                end_s: row.at.end,
+            })
+            .collect(),
+        late_chance: lateness.map(|l| l.late_chance),
+        late_chance_error: lateness.map(|l| l.standard_error),
+    }
+}
+
+/// The usual cautions that this job calls for. Local rules and the makers' sheets come first.
+fn cautions(job: &Job, template: &Template, insight: &Insight) -> Vec<String> {
+    let mut list = vec![
+        "Local rules, the makers' data sheets and licensed practice come before anything this program says.".to_owned(),
+        "Solvents in wipes and coating: air the bay, keep flames, sparks and heaters away, wear nitrile gloves and change \
+         them when wetted, put used cloths into a closed metal bin."
+            .to_owned(),
+        "Reach the roof from a step or platform, not from a sill or tyre; one keeps the floor clear.".to_owned(),
+    ];
+    if insight.panels.iter().any(|p| !p.polish.steps.is_empty()) {
+        list.push(
+            "Machine polishing: eye and hearing protection; plug in behind a residual-current device, never in the wet bay."
+                .to_owned(),
+        );
+        list.push(
+            "Gauges of this kind read everything above the metal; the clear coat is assumed as a share of it, not measured."
+                .to_owned(),
+        );
+        list.push("Stay off edges and body lines: the film is thinner there than where it was read.".to_owned());
+    }
+    if template.panels.iter().any(|p| p.surface == Surface::Lamp && !left_out(job, p)) {
+        list.push(
+            "Lamp lenses carry a hard coat against sunlight: they are coated, not polished; do not alter approved optics."
+                .to_owned(),
+        );
+    }
+    if template.panels.iter().any(|p| p.surface == Surface::Glass && !left_out(job, p)) {
+        list.push(
+            "Glass: keep coating off the area in front of cameras, and try the wipers before the vehicle leaves.".to_owned(),
+        );
+    }
+    list
+}
+
+fn left_out(job: &Job, panel: &Panel) -> bool {
+    job.record(&panel.id).is_some_and(|r| r.left_uncoated)
+}
+
+fn minutes(seconds: i64) -> f64 {
+    rounded(seconds as f64 / 60.0, 1)
+}
+
+fn rounded(value: f64, digits: i32) -> f64 {
+    let scale = 10f64.powi(digits);
+    (value * scale).round() / scale
+}

@@ -1,0 +1,346 @@
+//! What the map shows under each overlay.
+
+use crate::geometry::MapPoint;
+use crate::insight::{Insight, OrderRow};
+use crate::job::{Job, Role};
+use crate::polish::{DefectKind, Level, Treatment};
+use crate::vehicle::{Surface, Template};
+use serde::{Deserialize, Serialize};
+
+/// What the map shows; one thing at a time.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+pub enum Overlay {
+    /// Film thickness.
+    Film,
+    /// What is wrong, where.
+    Defects,
+    /// How hard each panel will be worked.
+    Polish,
+    /// Who coats what, in which order.
+    Order,
+}
+
+impl Overlay {
+    /// Every overlay, in the order of the work.
+    pub const ALL: [Self; 4] = [Self::Film, Self::Defects, Self::Polish, Self::Order];
+
+    /// As it stands on a button.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Film => "Film",
+            Self::Defects => "Defects",
+            Self::Polish => "Polish",
+            Self::Order => "Order",
+        }
+    }
+}
+
+/// The map under one overlay.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MapScene {
+    /// Which overlay.
+    pub overlay: Overlay,
+    /// One per panel of the template, in its order.
+    pub panels: Vec<PanelMark>,
+    /// Spots and defects, in drawing order.
+    pub pins: Vec<Pin>,
+    /// The way round of each worker, in time order.
+    pub ways: Vec<Vec<Waypoint>>,
+    /// What the marks mean: only those that are on the map.
+    pub legend: Vec<LegendRow>,
+}
+
+/// How one panel looks.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PanelMark {
+    /// Its fill.
+    pub fill: Fill,
+    /// The largest thing on it; empty where there is nothing to say.
+    pub value: String,
+    /// A share from 0 to 1 of the budget that the plan uses at its upper bound.
+    pub budget_used: Option<f32>,
+    /// When who is here.
+    pub badges: Vec<Badge>,
+    /// One sentence for a screen reader and a tooltip.
+    pub summary: String,
+}
+
+/// What a fill means.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Fill {
+    /// Nothing under this overlay; the surface shows what it is.
+    Plain(Surface),
+    /// A place on an ordered scale, 0 to 1.
+    Scale(f32),
+    /// A polishing level, as a shade and an ordered hatch.
+    Level(Level),
+    /// No reading, so nothing is known.
+    Unread,
+    /// Left out.
+    LeftOut,
+}
+
+/// A number in the shape of a worker.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Badge {
+    /// Index into the crew.
+    pub worker: usize,
+    /// What is done.
+    pub role: Role,
+    /// Place in this worker's order, from 1.
+    pub number: usize,
+}
+
+/// A stop on a worker's way.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Waypoint {
+    /// Index into the panels.
+    pub panel: usize,
+    /// Middle of the panel.
+    pub at: MapPoint,
+}
+
+/// A symbol at a place.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Pin {
+    /// Where.
+    pub at: MapPoint,
+    /// The panel it is noted on.
+    pub panel: usize,
+    /// What it looks like.
+    pub shape: PinShape,
+    /// 0 (slight) to 1 (severe).
+    pub severity: f32,
+    /// A number beside it, where there is one.
+    pub value: String,
+}
+
+/// Shape of a pin.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PinShape {
+    /// A place of readings.
+    Spot,
+    /// A place that a reading is still wanted for.
+    WantedSpot,
+    /// A defect.
+    Defect(DefectClass),
+}
+
+/// Kinds of defects that look alike on the map.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum DefectClass {
+    /// Fine and spread out: polishing takes it away.
+    Fine,
+    /// A line or a mark with depth: polishing makes it less.
+    Deep,
+    /// Lies on top: cleaning takes it away.
+    OnTop,
+    /// Through or in the clear coat: only paint helps.
+    Broken,
+}
+
+impl DefectClass {
+    /// The class of a kind.
+    pub fn of(kind: DefectKind) -> Self {
+        match kind.treatment() {
+            Treatment::Polish => Self::Fine,
+            Treatment::Reduce | Treatment::LevelLocally => Self::Deep,
+            Treatment::Decontaminate => Self::OnTop,
+            Treatment::Refinish | Treatment::TouchUp => Self::Broken,
+        }
+    }
+
+    /// As it stands in a legend.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Fine => "Fine, polishes out",
+            Self::Deep => "Deep, may only fade",
+            Self::OnTop => "On the surface, cleans off",
+            Self::Broken => "Through the clear, needs paint",
+        }
+    }
+}
+
+/// One row of the legend.
+#[derive(Debug, Clone, PartialEq)]
+pub struct LegendRow {
+    /// The mark.
+    pub symbol: LegendSymbol,
+    /// What it means.
+    pub text: String,
+}
+
+/// The mark of a legend row.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum LegendSymbol {
+    /// A fill.
+    Fill(Fill),
+    /// A whole scale from 0 to 1.
+    Ramp,
+    /// A pin.
+    Pin(PinShape),
+    /// A worker, by index.
+    Worker(usize),
+}
+
+/// Film values at the two ends of the scale, in µm: below the first a panel is not worked, above the second it was repainted
+/// (trade practice).
+const FILM_SCALE_UM: (f64, f64) = (70.0, 200.0);
+
+/// Draws the map of a job under one overlay. `order` is empty while none is known.
+pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Overlay, order: &[OrderRow]) -> MapScene {
+    let mut scene = MapScene {
+        overlay,
+        panels: (0..template.panels.len()).map(|i| plain(template, insight, i)).collect(),
+        pins: Vec::new(),
+        ways: Vec::new(),
+        legend: Vec::new(),
+    };
+    match overlay {
+        Overlay::Film => film(job, template, insight, &mut scene),
+        Overlay::Defects => defects(job, template, insight, &mut scene),
+        Overlay::Polish => polish(template, insight, &mut scene),
+        Overlay::Order => show_order(job, template, order, &mut scene),
+    }
+    scene
+}
+
+fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
+    PanelMark {
+        fill: Fill::Plain(template.panels[index].surface),
+        value: String::new(),
+        budget_used: None,
+        badges: Vec::new(),
+        summary: summary(insight, index),
+    }
+}
+
+/// What a person should hear of a panel.
+fn summary(insight: &Insight, index: usize) -> String {
+    let panel = &insight.panels[index];
+    let film = match (&panel.film, &panel.unreadable) {
+        (Some(film), _) => format!("film {:.0} µm, at least {:.0} µm", film.mean, film.lower.um()),
+        (None, Some(reason)) => format!("no reading, {reason}"),
+        (None, None) => "not read".to_owned(),
+    };
+    let defects = match panel.defects.len() {
+        0 => "no defects".to_owned(),
+        1 => "1 defect".to_owned(),
+        n => format!("{n} defects"),
+    };
+    format!("{film}; {defects}; {}", panel.polish.level)
+}
+
+fn film(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene) {
+    let (mut read, mut unread) = (false, false);
+    for (index, panel) in template.panels.iter().enumerate() {
+        let mark = &mut scene.panels[index];
+        if let Some(film) = &insight.panels[index].film {
+            let share = (film.mean - FILM_SCALE_UM.0) / (FILM_SCALE_UM.1 - FILM_SCALE_UM.0);
+            mark.fill = Fill::Scale(share.clamp(0.0, 1.0) as f32);
+            mark.value = format!("{:.0}", film.mean);
+            read = true;
+        } else if panel.surface == Surface::Paint {
+            mark.fill = Fill::Unread;
+            unread = true;
+        }
+        let spots = job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
+        scene.pins.extend(spots.iter().map(|spot| {
+            let sum: f64 = spot.readings.iter().map(|r| r.thickness_um.um()).sum();
+            Pin {
+                at: spot.at,
+                panel: index,
+                shape: PinShape::Spot,
+                severity: 0.0,
+                value: format!("{:.0}", sum / spot.readings.len().max(1) as f64),
+            }
+        }));
+    }
+    if read {
+        let text = format!("Film, {:.0} µm or less to {:.0} µm or more", FILM_SCALE_UM.0, FILM_SCALE_UM.1);
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Ramp, text });
+    }
+    if !scene.pins.is_empty() {
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Pin(PinShape::Spot), text: "Spot, mean in µm".to_owned() });
+    }
+    if unread {
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::Unread), text: "Painted, not read".to_owned() });
+    }
+}
+
+fn defects(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene) {
+    for (index, panel) in template.panels.iter().enumerate() {
+        let Some(record) = job.record(&panel.id) else { continue };
+        for (defect, facts) in record.defects.iter().zip(&insight.panels[index].defects) {
+            let severity = (facts.depth_um.1.um() / 10.0).min(1.0).max(f64::from(defect.quantity) / 5.0 * 0.6);
+            scene.pins.push(Pin {
+                at: defect.at,
+                panel: index,
+                shape: PinShape::Defect(DefectClass::of(defect.kind)),
+                severity: severity as f32,
+                value: String::new(),
+            });
+        }
+    }
+    let mut classes: Vec<_> = scene
+        .pins
+        .iter()
+        .filter_map(|p| if let PinShape::Defect(class) = p.shape { Some(class) } else { None })
+        .collect();
+    classes.sort_unstable();
+    classes.dedup();
+    scene.legend.extend(classes.into_iter().map(|class| LegendRow {
+        symbol: LegendSymbol::Pin(PinShape::Defect(class)),
+        text: class.name().to_owned(),
+    }));
+}
+
+fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
+    let mut levels = Vec::new();
+    for (index, panel) in template.panels.iter().enumerate() {
+        if panel.surface != Surface::Paint {
+            continue;
+        }
+        let polish = &insight.panels[index].polish;
+        let allowed = insight.panels[index].budget.allowed.um();
+        let mark = &mut scene.panels[index];
+        mark.fill = Fill::Level(polish.level);
+        mark.value = polish.level.to_string();
+        if polish.level != Level::Leave && allowed > 0.0 {
+            mark.budget_used = Some((polish.removal_upper.um() / allowed).min(1.0) as f32);
+        }
+        levels.push(polish.level);
+    }
+    levels.sort_unstable();
+    levels.dedup();
+    scene.legend.extend(
+        levels
+            .into_iter()
+            .map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
+    );
+}
+
+fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {
+    for (index, panel) in template.panels.iter().enumerate() {
+        if job.record(&panel.id).is_some_and(|r| r.left_uncoated) {
+            scene.panels[index].fill = Fill::LeftOut;
+        }
+    }
+    for worker in 0..job.crew.len() {
+        let mine: Vec<_> = order.iter().filter(|r| r.worker == worker).collect();
+        for (place, row) in mine.iter().enumerate() {
+            scene.panels[row.panel].badges.push(Badge { worker, role: row.role, number: place + 1 });
+        }
+        scene.ways.push(
+            mine.iter().map(|r| Waypoint { panel: r.panel, at: template.panels[r.panel].label.centre }).collect(),
+        );
+        if let Some(row) = mine.first() {
+            let text = format!("{} {}", job.crew[worker].name, row.role.verb());
+            scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
+        }
+    }
+    if scene.panels.iter().any(|p| p.fill == Fill::LeftOut) {
+        let text = "Left uncoated".to_owned();
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
+    }
+}

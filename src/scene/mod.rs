@@ -1,0 +1,12 @@
+//! The map and the time chart as shapes with a meaning: which panel is filled how, which symbol stands where.
+//!
+//! No colours and no screen here. The window, and later paper, turn a role ("over budget", "second worker") into a colour, a
+//! hatch and a line; so one drawing can't say two things.
+
+mod chart;
+mod map;
+
+pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};
+pub use map::{
+    Badge, DefectClass, Fill, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint, map_scene,
+};

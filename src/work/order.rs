@@ -1,0 +1,69 @@
+//! Finding an order within a time.
+
+use crate::crew::{Control, Limits, Outcome, Problem, ProblemSpec, Schedule, simulate, solve};
+use crate::insight::CoatingOrder;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::time::{Duration, Instant};
+
+/// Simulated days for the chance of passing a window.
+const SIMULATED_DAYS: u32 = 2_000;
+
+/// Hears of improvements as (seconds, plan, bound), from any thread.
+pub type Listener<'a> = &'a (dyn Fn(f64, &Schedule, i64) + Sync);
+
+/// Stops the planner after a while, or when told to.
+struct StopAfter<'a> {
+    started: Instant,
+    limit: Duration,
+    stop: &'a AtomicBool,
+    listener: Listener<'a>,
+}
+
+impl Control for StopAfter<'_> {
+    fn should_stop(&self) -> bool {
+        self.stop.load(Ordering::Relaxed) || self.started.elapsed() >= self.limit
+    }
+
+    fn improved(&self, best: &Schedule, bound: i64) {
+        (self.listener)(self.started.elapsed().as_secs_f64(), best, bound);
+    }
+}
+
+/// Solves a crew problem within a time.
+pub fn solve_for(problem: &Problem, limits: &Limits, seconds: f64, stop: &AtomicBool, listener: Listener<'_>) -> Outcome {
+    let limit = Duration::try_from_secs_f64(seconds).unwrap_or(Duration::MAX);
+    solve(problem, limits, &StopAfter { started: Instant::now(), limit, stop, listener })
+}
+
+/// Finds an order of coating within a time and simulates days with it; `improved` hears of every better one.
+///
+/// # Errors
+/// Why there is none, as sentences.
+pub fn find_order(
+    spec: &Arc<ProblemSpec>,
+    seed: u64,
+    seconds: f64,
+    stop: &AtomicBool,
+    improved: &(dyn Fn(CoatingOrder) + Sync),
+) -> Result<CoatingOrder, Vec<String>> {
+    let problem = Problem::try_from((**spec).clone()).map_err(|errors| vec![errors.to_string()])?;
+    let order = |best: &Schedule, bound, lateness| CoatingOrder {
+        problem: Arc::clone(spec),
+        plan: Arc::new(best.to_plan(&problem, bound)),
+        lateness,
+    };
+    let limits = Limits { nodes: None, threads: 2, seed };
+    let listener = |_: f64, best: &Schedule, bound: i64| improved(order(best, bound, None));
+    let (best, bound) = match solve_for(&problem, &limits, seconds, stop, &listener) {
+        Outcome::Optimal(best) => {
+            let bound = best.cost();
+            (best, bound)
+        }
+        Outcome::Feasible { best, bound } => (best, bound),
+        Outcome::Infeasible(conflicts) => return Err(conflicts.iter().map(ToString::to_string).collect()),
+        Outcome::Unknown { .. } => return Err(vec![format!("no order was found in {seconds} s")]),
+    };
+    let lateness = simulate(&problem, &best, SIMULATED_DAYS, seed);
+    Ok(order(&best, bound, Some(lateness)))
+}

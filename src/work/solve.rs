@@ -1,0 +1,81 @@
+//! Planning the order of coating in the background.
+
+use super::order::find_order;
+use crate::crew::ProblemSpec;
+use crate::insight::CoatingOrder;
+use crate::job::Revision;
+use std::sync::Arc;
+use std::sync::atomic::{AtomicBool, Ordering};
+use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
+use std::task::Waker;
+use std::thread::{self, JoinHandle};
+
+/// A run in progress. Dropping it stops it.
+#[derive(Debug)]
+pub struct SolveRun {
+    /// The job that it works for.
+    pub revision: Revision,
+    stop: Arc<AtomicBool>,
+    messages: Receiver<Progress>,
+    thread: Option<JoinHandle<()>>,
+}
+
+/// What a run has to say.
+#[derive(Debug, Clone)]
+pub enum Progress {
+    /// A better order.
+    Improved(CoatingOrder),
+    /// The end, with the best order.
+    Done(CoatingOrder),
+    /// There is no order, and why.
+    Impossible(Vec<String>),
+    /// The planner failed; the message is for a person.
+    Failed(String),
+}
+
+impl SolveRun {
+    /// Starts planning. `seconds` bounds the search; `waker` is woken after every message.
+    ///
+    /// # Errors
+    /// What the system says when it has no thread to give.
+    pub fn start(spec: Arc<ProblemSpec>, revision: Revision, seconds: f64, waker: Waker) -> std::io::Result<Self> {
+        let stop = Arc::new(AtomicBool::new(false));
+        let (send, messages) = sync_channel(64);
+        let stopped = Arc::clone(&stop);
+        let thread = thread::Builder::new().name("plan-order".to_owned()).spawn(move || {
+            let improved = |order| {
+                // A full channel or a reader that is gone both mean: nobody needs this one, a better one follows.
+                drop(send.try_send(Progress::Improved(order)));
+                waker.wake_by_ref();
+            };
+            let end = match find_order(&spec, 1, seconds, &stopped, &improved) {
+                Ok(order) => Progress::Done(order),
+                Err(reasons) => Progress::Impossible(reasons),
+            };
+            // The end must arrive, so wait for room; a reader that is gone is fine.
+            drop(send.send(end));
+            waker.wake_by_ref();
+        })?;
+        Ok(Self { revision, stop, messages, thread: Some(thread) })
+    }
+
+    /// The next message, if there is one. A planner that died says so once.
+    pub fn next_message(&mut self) -> Option<Progress> {
+        match self.messages.try_recv() {
+            Ok(message) => Some(message),
+            Err(TryRecvError::Empty) => None,
+            Err(TryRecvError::Disconnected) => {
+                let cause = self.thread.take()?.join().err()?;
+                let text = cause.downcast_ref::<String>().map(String::as_str);
+                let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or("no reason given");
+                Some(Progress::Failed(format!("the planner stopped unexpectedly ({text}); the job is unharmed")))
+            }
+        }
+    }
+}
+
+impl Drop for SolveRun {
+    fn drop(&mut self) {
+        self.stop.store(true, Ordering::Relaxed);
+    }
+}
