@@ -3,7 +3,7 @@
 use super::{Exit, Failure, Output, args, open};
 use crate::insight::{Insight, PlanReport, crew_problem, report};
 use crate::units::{clock, minutes};
-use crate::work::find_order;
+use crate::work::{Effort, find_order};
 use std::io::Write;
 use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
@@ -13,7 +13,8 @@ pub(super) fn run(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failu
     let loaded = open(args.job.as_deref())?;
     let insight = Insight::new(&loaded.job, &loaded.template);
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &insight));
-    let found = find_order(&problem, args.seed, args.seconds, &AtomicBool::new(false), &|_| ());
+    let effort = Effort { seconds: args.seconds, seed: args.seed, ..Effort::default() };
+    let found = find_order(&problem, effort, &AtomicBool::new(false), &|_| ());
     let report = report(&loaded.job, &loaded.template, &insight, &problem, found.as_ref().ok());
     if args.json {
         let text = serde_json::to_string_pretty(&report)

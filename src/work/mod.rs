@@ -7,5 +7,5 @@
 mod order;
 mod solve;
 
-pub use order::{Listener, find_order, solve_for};
+pub use order::{Effort, Listener, find_order, solve_for};
 pub use solve::{Progress, SolveRun};

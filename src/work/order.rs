@@ -30,6 +30,26 @@ impl Control for StopAfter<'_> {
     }
 }
 
+/// How much work to put into an order.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Effort {
+    /// Longest search in seconds.
+    pub seconds: f64,
+    /// Most steps of the search; with one thread the answer is then the same everywhere.
+    pub nodes: Option<u64>,
+    /// Threads that search.
+    pub threads: usize,
+    /// Seed of the search.
+    pub seed: u64,
+}
+
+impl Default for Effort {
+    /// Two seconds on two threads: what somebody waits for without noticing.
+    fn default() -> Self {
+        Self { seconds: 2.0, nodes: None, threads: 2, seed: 1 }
+    }
+}
+
 /// Solves a crew problem within a time.
 pub fn solve_for(problem: &Problem, limits: &Limits, seconds: f64, stop: &AtomicBool, listener: Listener<'_>) -> Outcome {
     let limit = Duration::try_from_secs_f64(seconds).unwrap_or(Duration::MAX);
@@ -42,8 +62,7 @@ pub fn solve_for(problem: &Problem, limits: &Limits, seconds: f64, stop: &Atomic
 /// Why there is none, as sentences.
 pub fn find_order(
     spec: &Arc<ProblemSpec>,
-    seed: u64,
-    seconds: f64,
+    effort: Effort,
     stop: &AtomicBool,
     improved: &(dyn Fn(CoatingOrder) + Sync),
 ) -> Result<CoatingOrder, Vec<String>> {
@@ -53,7 +72,8 @@ pub fn find_order(
         plan: Arc::new(best.to_plan(&problem, bound)),
         lateness,
     };
-    let limits = Limits { nodes: None, threads: 2, seed };
+    let Effort { seconds, nodes, threads, seed } = effort;
+    let limits = Limits { nodes, threads, seed };
     let listener = |_: f64, best: &Schedule, bound: i64| improved(order(best, bound, None));
     let (best, bound) = match solve_for(&problem, &limits, seconds, stop, &listener) {
         Outcome::Optimal(best) => {

@@ -1,6 +1,6 @@
 //! Planning the order of coating in the background.
 
-use super::order::find_order;
+use super::order::{Effort, find_order};
 use crate::crew::ProblemSpec;
 use crate::insight::CoatingOrder;
 use crate::job::Revision;
@@ -34,11 +34,11 @@ pub enum Progress {
 }
 
 impl SolveRun {
-    /// Starts planning. `seconds` bounds the search; `waker` is woken after every message.
+    /// Starts planning; `waker` is woken after every message.
     ///
     /// # Errors
     /// What the system says when it has no thread to give.
-    pub fn start(spec: Arc<ProblemSpec>, revision: Revision, seconds: f64, waker: Waker) -> std::io::Result<Self> {
+    pub fn start(spec: Arc<ProblemSpec>, revision: Revision, effort: Effort, waker: Waker) -> std::io::Result<Self> {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, messages) = sync_channel(64);
         let stopped = Arc::clone(&stop);
@@ -48,7 +48,7 @@ impl SolveRun {
                 drop(send.try_send(Progress::Improved(order)));
                 waker.wake_by_ref();
             };
-            let end = match find_order(&spec, 1, seconds, &stopped, &improved) {
+            let end = match find_order(&spec, effort, &stopped, &improved) {
                 Ok(order) => Progress::Done(order),
                 Err(reasons) => Progress::Impossible(reasons),
             };

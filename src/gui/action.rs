@@ -1,0 +1,87 @@
+//! What a view may read, and what it may wish for.
+
+use super::order::OrderState;
+use super::view_state::{Tool, ViewState, Workspace};
+use crate::geometry::{MapPoint, Viewport};
+use crate::insight::{Insight, OrderRow};
+use crate::job::{Command, GestureId, Job};
+use crate::scene::Overlay;
+use crate::vehicle::{Panel, PanelId, Template};
+use std::path::PathBuf;
+
+/// What a view may read.
+#[derive(Clone, Copy)]
+pub(super) struct Model<'a> {
+    pub(super) job: &'a Job,
+    pub(super) template: &'a Template,
+    pub(super) insight: &'a Insight,
+    pub(super) order: &'a OrderState,
+    pub(super) rows: &'a [OrderRow],
+    /// Recommended places of readings, per panel.
+    pub(super) wanted_spots: &'a [Vec<MapPoint>],
+    pub(super) view: &'a ViewState,
+}
+
+impl<'a> Model<'a> {
+    /// The chosen panel with its index, if exactly one counts.
+    pub(super) fn current(&self) -> Option<(usize, &'a Panel)> {
+        let id = self.view.current.as_ref()?;
+        self.template.panels.iter().enumerate().find(|(_, p)| p.id == *id)
+    }
+}
+
+/// A wish of a view.
+#[derive(Debug)]
+pub(super) enum Action {
+    /// Changes the job; can be undone.
+    Edit(Command, Option<GestureId>),
+    /// Changes what is shown.
+    View(ViewChange),
+    /// Does something outside the job.
+    Effect(Effect),
+}
+
+impl Action {
+    /// An edit that is a step of its own.
+    pub(super) fn edit(command: Command) -> Self {
+        Self::Edit(command, None)
+    }
+}
+
+/// A change of what is shown.
+#[derive(Debug)]
+pub(super) enum ViewChange {
+    Workspace(Workspace),
+    Overlay(Overlay),
+    /// Chooses one panel, or none.
+    Choose(Option<PanelId>),
+    /// Adds a panel to the choice or takes it out.
+    Toggle(PanelId),
+    Viewport(Viewport),
+    Tool(Tool),
+    Moment(Option<i64>),
+}
+
+/// Something outside the job.
+#[derive(Debug)]
+pub(super) enum Effect {
+    Undo,
+    Redo,
+    New,
+    /// Asks for a file and opens it.
+    AskOpen,
+    /// Opens a file.
+    Open(PathBuf),
+    /// Saves under the present name, or asks for one.
+    Save,
+    /// Asks for a name and saves.
+    AskSaveAs,
+    /// Saves under a name.
+    SaveAs(PathBuf),
+    /// Closes the window, asking first if something is unsaved.
+    Close,
+    /// Closes the window whatever is unsaved.
+    Discard,
+    /// Leaves a question open on screen unanswered.
+    Dismiss,
+}

@@ -1,0 +1,235 @@
+//! The map: pointer and keys to wishes. What it looks like is in [`paint`], where things lie in [`layout`].
+
+mod labels;
+mod layout;
+mod legend;
+mod paint;
+
+pub(super) use layout::MapCache;
+
+use super::action::{Action, Model, ViewChange};
+use super::theme;
+use super::view_state::Tool;
+use crate::geometry::{MapPoint, ScreenPoint, ScreenRect, ScreenVector, Viewport};
+use crate::job::{Command, Defect};
+use crate::scene::{MapScene, Overlay, map_scene};
+use crate::units::Millimetres;
+use crate::vehicle::{Naming, Panel};
+use eframe::egui::accesskit::Action as Access;
+use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
+
+/// Air round the vehicle, in points.
+const MARGIN: f32 = 28.0;
+
+/// Draws the map into all the room there is.
+pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut Vec<Action>) {
+    let scene = map_scene(m.job, m.template, m.insight, m.view.overlay, m.rows);
+    let builder = egui::UiBuilder::new()
+        .id_salt("map")
+        .accessibility_role(egui::Role::ListBox)
+        .accessibility_label("Vehicle map");
+    ui.scope_builder(builder, |ui| {
+        let (area, background) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
+        let view = viewport(m, area, out);
+        let view = pointer(ui, m, area, &background, view, out);
+        let hovered = background.hover_pos().filter(|_| !background.dragged()).and_then(|p| panel_under(m, &view, p));
+        cache.prepare(m.template, view.scale());
+        let paint = ui.painter_at(area);
+        paint::vehicle(&paint, m, cache, &view, &scene, hovered);
+        labels::draw(&paint, cache, &view, &scene);
+        paint::pins(&paint, m, &view, &scene);
+        nodes(ui, m, area, &view, &scene, out);
+        front_mark(&paint, area);
+        legend::draw(&paint, area, &scene, m);
+        if let Some(index) = hovered {
+            hover(ui, m, &background, index, &scene);
+        }
+    });
+    overlay_switch(ui, m, out);
+}
+
+/// The viewport of the last frame brought up to this frame's room, or one that fits the vehicle.
+fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
+    let screen = ScreenRect::new(ScreenPoint::new(area.left(), area.top() + 24.0), ScreenPoint::new(area.right(), area.bottom() - 24.0));
+    let view = match m.view.viewport {
+        Some(view) if view.screen() == screen => return view,
+        Some(mut view) => {
+            view.resize(screen);
+            view
+        }
+        None => Viewport::fit(m.template.bounds(), screen, MARGIN, crate::geometry::Orientation::default()),
+    };
+    out.push(Action::View(ViewChange::Viewport(view)));
+    view
+}
+
+/// Wheel, pinch, drag, click.
+fn pointer(ui: &Ui, m: &Model<'_>, area: Rect, background: &egui::Response, mut view: Viewport, out: &mut Vec<Action>) -> Viewport {
+    let before = view;
+    if background.dragged() {
+        let by = background.drag_delta();
+        view.pan(ScreenVector::new(by.x, by.y));
+    }
+    if let Some(at) = background.hover_pos().filter(|p| area.contains(*p)) {
+        let (scroll, pinch) = ui.input(|i| (i.smooth_scroll_delta().y, i.zoom_delta()));
+        let factor = pinch * (scroll / 240.0).exp();
+        if (factor - 1.0).abs() > 1e-4 {
+            view.zoom_at(ScreenPoint::new(at.x, at.y), factor);
+        }
+    }
+    if background.double_clicked() {
+        view = Viewport::fit(m.template.bounds(), view.screen(), MARGIN, view.orientation());
+    }
+    if view != before {
+        out.push(Action::View(ViewChange::Viewport(view)));
+    }
+    if background.clicked()
+        && let Some(at) = background.interact_pointer_pos()
+    {
+        let place = view.to_map(ScreenPoint::new(at.x, at.y));
+        let several = ui.input(|i| i.modifiers.shift);
+        click(m, place, several, out);
+    }
+    let crosshair = m.view.tool != Tool::Choose && background.hovered();
+    if crosshair {
+        ui.ctx().set_cursor_icon(egui::CursorIcon::Crosshair);
+    }
+    view
+}
+
+fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
+    let panel = m.template.panel_at(place).map(|i| &m.template.panels[i]);
+    match (&m.view.tool, panel) {
+        (Tool::PlaceDefect(kind), Some(panel)) => {
+            let size = Millimetres::of(30.0);
+            let defect = Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
+            out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
+            out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
+        }
+        (Tool::MoveDefect(index, defect), Some(panel)) if m.view.current.as_ref() == Some(&panel.id) => {
+            let value = Defect { at: place, ..defect.clone() };
+            out.push(Action::edit(Command::SetDefect { panel: panel.id.clone(), defect: *index, value }));
+            out.push(Action::View(ViewChange::Tool(Tool::Choose)));
+        }
+        (_, Some(panel)) if several => out.push(Action::View(ViewChange::Toggle(panel.id.clone()))),
+        (_, panel) => out.push(Action::View(ViewChange::Choose(panel.map(|p| p.id.clone())))),
+    }
+}
+
+fn panel_under(m: &Model<'_>, view: &Viewport, at: egui::Pos2) -> Option<usize> {
+    m.template.panel_at(view.to_map(ScreenPoint::new(at.x, at.y)))
+}
+
+fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
+    let panel = &m.template.panels[index];
+    let text = format!("{}\n{}", panel.name(Naming::Uk), scene.panels[index].summary);
+    if ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
+        background.clone().on_hover_text_at_pointer(text);
+    }
+}
+
+/// One accessible node per panel, one Tab stop for the whole map, arrow keys along seams.
+fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, out: &mut Vec<Action>) {
+    let current = m.current().map_or(0, |(i, _)| i);
+    let mut go = None;
+    for (index, panel) in m.template.panels.iter().enumerate() {
+        let id = node_id(ui, panel);
+        let b = view.rect_to_screen(panel.outline.bounds());
+        let bounds = Rect::from_min_max(pos2(b.min.x, b.min.y), pos2(b.max.x, b.max.y)).intersect(area);
+        let sense = if index == current { Sense::FOCUSABLE } else { Sense::empty() };
+        let response = ui.interact(bounds, id, sense);
+        response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::ListBoxOption, true, panel.name(Naming::Uk)));
+        ui.ctx().accesskit_node_builder(id, |node| {
+            node.add_action(Access::Click);
+            node.add_action(Access::Focus);
+            node.set_selected(m.view.chosen.contains(&panel.id));
+            node.set_description(scene.panels[index].summary.clone());
+            node.set_position_in_set(index);
+            node.set_size_of_set(m.template.panels.len());
+        });
+        if ui.input(|i| i.has_accesskit_action_request(id, Access::Click) || i.has_accesskit_action_request(id, Access::Focus)) {
+            go = Some(index);
+        }
+        if response.has_focus() {
+            ui.memory_mut(|memory| {
+                let filter = EventFilter { horizontal_arrows: true, vertical_arrows: true, ..Default::default() };
+                memory.set_focus_lock_filter(id, filter);
+            });
+            if let Some(direction) = arrow(ui) {
+                go = neighbour(m, view, index, direction);
+            }
+            focus_ring(ui, bounds);
+        }
+    }
+    if let Some(index) = go {
+        let panel = &m.template.panels[index];
+        out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
+        ui.memory_mut(|memory| memory.request_focus(node_id(ui, panel)));
+    }
+}
+
+fn node_id(ui: &Ui, panel: &Panel) -> egui::Id {
+    ui.scope_id().with(("panel", panel.id.to_string()))
+}
+
+fn focus_ring(ui: &Ui, bounds: Rect) {
+    ui.painter().rect_stroke(bounds.expand(3.0), 6.0, Stroke::new(3.0, theme::ACCENT), StrokeKind::Outside);
+}
+
+fn arrow(ui: &Ui) -> Option<egui::Vec2> {
+    let keys = [
+        (Key::ArrowLeft, egui::vec2(-1.0, 0.0)),
+        (Key::ArrowRight, egui::vec2(1.0, 0.0)),
+        (Key::ArrowUp, egui::vec2(0.0, -1.0)),
+        (Key::ArrowDown, egui::vec2(0.0, 1.0)),
+    ];
+    ui.input(|i| keys.into_iter().find(|(key, _)| i.key_pressed(*key)).map(|(_, direction)| direction))
+}
+
+/// The panel across a seam that lies most in a direction of the screen, within 60 degrees.
+fn neighbour(m: &Model<'_>, view: &Viewport, index: usize, direction: egui::Vec2) -> Option<usize> {
+    let middle = |i: usize| {
+        let p = view.to_screen(m.template.panels[i].label.centre);
+        pos2(p.x, p.y)
+    };
+    let here = middle(index);
+    let along = |i: usize| (middle(i) - here).normalized().dot(direction);
+    m.template
+        .neighbours(index)
+        .iter()
+        .copied()
+        .filter(|&i| along(i) > 0.5)
+        .max_by(|&a, &b| along(a).total_cmp(&along(b)))
+}
+
+/// Which way the front points.
+fn front_mark(paint: &egui::Painter, area: Rect) {
+    let at = pos2(area.left() + 16.0, area.center().y);
+    let tip = [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)];
+    paint.add(egui::Shape::convex_polygon(tip.to_vec(), theme::INK_SOFT, Stroke::NONE));
+    let font = egui::FontId::proportional(12.0);
+    paint.text(pos2(at.x - 6.0, at.y + 10.0), egui::Align2::LEFT_TOP, "front", font, theme::INK_SOFT);
+}
+
+/// The switch between overlays, and the fit button, over the map.
+fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let area = ui.min_rect();
+    let place = Rect::from_min_size(area.min + egui::vec2(12.0, 8.0), egui::vec2(area.width() - 24.0, 32.0));
+    ui.scope_builder(egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)), |ui| {
+        ui.spacing_mut().item_spacing.x = 4.0;
+        for overlay in Overlay::ALL {
+            let chosen = m.view.overlay == overlay;
+            if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {
+                out.push(Action::View(ViewChange::Overlay(overlay)));
+            }
+        }
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked()
+                && let Some(view) = m.view.viewport
+            {
+                let fitted = Viewport::fit(m.template.bounds(), view.screen(), MARGIN, view.orientation());
+                out.push(Action::View(ViewChange::Viewport(fitted)));
+            }
+        });
+    });
+}

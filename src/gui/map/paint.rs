@@ -1,0 +1,118 @@
+//! From a scene to shapes on the screen.
+
+use super::layout::MapCache;
+use crate::geometry::{MapPoint, Viewport};
+use crate::gui::action::Model;
+use crate::gui::theme;
+use crate::gui::view_state::Workspace;
+use crate::gui::widgets::pin_symbol;
+use crate::polish::Level;
+use crate::scene::{Fill, MapScene, Overlay, PinShape};
+use crate::vehicle::Surface;
+use eframe::egui::epaint::{Mesh, Vertex, WHITE_UV};
+use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Shape, Stroke, pos2, vec2};
+use std::sync::Arc;
+
+/// Fills, hatches, seams, contour, quiet drawing, choice.
+pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene, hovered: Option<usize>) {
+    let screen = |p: MapPoint| to_screen(view, p);
+    for wheel in &m.template.wheels {
+        let radius = wheel.radius * view.scale();
+        paint.circle(screen(wheel.centre), radius, theme::WHEEL, Stroke::new(1.0, theme::QUIET));
+        paint.circle_stroke(screen(wheel.centre), radius * 0.62, Stroke::new(1.0, theme::QUIET));
+    }
+    for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
+        let color = fill_color(mark.fill);
+        let vertices = shape.vertices.iter().map(|p| Vertex { pos: screen(*p), uv: WHITE_UV, color }).collect();
+        paint.add(Shape::mesh(Arc::new(Mesh { indices: shape.indices.clone(), vertices, ..Mesh::default() })));
+        if let Some(hatch) = hatch_of(mark.fill) {
+            for (from, to) in &shape.hatches[hatch] {
+                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, theme::level(4)));
+            }
+        }
+    }
+    for line in &cache.decor {
+        let points: Vec<Pos2> = line.iter().map(|p| screen(*p)).collect();
+        paint.add(Shape::line(points, Stroke::new(0.8, theme::QUIET)));
+    }
+    for seam in &cache.seams {
+        let points: Vec<Pos2> = seam.points.iter().map(|p| screen(*p)).collect();
+        let stroke = if seam.is_contour { Stroke::new(1.8, theme::CONTOUR) } else { Stroke::new(1.0, theme::SEAM) };
+        paint.add(Shape::line(points, stroke));
+    }
+    if scene.overlay == Overlay::Order {
+        ways(paint, view, scene);
+    }
+    let ring = |index: usize, stroke: Stroke| {
+        let points: Vec<Pos2> = cache.panels[index].outline.iter().map(|p| screen(*p)).collect();
+        paint.add(Shape::closed_line(points, stroke));
+    };
+    if let Some(index) = hovered {
+        ring(index, Stroke::new(1.6, theme::CONTOUR));
+    }
+    for (index, panel) in m.template.panels.iter().enumerate() {
+        if m.view.chosen.contains(&panel.id) {
+            ring(index, Stroke::new(3.0, theme::ACCENT));
+        }
+    }
+}
+
+/// Spots and defects.
+pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene) {
+    let current = m.current().map(|(i, _)| i);
+    if m.view.workspace == Workspace::Survey
+        && let Some(index) = current
+    {
+        for at in &m.wanted_spots[index] {
+            pin_symbol(paint, to_screen(view, *at), PinShape::WantedSpot, 0.0);
+        }
+    }
+    for pin in &scene.pins {
+        let at = to_screen(view, pin.at);
+        if pin.shape != PinShape::Spot {
+            pin_symbol(paint, at, pin.shape, pin.severity);
+        } else if current == Some(pin.panel) {
+            pin_symbol(paint, at, pin.shape, pin.severity);
+            let font = FontId::proportional(12.0);
+            let galley = paint.layout_no_wrap(pin.value.clone(), font, theme::INK);
+            let area = Align2::CENTER_BOTTOM.anchor_size(at - vec2(0.0, 5.0), galley.size());
+            paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, theme::SHEET);
+            paint.galley(area.min, galley, theme::INK);
+        } else {
+            paint.circle_filled(at, 1.5, theme::CONTOUR);
+        }
+    }
+}
+
+/// The way of each worker as a thin line from panel to panel.
+fn ways(paint: &Painter, view: &Viewport, scene: &MapScene) {
+    for (worker, way) in scene.ways.iter().enumerate() {
+        let points: Vec<Pos2> = way.iter().map(|w| to_screen(view, w.at)).collect();
+        paint.add(Shape::line(points, Stroke::new(1.2, theme::worker(worker).gamma_multiply(0.45))));
+    }
+}
+
+pub(super) fn to_screen(view: &Viewport, p: MapPoint) -> Pos2 {
+    let p = view.to_screen(p);
+    pos2(p.x, p.y)
+}
+
+pub(super) fn fill_color(fill: Fill) -> Color32 {
+    match fill {
+        Fill::Plain(Surface::Paint) | Fill::Unread => theme::PAINT,
+        Fill::Plain(Surface::Glass) => theme::GLASS,
+        Fill::Plain(Surface::Lamp) => theme::LAMP,
+        Fill::Plain(Surface::Trim) => theme::TRIM,
+        Fill::Scale(share) => theme::ramp(share),
+        Fill::Level(level) => theme::level(level as usize),
+        Fill::LeftOut => theme::SHEET,
+    }
+}
+
+fn hatch_of(fill: Fill) -> Option<usize> {
+    match fill {
+        Fill::Level(Level::Leave) => None,
+        Fill::Level(level) => Some((level as usize).saturating_sub(1).min(3)),
+        _ => None,
+    }
+}

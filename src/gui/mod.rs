@@ -1,0 +1,60 @@
+//! The window. Views read a [`Model`] and return wishes ([`Action`]s); [`App`] alone changes anything.
+
+mod action;
+mod app;
+mod chart;
+mod dispatch;
+mod files;
+mod map;
+mod modals;
+mod order;
+mod rail;
+mod theme;
+mod top_bar;
+mod view_state;
+mod widgets;
+mod workspace;
+
+pub use app::App;
+pub use theme::install as install_theme;
+pub use view_state::Workspace;
+
+use crate::cli::{self, Exit, Output};
+use crate::file::Loaded;
+use action::{Action, Effect, Model, ViewChange};
+use eframe::egui;
+use std::path::Path;
+
+/// Opens the window on a job, or on the sample. Where there is no display, says so and prints the plan as text.
+pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_>) -> Exit {
+    let loaded = match cli::open(job) {
+        Ok(loaded) => loaded,
+        Err(failure) => return failure.report(out.notes),
+    };
+    let path = job.map(Path::to_owned);
+    match open_window(loaded, path, close_after_first_frame) {
+        Ok(()) => Exit::Fine,
+        Err(error) => {
+            // Somebody who can't be told still gets the plan.
+            drop(writeln!(out.notes, "no window can be opened here ({error}); this is the plan as text"));
+            cli::plan_as_text(job, &mut out)
+        }
+    }
+}
+
+fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_first_frame: bool) -> eframe::Result {
+    let options = eframe::NativeOptions {
+        viewport: egui::ViewportBuilder::default()
+            .with_title("Lapwright")
+            .with_inner_size([1280.0, 800.0])
+            .with_min_inner_size([960.0, 600.0]),
+        ..Default::default()
+    };
+    let create: eframe::AppCreator<'_> = Box::new(move |creation| {
+        theme::install(&creation.egui_ctx);
+        let mut app = App::new(&creation.egui_ctx, loaded, path);
+        app.close_after_first_frame = close_after_first_frame;
+        Ok(Box::new(app))
+    });
+    eframe::run_native("lapwright", options, create)
+}

@@ -1,0 +1,116 @@
+//! The rail at the left: the work in its order, and how far each part is.
+
+use super::action::{Action, Model, ViewChange};
+use super::theme;
+use super::view_state::Workspace;
+use crate::vehicle::Surface;
+use eframe::egui::{self, Sense, Stroke, Ui, pos2, vec2};
+
+/// How far a workspace is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum State {
+    Empty,
+    InProgress,
+    Done,
+    Open,
+}
+
+/// Draws the rail.
+pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    ui.add_space(8.0);
+    ui.spacing_mut().item_spacing.y = 4.0;
+    for workspace in Workspace::ALL {
+        let (state, note) = standing(m, workspace);
+        let chosen = m.view.workspace == workspace;
+        let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 56.0), Sense::click());
+        response.widget_info(|| {
+            let text = format!("{}, {note}", workspace.name());
+            egui::WidgetInfo::selected(egui::Role::Tab, true, chosen, text)
+        });
+        let paint = ui.painter();
+        let fill = match (chosen, response.hovered()) {
+            (true, _) => theme::ACCENT_WASH,
+            (false, true) => theme::PAPER,
+            (false, false) => theme::SHEET,
+        };
+        paint.rect_filled(area, 6.0, fill);
+        if response.has_focus() {
+            paint.rect_stroke(area, 6.0, Stroke::new(2.0, theme::ACCENT), egui::StrokeKind::Inside);
+        }
+        let ink = if chosen { theme::ACCENT } else { theme::INK };
+        let font = egui::FontId::new(16.0, if chosen { theme::bold_family() } else { egui::FontFamily::Proportional });
+        paint.text(area.left_top() + vec2(32.0, 8.0), egui::Align2::LEFT_TOP, workspace.name(), font, ink);
+        let small = egui::FontId::proportional(12.0);
+        let galley = paint.layout(note, small, theme::INK_SOFT, area.width() - 38.0);
+        paint.galley(area.left_top() + vec2(32.0, 31.0), galley, theme::INK_SOFT);
+        mark(paint, pos2(area.left() + 16.0, area.top() + 19.0), state);
+        if response.clicked() {
+            out.push(Action::View(ViewChange::Workspace(workspace)));
+        }
+    }
+}
+
+/// A painted mark: ring, half, tick, or an open triangle.
+fn mark(paint: &egui::Painter, at: egui::Pos2, state: State) {
+    let line = Stroke::new(1.5, theme::INK_SOFT);
+    match state {
+        State::Empty => {
+            paint.circle_stroke(at, 5.5, line);
+        }
+        State::InProgress => {
+            paint.circle_stroke(at, 5.5, line);
+            let half: Vec<_> = (0..=12)
+                .map(|k| {
+                    let angle = std::f32::consts::FRAC_PI_2 + std::f32::consts::PI * k as f32 / 12.0;
+                    pos2(at.x + 5.5 * angle.cos(), at.y + 5.5 * angle.sin())
+                })
+                .collect();
+            paint.add(egui::Shape::convex_polygon(half, theme::INK_SOFT, Stroke::NONE));
+        }
+        State::Done => {
+            let tick = vec![at + vec2(-5.0, 0.0), at + vec2(-1.5, 4.0), at + vec2(5.5, -4.5)];
+            paint.line(tick, Stroke::new(2.5, theme::GO));
+        }
+        State::Open => {
+            let triangle = vec![at + vec2(0.0, -6.0), at + vec2(6.0, 5.0), at + vec2(-6.0, 5.0)];
+            paint.add(egui::Shape::convex_polygon(triangle, theme::SHEET, Stroke::new(1.5, theme::NOTE)));
+            paint.vline(at.x, at.y - 2.0..=at.y + 1.5, Stroke::new(1.5, theme::NOTE));
+        }
+    }
+}
+
+/// How far a workspace is, and a few words about it.
+fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
+    let painted = m.template.panels.iter().zip(&m.insight.panels).filter(|(p, _)| p.surface == Surface::Paint);
+    match workspace {
+        Workspace::Job if m.job.vehicle.description.trim().is_empty() => (State::Empty, "no vehicle yet".to_owned()),
+        Workspace::Job => (State::Done, m.template.name.clone()),
+        Workspace::Survey => {
+            let can_read = painted.filter(|(_, i)| i.unreadable.is_none());
+            let (read, all) = can_read.fold((0, 0), |(r, n), (_, i)| (r + usize::from(i.film.is_some()), n + 1));
+            let state = match read {
+                0 => State::Empty,
+                n if n == all => State::Done,
+                _ => State::InProgress,
+            };
+            (state, format!("{read} of {all} read"))
+        }
+        Workspace::Correction => {
+            let worked = painted.filter(|(_, i)| !i.polish.steps.is_empty()).count();
+            let stays: usize = m.insight.panels.iter().map(|p| p.polish.stays.len()).sum();
+            match (worked, stays) {
+                (0, _) => (State::Empty, "nothing to polish".to_owned()),
+                (n, 0) => (State::Done, format!("{n} panels")),
+                (n, _) => (State::Open, format!("{n} panels, {stays} stay")),
+            }
+        }
+        Workspace::Coating if !m.insight.air.go => (State::Open, "not in this air".to_owned()),
+        Workspace::Coating if !m.order.conflicts.is_empty() => (State::Open, "no order".to_owned()),
+        Workspace::Coating => match m.order.order() {
+            Some(order) if m.order.is_current() => {
+                (State::Done, format!("{} for the crew", crate::units::minutes(order.plan.makespan_s)))
+            }
+            _ => (State::InProgress, "planning…".to_owned()),
+        },
+    }
+}

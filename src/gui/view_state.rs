@@ -1,0 +1,85 @@
+//! What the window shows of a job: neither saved nor undone.
+
+use crate::geometry::Viewport;
+use crate::job::Defect;
+use crate::polish::DefectKind;
+use crate::scene::Overlay;
+use crate::vehicle::PanelId;
+use std::collections::BTreeSet;
+
+/// The places on the rail, in the order of the work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
+pub enum Workspace {
+    /// Vehicle, customer, goal, crew.
+    Job,
+    /// Readings and defects.
+    Survey,
+    /// Budget and polish plan.
+    Correction,
+    /// Air, window, order.
+    Coating,
+}
+
+impl Workspace {
+    /// All of them, in the order of the work.
+    pub const ALL: [Self; 4] = [Self::Job, Self::Survey, Self::Correction, Self::Coating];
+
+    /// As it stands on the rail.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Job => "Job",
+            Self::Survey => "Survey",
+            Self::Correction => "Correction",
+            Self::Coating => "Coating",
+        }
+    }
+
+    /// What the map shows first here.
+    pub(super) fn overlay(self) -> Overlay {
+        match self {
+            Self::Job => Overlay::Defects,
+            Self::Survey => Overlay::Film,
+            Self::Correction => Overlay::Polish,
+            Self::Coating => Overlay::Order,
+        }
+    }
+}
+
+/// What the pointer does on the map.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Tool {
+    /// Chooses panels.
+    Choose,
+    /// Puts a defect of this kind where it clicks.
+    PlaceDefect(DefectKind),
+    /// Moves a defect of the chosen panel to where it clicks.
+    MoveDefect(usize, Defect),
+}
+
+/// Everything about the view.
+#[derive(Debug, Clone)]
+pub(super) struct ViewState {
+    pub(super) workspace: Workspace,
+    pub(super) overlay: Overlay,
+    /// The chosen panels; the last one clicked is `current`.
+    pub(super) chosen: BTreeSet<PanelId>,
+    pub(super) current: Option<PanelId>,
+    pub(super) viewport: Option<Viewport>,
+    pub(super) tool: Tool,
+    /// Seconds on the planner's clock that the chart's cursor stands at.
+    pub(super) moment: Option<i64>,
+}
+
+impl Default for ViewState {
+    fn default() -> Self {
+        Self {
+            workspace: Workspace::Survey,
+            overlay: Overlay::Film,
+            chosen: BTreeSet::new(),
+            current: None,
+            viewport: None,
+            tool: Tool::Choose,
+            moment: None,
+        }
+    }
+}

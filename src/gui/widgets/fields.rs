@@ -1,0 +1,106 @@
+//! Input fields. A change of text or of a slider comes with a gesture, so that one movement is one step of undo; a number is
+//! handed over once, when it is finished.
+
+use crate::gui::theme;
+use crate::job::GestureId;
+use crate::units::number as read_number;
+use eframe::egui::{self, Response, Ui};
+use std::ops::RangeInclusive;
+
+/// A line or a few lines of text; answers while somebody types.
+pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -> Option<(String, GestureId)> {
+    let name = ui.label(theme::soft(label));
+    let mut draft = value.to_owned();
+    let edit = if rows == 1 { egui::TextEdit::singleline(&mut draft) } else { egui::TextEdit::multiline(&mut draft) };
+    let edit = edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000).margin(egui::Margin::symmetric(8, 6));
+    let response = ui.add(edit).labelled_by(name.id);
+    let gesture = gesture(ui, &response);
+    response.changed().then_some((draft, gesture))
+}
+
+/// A number with its unit; answers when Enter is pressed or the field is left, and only with a number in range.
+pub(in crate::gui) fn number(
+    ui: &mut Ui,
+    label: &str,
+    unit: &str,
+    value: f64,
+    decimals: usize,
+    range: RangeInclusive<f64>,
+) -> Option<f64> {
+    let id = ui.make_persistent_id(("number", label));
+    let shown = format!("{value:.decimals$}");
+    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.clone());
+    let mut response = None;
+    ui.horizontal(|ui| {
+        let name = ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
+            let edit = egui::TextEdit::singleline(&mut draft)
+                .id(id)
+                .desired_width(64.0)
+                .horizontal_align(egui::Align::RIGHT)
+                .margin(egui::Margin::symmetric(8, 6));
+            response = Some(ui.add(edit).labelled_by(name.id));
+        });
+    });
+    let response = response?;
+    if response.has_focus() {
+        ui.data_mut(|d| d.insert_temp(id, draft));
+        return None;
+    }
+    ui.data_mut(|d| d.remove::<String>(id));
+    let entered = read_number(&draft).filter(|v| range.contains(v))?;
+    (response.lost_focus() && draft != shown).then_some(entered)
+}
+
+/// A slider with its value; answers while it moves.
+pub(in crate::gui) fn slider(
+    ui: &mut Ui,
+    label: &str,
+    unit: &str,
+    value: f64,
+    range: RangeInclusive<f64>,
+    step: f64,
+) -> Option<(f64, GestureId)> {
+    let name = ui.label(theme::soft(label));
+    let mut draft = value;
+    let decimals = usize::from(step < 1.0);
+    let slider = egui::Slider::new(&mut draft, range)
+        .step_by(step)
+        .suffix(format!("\u{202f}{unit}"))
+        .fixed_decimals(decimals)
+        .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
+    let response = ui.add(slider).labelled_by(name.id);
+    let gesture = gesture(ui, &response);
+    response.changed().then_some((draft, gesture))
+}
+
+/// One of a few things, as a drop-down.
+pub(in crate::gui) fn choice<T: PartialEq + Copy>(ui: &mut Ui, label: &str, current: T, options: &[(T, String)]) -> Option<T> {
+    let mut chosen = current;
+    let shown = options.iter().find(|(v, _)| *v == current).map_or("", |(_, name)| name.as_str());
+    ui.horizontal(|ui| {
+        let name = ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            let inner = egui::ComboBox::from_id_salt(label).selected_text(shown).width(168.0).show_ui(ui, |ui| {
+                for (value, name) in options {
+                    ui.selectable_value(&mut chosen, *value, name);
+                }
+            });
+            inner.response.labelled_by(name.id);
+        });
+    });
+    (chosen != current).then_some(chosen)
+}
+
+/// The gesture that a change of this widget belongs to: a new one each time it gains the focus or a drag begins.
+fn gesture(ui: &Ui, response: &Response) -> GestureId {
+    let key = response.id.with("gesture");
+    let begins = response.gained_focus() || response.drag_started();
+    let count = ui.data_mut(|d| {
+        let count = d.get_temp_mut_or(key, 0_u64);
+        *count += u64::from(begins);
+        *count
+    });
+    GestureId(key.with(count).value())
+}

@@ -1,0 +1,34 @@
+//! Parts that several workspaces share.
+
+mod budget_bar;
+mod fields;
+mod panel_head;
+mod symbols;
+
+pub(super) use budget_bar::budget_bar;
+pub(super) use fields::{choice, number, slider, text};
+pub(super) use panel_head::panel_head;
+pub(super) use symbols::{pin_symbol, worker_badge};
+
+use super::theme;
+use eframe::egui::{self, Ui};
+
+/// A heading inside a sheet, with the air above it that groups what follows.
+pub(super) fn section(ui: &mut Ui, title: &str) {
+    ui.add_space(12.0);
+    ui.label(theme::bold(title, 14.0));
+}
+
+/// A label and a value on one line, the value at the right.
+pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
+    ui.horizontal(|ui| {
+        ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
+    });
+}
+
+/// The one button of a screen that matters most.
+pub(super) fn primary(ui: &mut Ui, text: &str) -> egui::Response {
+    let label = egui::RichText::new(text).color(theme::ON_DARK);
+    ui.add(egui::Button::new(label).fill(theme::ACCENT).min_size(egui::vec2(0.0, 36.0)))
+}

@@ -1,0 +1,73 @@
+//! Symbols that mean something: a shape for each worker and each class of defect, so that colour is never alone.
+
+use crate::gui::theme;
+use crate::scene::{DefectClass, PinShape};
+use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, pos2};
+
+/// A number in the shape and colour of a worker. `filled` for the one who applies, a ring for the one who levels.
+pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worker: usize, text: &str) {
+    let fill = theme::worker(worker);
+    let line = Stroke::new(1.0, theme::CONTOUR);
+    match worker % 4 {
+        0 => {
+            paint.circle(at, radius, fill, line);
+        }
+        1 => {
+            let side = radius * 0.9;
+            let square = [pos2(at.x - side, at.y - side), pos2(at.x + side, at.y - side), pos2(at.x + side, at.y + side), pos2(at.x - side, at.y + side)];
+            paint.add(Shape::convex_polygon(square.to_vec(), fill, line));
+        }
+        2 => {
+            paint.add(Shape::convex_polygon(regular(at, radius * 1.1, 6, 0.0), fill, line));
+        }
+        _ => {
+            paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, 0.0), fill, line));
+        }
+    }
+    if !text.is_empty() {
+        let size = (radius * 1.15).clamp(9.0, 16.0);
+        paint.text(at, Align2::CENTER_CENTER, text, FontId::new(size, theme::bold_family()), theme::text_on(fill));
+    }
+}
+
+/// A pin. Size follows severity.
+pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, severity: f32) {
+    let radius = 4.0 + 5.0 * severity;
+    let line = Stroke::new(1.5, theme::CONTOUR);
+    match shape {
+        PinShape::Spot => {
+            paint.circle(at, 3.0, theme::SHEET, line);
+        }
+        PinShape::WantedSpot => {
+            paint.circle_stroke(at, 6.0, Stroke::new(1.5, theme::ACCENT));
+        }
+        PinShape::Defect(class) => {
+            let fill = theme::defect_class(class as usize);
+            match class {
+                DefectClass::Fine => {
+                    paint.circle(at, radius, fill, line);
+                }
+                DefectClass::Deep => {
+                    paint.add(Shape::convex_polygon(regular(at, radius * 1.3, 3, -std::f32::consts::FRAC_PI_2), fill, line));
+                }
+                DefectClass::OnTop => {
+                    paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, 0.0), fill, line));
+                }
+                DefectClass::Broken => {
+                    let quarter = std::f32::consts::FRAC_PI_4;
+                    paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, quarter), fill, Stroke::new(1.5, theme::SHEET)));
+                }
+            }
+        }
+    }
+}
+
+/// A regular polygon; `turn` is the angle of its first corner.
+fn regular(at: Pos2, radius: f32, corners: usize, turn: f32) -> Vec<Pos2> {
+    (0..corners)
+        .map(|k| {
+            let angle = turn + std::f32::consts::TAU * k as f32 / corners as f32;
+            pos2(at.x + radius * angle.cos(), at.y + radius * angle.sin())
+        })
+        .collect()
+}
