@@ -14,7 +14,7 @@
 //! | 1 | `measure` | how thick is the film, and how sure is that |
 //! | 1 | `polish` | what may go, what must go, what will be done |
 //! | 1 | `coat` | is the air right, and how long may a coating wait |
-//! | 1 | `crew` | who does what, when, and never in each other's way |
+//! | 1 | [`crew`] | who does what, when, and never in each other's way |
 //! | 2 | `vehicle` | which panels there are, where one stands to reach them |
 //! | 3 | `job` | the document, its commands, undo |
 //! | 4 | `insight` | everything computed from a job |
@@ -24,5 +24,6 @@
 //! | 8 | `cli` | the command line |
 //! | 8 | `gui` | the window (feature `gui`) |
 
+pub mod crew;
 pub mod finding;
 pub mod units;

@@ -67,6 +67,35 @@ codes! {
     /// More of something than a job may hold.
     JobTooLarge = "job-too-large", Fault,
         "There are limits to what one job may hold, so that a damaged or hostile file can't stop the program.";
+    /// A crew problem of another format.
+    CrewFormat = "crew-format", Fault,
+        "The first field of a crew problem says which format it is in, and only \"crew-problem/1\" can be read. Write that \
+         format and its fields.";
+    /// A list of a crew problem is empty or absurdly long.
+    CrewSize = "crew-size", Fault,
+        "A crew problem needs workers, stances and operations, and a vehicle never needs more than a few hundred of them. An \
+         empty or enormous list is a mistake in whatever wrote the file.";
+    /// Two things of a crew problem have the same name.
+    CrewDuplicate = "crew-duplicate", Fault,
+        "Workers, stances and operations are told apart by their names alone, so each name may be used once in its list.";
+    /// A name in a crew problem that stands for nothing.
+    CrewName = "crew-name", Fault,
+        "A lag, a wet rule, a close pair or an operation speaks of something that is not in its list. Names are compared \
+         letter by letter.";
+    /// A role that nobody has, or a worker without one.
+    CrewRole = "crew-role", Fault,
+        "Each operation needs a worker with its role, and each worker a role. Give the role to somebody or take the entry out.";
+    /// A time or weight that can't be.
+    CrewTime = "crew-time", Fault,
+        "Times are whole seconds, never negative, and an operation takes at least one. Times over a hundred days are taken for \
+         a mistake of unit.";
+    /// A walking table that can't be measured on a floor.
+    CrewWalk = "crew-walk", Fault,
+        "The walking table has a row and a column for each stance, 0 on the diagonal, and no way that is longer than a detour \
+         by way of a third stance.";
+    /// Operations that wait for each other.
+    CrewCycle = "crew-cycle", Fault,
+        "Lags lead in a circle: each of the named operations would have to come after the others. Take one of the lags out.";
 }
 
 impl fmt::Display for Code {

@@ -1,0 +1,30 @@
+//! Every limit and tuning number of the planner.
+
+/// Operations a problem may have; a coach with 120 panels and two layers has 480.
+pub(crate) const MOST_OPERATIONS: usize = 5_000;
+/// Stances a problem may have; checking the walking table takes the cube of it.
+pub(crate) const MOST_STANCES: usize = 600;
+/// Lags, close pairs and wet entries a problem may have, together.
+pub(crate) const MOST_RULES: usize = 500_000;
+/// Longest single time, in seconds: about 115 days.
+pub(crate) const LARGEST_TIME: i64 = 10_000_000;
+/// Longest plan, in seconds, so that times fit 32 bits in the search with room to add two.
+pub(crate) const LARGEST_HORIZON: i64 = 1_000_000_000;
+/// Largest weight in the objective; costs stay below 2^53.
+pub(crate) const LARGEST_WEIGHT: i64 = 1_000_000;
+/// Times a trial may push starts back for windows before it is given up.
+pub(crate) const MOST_PUSHES: usize = 12;
+/// Trials between two looks at the outside.
+pub(crate) const POLL_EVERY: u64 = 1_000;
+/// Neighbours an operation is moved next to.
+pub(crate) const NEAR_OPERATIONS: usize = 14;
+/// Attempts at a first plan before the exact search takes over.
+pub(crate) const FIRST_TRIES: u32 = 60;
+/// Orders tried in the first cooling; each next one is twice as long.
+pub(crate) const FIRST_RUN: u64 = 30_000;
+/// Longest cooling.
+pub(crate) const LONGEST_RUN: u64 = 8_000_000;
+/// Temperature of the first moment of a cooling, in seconds of the whole job.
+pub(crate) const HOT_S: f64 = 6.0;
+/// Temperature of the last moment.
+pub(crate) const COLD_S: f64 = 0.3;

@@ -1,0 +1,160 @@
+//! A crew problem that can be planned: every name resolved, every number in range.
+//!
+//! The constructor is the only door, so whoever holds a [`Problem`] need not check again. Letters used throughout `crew`:
+//! `n` operations, `m` workers, `d` durations, `w` walking times.
+
+use super::spec::ProblemSpec;
+use super::validate;
+use crate::finding::Finding;
+
+/// A checked problem. Operations, workers and stances are known by their index in the specification.
+#[derive(Debug, Clone)]
+pub struct Problem {
+    spec: ProblemSpec,
+    pub(crate) operations: Vec<Operation>,
+    pub(crate) workers: usize,
+    pub(crate) stances: usize,
+    /// Row by row.
+    walk: Vec<i32>,
+    /// Row by row, symmetric, true on the diagonal.
+    close: Vec<bool>,
+    pub(crate) lags: Vec<Lag>,
+    pub(crate) wet: Vec<Wet>,
+}
+
+/// One operation, by index.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) struct Operation {
+    /// Seconds, at least 1.
+    pub(crate) duration: i32,
+    pub(crate) stance: usize,
+    /// Workers who may do it, ascending, never empty.
+    pub(crate) able: Vec<usize>,
+}
+
+/// One waiting time, by index.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Lag {
+    pub(crate) from: usize,
+    pub(crate) to: usize,
+    pub(crate) min: i32,
+    pub(crate) max: Option<i32>,
+}
+
+/// One wet rule for one blocked operation, by index.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Wet {
+    pub(crate) from: usize,
+    pub(crate) to: usize,
+    pub(crate) blocked: usize,
+}
+
+/// Everything that keeps a specification from being planned.
+#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
+#[error("{}", Self::sentence(.findings))]
+pub struct ProblemErrors {
+    /// At least one, in the order of the document.
+    pub findings: Vec<Finding>,
+}
+
+impl ProblemErrors {
+    pub(crate) fn sentence(findings: &[Finding]) -> String {
+        match findings {
+            [one] => format!("the crew problem can't be used: {}: {}", one.place, one.cause),
+            many => format!("the crew problem can't be used, {} findings", many.len()),
+        }
+    }
+}
+
+impl TryFrom<ProblemSpec> for Problem {
+    type Error = ProblemErrors;
+
+    fn try_from(spec: ProblemSpec) -> Result<Self, ProblemErrors> {
+        let findings = validate::findings(&spec);
+        if findings.is_empty() { Ok(Self::index(spec)) } else { Err(ProblemErrors { findings }) }
+    }
+}
+
+impl Problem {
+    /// The document it came from.
+    pub fn spec(&self) -> &ProblemSpec {
+        &self.spec
+    }
+
+    /// Resolves names of a specification without findings; an unknown name would have been a finding.
+    fn index(spec: ProblemSpec) -> Self {
+        let stance_of = validate::index_of(spec.stances.iter().map(String::as_str));
+        let operation_of = validate::index_of(spec.operations.iter().map(|o| o.id.as_str()));
+        let stances = spec.stances.len();
+        let mut close = vec![false; stances * stances];
+        for s in 0..stances {
+            close[s * stances + s] = true;
+        }
+        for [a, b] in &spec.close {
+            let (a, b) = (stance_of[a.as_str()], stance_of[b.as_str()]);
+            close[a * stances + b] = true;
+            close[b * stances + a] = true;
+        }
+        let operations = spec
+            .operations
+            .iter()
+            .map(|o| Operation {
+                duration: o.duration_s as i32,
+                stance: stance_of[o.stance.as_str()],
+                able: (0..spec.workers.len()).filter(|&w| spec.workers[w].roles.contains(&o.role)).collect(),
+            })
+            .collect();
+        let lags = spec
+            .lags
+            .iter()
+            .map(|l| Lag {
+                from: operation_of[l.from.as_str()],
+                to: operation_of[l.to.as_str()],
+                min: l.min_s as i32,
+                max: l.max_s.map(|s| s as i32),
+            })
+            .collect();
+        let mut wet: Vec<Wet> = Vec::new();
+        for rule in &spec.wet {
+            let (from, to) = (operation_of[rule.from.as_str()], operation_of[rule.to.as_str()]);
+            for blocked in &rule.blocks {
+                let one = Wet { from, to, blocked: operation_of[blocked.as_str()] };
+                if !wet.contains(&one) {
+                    wet.push(one);
+                }
+            }
+        }
+        let walk = spec.walk_s.iter().flatten().map(|&s| s as i32).collect();
+        Self { workers: spec.workers.len(), stances, walk, close, operations, lags, wet, spec }
+    }
+
+    /// Number of operations.
+    pub(crate) fn len(&self) -> usize {
+        self.operations.len()
+    }
+
+    /// Seconds from one stance to another.
+    pub(crate) fn walk(&self, from: usize, to: usize) -> i32 {
+        self.walk[from * self.stances + to]
+    }
+
+    /// Whether two workers can't use these stances at once.
+    pub(crate) fn close(&self, a: usize, b: usize) -> bool {
+        self.close[a * self.stances + b]
+    }
+
+    /// Name of an operation.
+    pub(crate) fn operation_id(&self, operation: usize) -> &str {
+        &self.spec.operations[operation].id
+    }
+
+    /// Name of a worker.
+    pub(crate) fn worker_id(&self, worker: usize) -> &str {
+        &self.spec.workers[worker].id
+    }
+
+    /// Cost of a finish and a total of walking.
+    pub(crate) fn cost(&self, makespan: i64, walking: i64) -> i64 {
+        self.spec.objective.makespan * makespan + self.spec.objective.walking * walking
+    }
+}

@@ -1,0 +1,291 @@
+//! What a specification must satisfy before it is a problem; reports everything, not the first.
+
+use super::consts::{LARGEST_HORIZON, LARGEST_TIME, LARGEST_WEIGHT, MOST_OPERATIONS, MOST_RULES, MOST_STANCES};
+use super::spec::{FORMAT, ProblemSpec};
+use crate::finding::{Code, Finding};
+use std::collections::HashMap;
+
+/// All findings of a specification, in the order of the document; empty when it can be planned.
+pub(crate) fn findings(spec: &ProblemSpec) -> Vec<Finding> {
+    let mut out = Report { findings: Vec::new() };
+    out.format(spec);
+    if out.sizes(spec) {
+        return out.findings; // anything further would take too long or say the same again
+    }
+    out.workers(spec);
+    out.walking(spec);
+    out.operations(spec);
+    out.rules(spec);
+    out.objective(spec);
+    if out.findings.is_empty() {
+        out.cycles(spec);
+        out.horizon(spec);
+    }
+    out.findings
+}
+
+/// Index of each name; of a name used twice the first place counts.
+pub(crate) fn index_of<'a>(names: impl Iterator<Item = &'a str>) -> HashMap<&'a str, usize> {
+    let mut index = HashMap::new();
+    for (at, name) in names.enumerate() {
+        index.entry(name).or_insert(at);
+    }
+    index
+}
+
+struct Report {
+    findings: Vec<Finding>,
+}
+
+impl Report {
+    fn say(&mut self, code: Code, place: impl Into<String>, cause: impl Into<String>, action: &str) {
+        self.findings.push(Finding::new(code, place, cause, action));
+    }
+
+    fn format(&mut self, spec: &ProblemSpec) {
+        if spec.format != FORMAT {
+            self.say(
+                Code::CrewFormat,
+                "format",
+                format!("\"{}\" is not a format that can be read", spec.format),
+                "write \"crew-problem/1\" and follow its fields",
+            );
+        }
+    }
+
+    /// Whether the document is too large or too empty to look further.
+    fn sizes(&mut self, spec: &ProblemSpec) -> bool {
+        let before = self.findings.len();
+        let rules = spec.lags.len() + spec.close.len() + spec.wet.iter().map(|w| w.blocks.len()).sum::<usize>();
+        let lists = [
+            ("workers", spec.workers.len(), 1, 64),
+            ("stances", spec.stances.len(), 1, MOST_STANCES),
+            ("operations", spec.operations.len(), 1, MOST_OPERATIONS),
+            ("lags, close and wet together", rules, 0, MOST_RULES),
+        ];
+        for (place, count, least, most) in lists {
+            if count < least {
+                self.say(Code::CrewSize, place, "the list is empty", "give at least one");
+            } else if count > most {
+                self.say(
+                    Code::CrewSize,
+                    place,
+                    format!("{count} entries are more than the {most} a vehicle can need"),
+                    "split the job",
+                );
+            }
+        }
+        self.findings.len() > before
+    }
+
+    fn unique<'a>(&mut self, list: &str, field: &str, names: impl Iterator<Item = &'a str>) {
+        let mut seen: HashMap<&str, usize> = HashMap::new();
+        for (at, name) in names.enumerate() {
+            if name.is_empty() {
+                self.say(Code::CrewName, format!("{list}[{at}]{field}"), "the name is empty", "give it a name");
+            } else if let Some(first) = seen.get(name) {
+                self.say(
+                    Code::CrewDuplicate,
+                    format!("{list}[{at}]{field}"),
+                    format!("\"{name}\" is already the name of {list}[{first}]"),
+                    "use each name once",
+                );
+            } else {
+                seen.insert(name, at);
+            }
+        }
+    }
+
+    fn workers(&mut self, spec: &ProblemSpec) {
+        self.unique("workers", ".id", spec.workers.iter().map(|w| w.id.as_str()));
+        for (at, worker) in spec.workers.iter().enumerate() {
+            if worker.roles.is_empty() {
+                let cause = format!("\"{}\" has no role, so nothing to do", worker.id);
+                self.say(Code::CrewRole, format!("workers[{at}].roles"), cause, "give a role or leave the worker out");
+            }
+        }
+        self.unique("stances", "", spec.stances.iter().map(String::as_str));
+    }
+
+    fn walking(&mut self, spec: &ProblemSpec) {
+        let n = spec.stances.len();
+        if spec.walk_s.len() != n {
+            let cause = format!("{} rows for {n} stances", spec.walk_s.len());
+            self.say(Code::CrewWalk, "walk_s", cause, "give one row and one column for each stance");
+            return;
+        }
+        let mut sound = true;
+        for (i, row) in spec.walk_s.iter().enumerate() {
+            if row.len() != n {
+                let cause = format!("{} columns for {n} stances", row.len());
+                self.say(Code::CrewWalk, format!("walk_s[{i}]"), cause, "give one row and one column for each stance");
+                sound = false;
+                continue;
+            }
+            for (j, &s) in row.iter().enumerate() {
+                sound &= self.time(&format!("walk_s[{i}][{j}]"), s, 0);
+            }
+            if row[i] != 0 {
+                let cause = format!("staying at \"{}\" would take {} s", spec.stances[i], row[i]);
+                self.say(Code::CrewWalk, format!("walk_s[{i}][{i}]"), cause, "write 0 on the diagonal");
+            }
+        }
+        if sound {
+            self.triangle(spec);
+        }
+    }
+
+    /// A table measured along walkways never has a detour that is shorter; the bounds rely on it.
+    fn triangle(&mut self, spec: &ProblemSpec) {
+        let (walk, names) = (&spec.walk_s, &spec.stances);
+        let mut broken = 0;
+        for (k, via) in walk.iter().enumerate() {
+            for (i, row) in walk.iter().enumerate() {
+                for (j, &direct) in row.iter().enumerate() {
+                    let detour = row[k] + via[j];
+                    if direct > detour {
+                        broken += 1;
+                        if broken <= 5 {
+                            let cause = format!(
+                                "{direct} s from \"{}\" to \"{}\", but {detour} s by way of \"{}\"",
+                                names[i], names[j], names[k]
+                            );
+                            let action = "use the shorter time; walking directly never takes longer than a detour";
+                            self.say(Code::CrewWalk, format!("walk_s[{i}][{j}]"), cause, action);
+                        }
+                    }
+                }
+            }
+        }
+        if broken > 5 {
+            let cause = format!("{} more times are longer than a detour", broken - 5);
+            self.say(Code::CrewWalk, "walk_s", cause, "measure along the shortest way");
+        }
+    }
+
+    /// Reports a time that is negative, below `least` or absurdly long; true when it is fine.
+    fn time(&mut self, place: &str, seconds: i64, least: i64) -> bool {
+        if seconds < least {
+            self.say(
+                Code::CrewTime,
+                place,
+                format!("{seconds} s is below {least} s"),
+                "give whole seconds, none negative",
+            );
+        } else if seconds > LARGEST_TIME {
+            self.say(Code::CrewTime, place, format!("{seconds} s is over 100 days"), "give times in seconds");
+        }
+        (least..=LARGEST_TIME).contains(&seconds)
+    }
+
+    fn known(&mut self, place: String, what: &str, name: &str, index: &HashMap<&str, usize>) -> bool {
+        let found = index.contains_key(name);
+        if !found {
+            let cause = format!("there is no {what} \"{name}\"");
+            self.say(Code::CrewName, place, cause, "check the spelling; names are compared letter by letter");
+        }
+        found
+    }
+
+    fn operations(&mut self, spec: &ProblemSpec) {
+        let stances = index_of(spec.stances.iter().map(String::as_str));
+        self.unique("operations", ".id", spec.operations.iter().map(|o| o.id.as_str()));
+        for (at, operation) in spec.operations.iter().enumerate() {
+            self.time(&format!("operations[{at}].duration_s"), operation.duration_s, 1);
+            self.known(format!("operations[{at}].stance"), "stance", &operation.stance, &stances);
+            if !spec.workers.iter().any(|w| w.roles.contains(&operation.role)) {
+                self.say(
+                    Code::CrewRole,
+                    format!("operations[{at}].role"),
+                    format!("no worker has the role \"{}\"", operation.role),
+                    "give the role to a worker",
+                );
+            }
+        }
+        for (at, pair) in spec.close.iter().enumerate() {
+            for (side, name) in pair.iter().enumerate() {
+                self.known(format!("close[{at}][{side}]"), "stance", name, &stances);
+            }
+        }
+    }
+
+    fn rules(&mut self, spec: &ProblemSpec) {
+        let operations = index_of(spec.operations.iter().map(|o| o.id.as_str()));
+        for (at, lag) in spec.lags.iter().enumerate() {
+            self.known(format!("lags[{at}].from"), "operation", &lag.from, &operations);
+            self.known(format!("lags[{at}].to"), "operation", &lag.to, &operations);
+            self.time(&format!("lags[{at}].min_s"), lag.min_s, 0);
+            if let Some(max) = lag.max_s {
+                self.time(&format!("lags[{at}].max_s"), max, 0);
+            }
+            if lag.from == lag.to {
+                let cause = format!("\"{}\" would wait for itself", lag.from);
+                self.say(Code::CrewCycle, format!("lags[{at}]"), cause, "name two different operations");
+            }
+        }
+        for (at, wet) in spec.wet.iter().enumerate() {
+            self.known(format!("wet[{at}].from"), "operation", &wet.from, &operations);
+            self.known(format!("wet[{at}].to"), "operation", &wet.to, &operations);
+            for (b, name) in wet.blocks.iter().enumerate() {
+                self.known(format!("wet[{at}].blocks[{b}]"), "operation", name, &operations);
+            }
+        }
+    }
+
+    fn objective(&mut self, spec: &ProblemSpec) {
+        let weights = [("makespan", spec.objective.makespan), ("walking", spec.objective.walking)];
+        for (name, weight) in weights {
+            if !(0..=LARGEST_WEIGHT).contains(&weight) {
+                let cause = format!("the weight {weight} is not from 0 to {LARGEST_WEIGHT}");
+                self.say(
+                    Code::CrewTime,
+                    format!("objective.{name}"),
+                    cause,
+                    "use small whole weights such as 10 and 1",
+                );
+            }
+        }
+        if spec.objective.makespan == 0 && spec.objective.walking == 0 {
+            self.say(Code::CrewTime, "objective", "both weights are 0, so every plan is as good", "weigh the finish");
+        }
+    }
+
+    /// Lags must not lead in a circle; strips operations that wait for nobody until none is left.
+    fn cycles(&mut self, spec: &ProblemSpec) {
+        let index = index_of(spec.operations.iter().map(|o| o.id.as_str()));
+        let mut waits_for = vec![0_usize; spec.operations.len()];
+        let mut then = vec![Vec::new(); spec.operations.len()];
+        for lag in &spec.lags {
+            let (from, to) = (index[lag.from.as_str()], index[lag.to.as_str()]);
+            waits_for[to] += 1;
+            then[from].push(to);
+        }
+        let mut free: Vec<usize> = (0..waits_for.len()).filter(|&o| waits_for[o] == 0).collect();
+        while let Some(operation) = free.pop() {
+            for &next in &then[operation] {
+                waits_for[next] -= 1;
+                if waits_for[next] == 0 {
+                    free.push(next);
+                }
+            }
+        }
+        let stuck: Vec<&str> =
+            (0..waits_for.len()).filter(|&o| waits_for[o] > 0).map(|o| spec.operations[o].id.as_str()).collect();
+        if !stuck.is_empty() {
+            let shown = stuck.iter().take(6).copied().collect::<Vec<_>>().join("\", \"");
+            let cause = format!("\"{shown}\" wait for each other in a circle or for such a circle");
+            self.say(Code::CrewCycle, "lags", cause, "take one of the lags out");
+        }
+    }
+
+    /// Doing everything one after the other must fit the planner's clock.
+    fn horizon(&mut self, spec: &ProblemSpec) {
+        let longest_walk = spec.walk_s.iter().flatten().max().copied().unwrap_or(0);
+        let work: i64 = spec.operations.iter().map(|o| o.duration_s + longest_walk).sum();
+        let waiting: i64 = spec.lags.iter().map(|l| l.min_s).sum();
+        if work + waiting > LARGEST_HORIZON {
+            let cause = format!("one after the other the operations take {} s", work + waiting);
+            self.say(Code::CrewTime, "operations", cause, "give times in seconds, or split the job");
+        }
+    }
+}
