@@ -96,6 +96,39 @@ codes! {
     /// Operations that wait for each other.
     CrewCycle = "crew-cycle", Fault,
         "Lags lead in a circle: each of the named operations would have to come after the others. Take one of the lags out.";
+    /// An outline that is open, empty or crosses itself.
+    TemplateOutline = "template-outline", Fault,
+        "The outline of a panel is not a simple closed loop: it has too few points, passes a point twice, encloses nothing or \
+         crosses itself. List the points in the order in which they come round the panel.";
+    /// A point, line or curve that can't be used.
+    TemplatePoint = "template-point", Fault,
+        "A point, line or curve of a template can't be used: a point on the right side, a line with too few places, or a curve \
+         between two points that is given twice. Only the left side is drawn; the right side is its mirror image.";
+    /// A name that nothing has, or that two things have.
+    TemplateUnknown = "template-unknown", Fault,
+        "A template uses the name of a point, panel or stance that it does not define, or defines a panel twice. Correct the \
+         name.";
+    /// Length, width or height that no vehicle has.
+    TemplateSize = "template-size", Fault,
+        "Length, width or height of the vehicle is outside what a vehicle can be. They are given in millimetres.";
+    /// A place to stand that is inside the body or out of reach.
+    TemplateStance = "template-stance", Fault,
+        "A place to stand lies inside the body, too near to it, or too far away to reach a panel. Places are given on the floor, \
+         in mm rearward from the front of the vehicle and outward from its centreline.";
+    /// Panels that lean over one another in a circle.
+    TemplateLean = "template-lean", Fault,
+        "Panels lean over one another in a circle, so none of them could be coated first. A panel leans over those that are \
+         lower and nearer to the person; the lowest lean over nothing.";
+    /// An area that can't be right.
+    TemplateArea = "template-area", Warning,
+        "The area of a panel does not fit its drawing, or the painted area of the whole vehicle is not usual for its class. The \
+         usual figures are estimates; areas decide how much product and time is planned.";
+    /// A part without a name.
+    TemplateName = "template-name", Warning,
+        "A panel is of a part that the table of names does not have. It is shown by its key.";
+    /// A panel on one side only.
+    TemplateAsymmetric = "template-asymmetric", Notice,
+        "A panel exists on one side only, as with a single sliding door. Nothing is wrong if the vehicle is like this.";
 }
 
 impl fmt::Display for Code {

@@ -1,0 +1,34 @@
+//! The templates that come with the program.
+
+use super::read::TemplateError;
+use super::template::Template;
+use std::sync::Arc;
+
+/// A template file that is part of the program.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Embedded {
+    /// Its id, the same as inside the file.
+    pub id: &'static str,
+    /// The text of the file.
+    pub text: &'static str,
+}
+
+macro_rules! files {
+    ($($id:literal),* $(,)?) => {
+        &[$(Embedded { id: $id, text: include_str!(concat!("../../vehicle-templates/", $id, ".ron")) }),*]
+    };
+}
+
+/// Every template that comes with the program, from small to large.
+pub fn embedded() -> &'static [Embedded] {
+    files!["saloon"]
+}
+
+/// Reads one of them.
+///
+/// # Errors
+/// [`TemplateError::Unknown`] when there is none of this id; no other, which a test makes sure of.
+pub fn load_embedded(id: &str) -> Result<Arc<Template>, TemplateError> {
+    let found = embedded().iter().find(|e| e.id == id).ok_or_else(|| TemplateError::Unknown(id.to_owned()))?;
+    Template::parse(found.text).map(Arc::new)
+}

@@ -1,0 +1,92 @@
+//! A panel and the place one stands to work it.
+
+use super::id::{PanelId, Side};
+use super::names::{Naming, panel_name};
+use crate::geometry::{FloorPoint, LabelPlace, Outline};
+use crate::units::SquareMetres;
+use serde::{Deserialize, Serialize};
+
+/// What a panel is made of, which decides by which principle its film can be read.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Substrate {
+    /// Carbon steel, plain or galvanized.
+    Steel,
+    /// Aluminium sheet.
+    Aluminium,
+    /// Unreinforced plastic, such as a bumper cover.
+    Plastic,
+    /// Glass.
+    Glass,
+    /// Fibre-reinforced plastic.
+    Composite,
+}
+
+/// What kind of surface is polished or coated.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Surface {
+    /// Colour and clear, or single-stage paint.
+    #[default]
+    Paint,
+    /// A window.
+    Glass,
+    /// The cover of a lamp.
+    Lamp,
+    /// Bare or textured plastic, cloth, rubber.
+    Trim,
+}
+
+/// How high a panel sits above the ground, mm.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct HeightBand {
+    /// Lowest point.
+    pub low: f32,
+    /// Highest point.
+    pub high: f32,
+}
+
+/// A place on the floor where somebody stands to work.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stance {
+    /// Name within the template: `door-front-left`.
+    pub id: String,
+    /// Where.
+    pub at: FloorPoint,
+}
+
+/// One panel of a vehicle.
+#[derive(Debug, Clone)]
+pub struct Panel {
+    /// Name within the template.
+    pub id: PanelId,
+    /// Key into the table of names.
+    pub part: String,
+    /// Number, where a vehicle has several of one part on one side.
+    pub number: Option<u32>,
+    /// Side as seen from the seat facing forward.
+    pub side: Side,
+    /// Outline on the map.
+    pub outline: Outline,
+    /// Real surface, an estimate for the class of vehicle; not the area on the map.
+    pub area: SquareMetres,
+    /// What it is made of.
+    pub substrate: Substrate,
+    /// What kind of surface it has.
+    pub surface: Surface,
+    /// How high it sits.
+    pub height: HeightBand,
+    /// Index of the place one stands at to work it.
+    pub stance: usize,
+    /// Panels that are leant over meanwhile, in order of their ids.
+    pub leans_over: Vec<PanelId>,
+    /// Where a label fits best.
+    pub label: LabelPlace,
+}
+
+impl Panel {
+    /// What the panel is called: `Bonnet, left` or `Hood, left`.
+    pub fn name(&self, naming: Naming) -> String {
+        panel_name(&self.part, self.number, self.side, naming)
+    }
+}
