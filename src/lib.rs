@@ -25,4 +25,5 @@
 //! | 8 | `gui` | the window (feature `gui`) |
 
 pub mod finding;
+pub mod measure;
 pub mod units;
