@@ -11,9 +11,9 @@
 //! | 0 | [`units`] | what is a thickness, a temperature, a time |
 //! | 0 | [`finding`] | what a check has to say |
 //! | 1 | `geometry` | where is a panel on the map, and what is under the pointer |
-//! | 1 | `measure` | how thick is the film, and how sure is that |
-//! | 1 | `polish` | what may go, what must go, what will be done |
-//! | 1 | `coat` | is the air right, and how long may a coating wait |
+//! | 1 | [`measure`] | how thick is the film, and how sure is that |
+//! | 2 | [`polish`] | what may go, what must go, what will be done |
+//! | 1 | [`coat`] | is the air right, and how long may a coating wait |
 //! | 1 | `crew` | who does what, when, and never in each other's way |
 //! | 2 | `vehicle` | which panels there are, where one stands to reach them |
 //! | 3 | `job` | the document, its commands, undo |
@@ -24,6 +24,8 @@
 //! | 8 | `cli` | the command line |
 //! | 8 | `gui` | the window (feature `gui`) |
 
+pub mod coat;
 pub mod finding;
 pub mod measure;
+pub mod polish;
 pub mod units;
