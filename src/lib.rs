@@ -15,6 +15,11 @@
 //! | 1 | `polish` | what may go, what must go, what will be done |
 //! | 1 | `coat` | is the air right, and how long may a coating wait |
 //! | 1 | [`crew`] | who does what, when, and never in each other's way |
+//! | 1 | `geometry` | where is a panel on the map, and what is under the pointer |
+//! | 1 | [`measure`] | how thick is the film, and how sure is that |
+//! | 2 | [`polish`] | what may go, what must go, what will be done |
+//! | 1 | [`coat`] | is the air right, and how long may a coating wait |
+//! | 1 | `crew` | who does what, when, and never in each other's way |
 //! | 2 | `vehicle` | which panels there are, where one stands to reach them |
 //! | 1 | `crew` | who does what, when, and never in each other's way |
 //! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
@@ -29,5 +34,9 @@
 pub mod crew;
 pub mod finding;
 pub mod geometry;
+pub mod coat;
+pub mod finding;
+pub mod measure;
+pub mod polish;
 pub mod units;
 pub mod vehicle;

@@ -1,0 +1,27 @@
+//! Doors for bare numbers in files: shares and factors that must be finite and inside their range.
+
+use serde::{Deserialize, Deserializer, de::Error};
+
+fn within<'de, D: Deserializer<'de>>(from: D, low: f64, high: f64) -> Result<f64, D::Error> {
+    let value = f64::deserialize(from)?;
+    if (low..=high).contains(&value) {
+        Ok(value)
+    } else {
+        Err(D::Error::custom(format!("must be a number from {low} to {high}, not {value}")))
+    }
+}
+
+/// A share of something, 0 to 1.
+pub(crate) fn share<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
+    within(from, 0.0, 1.0)
+}
+
+/// A coverage or a confidence, 0.5 to 0.999.
+pub(crate) fn assurance<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
+    within(from, 0.5, 0.999)
+}
+
+/// A number that is zero or more and not absurd.
+pub(crate) fn amount<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
+    within(from, 0.0, 1e6)
+}

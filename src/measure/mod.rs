@@ -1,0 +1,44 @@
+//! How thick the film is, and how sure that is.
+//!
+//! A gauge reads everything above the base; it can't see the clear coat on its own. This module turns readings into a summary
+//! per panel with a lower bound that decisions may rest on, points at readings to take again, and compares two surveys.
+//!
+//! It knows numbers and gauges. It must not know vehicles, jobs, or what polishing will be done with the answer.
+//!
+//! Letters: n count, s standard deviation, u standard uncertainty, ν degrees of freedom, k tolerance factor, p coverage,
+//! γ confidence, δ noncentrality.
+
+mod bands;
+pub(crate) mod fields;
+mod gauge;
+mod grubbs;
+mod paired;
+mod special;
+mod student;
+mod summary;
+mod tolerance;
+mod uncertainty;
+
+pub use bands::{FilmBand, FilmBands, FilmRemark, film_remarks};
+pub use gauge::{Base, Gauge, GaugeCheck, GaugePrinciple};
+pub use grubbs::{Grubbs, grubbs, grubbs_critical};
+pub use paired::{PairedChange, paired_change, pairs_needed};
+pub use student::{noncentral_t_cdf, t_cdf, t_quantile};
+pub use summary::{ASSUMED_SPREAD, ENOUGH_SPOTS, FilmSummary, LowerBasis, SpotReading, summarise};
+pub use tolerance::{Assurance, tolerance_factor};
+pub use uncertainty::{CombinedUncertainty, Contribution, combined_uncertainty};
+
+use crate::units::Micrometres;
+
+/// Mean, and standard deviation with n − 1; no standard deviation for fewer than two values, mean 0 for none.
+pub(crate) fn mean_and_sd(values: &[f64]) -> (f64, Option<f64>) {
+    let n = values.len() as f64;
+    let mean = values.iter().sum::<f64>() / n.max(1.0);
+    let squares: f64 = values.iter().map(|v| (v - mean).powi(2)).sum();
+    (mean, (values.len() > 1).then(|| (squares / (n - 1.0)).sqrt()))
+}
+
+/// The nearest thickness that can be: below zero becomes zero, and what is not a number too.
+pub(crate) fn thickness(um: f64) -> Micrometres {
+    Micrometres::new(um.clamp(0.0, 100_000.0)).unwrap_or(Micrometres::ZERO)
+}

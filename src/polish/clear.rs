@@ -1,0 +1,49 @@
+//! How much clear there is: measured where a gauge can, otherwise assumed, and then always a range.
+
+use super::policy::RemovalPolicy;
+use crate::measure::FilmSummary;
+use crate::units::Micrometres;
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// Where a clear thickness comes from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum ClearBasis {
+    /// A share of the film; the gauge reads everything above the base and can't see the clear.
+    Assumed,
+    /// Read on its own by a gauge that can tell the layers apart.
+    Measured,
+}
+
+impl fmt::Display for ClearBasis {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(match self {
+            Self::Assumed => "assumed",
+            Self::Measured => "measured",
+        })
+    }
+}
+
+/// Clear coat of a panel as a range.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct ClearEstimate {
+    /// What decisions rest on.
+    pub lower: Micrometres,
+    /// What it may be at most.
+    pub upper: Micrometres,
+    /// Where it comes from.
+    pub basis: ClearBasis,
+}
+
+/// Clear that may be assumed under a film: shares of its lower bound and of its mean, capped.
+pub(super) fn assume(film: &FilmSummary, policy: &RemovalPolicy) -> ClearEstimate {
+    let lower = (policy.assumed_share_low * film.lower.um()).min(policy.assumed_low_at_most_um.um());
+    let upper = (policy.assumed_share_high * film.mean).min(policy.assumed_high_at_most_um.um()).max(lower);
+    ClearEstimate {
+        lower: crate::measure::thickness(lower),
+        upper: crate::measure::thickness(upper),
+        basis: ClearBasis::Assumed,
+    }
+}

@@ -1,0 +1,39 @@
+//! What may go from a panel, what must go, and what will be done.
+//!
+//! The budget is the smallest of several named limits on the removal and rests on lower bounds of what was read. The planner then
+//! finds the least work within it. Nothing is planned on a panel without a budget.
+//!
+//! The model of removal: each pass of a step takes a mean thickness r, and on this paint perhaps up to r·(1 + spread), the same
+//! way in every pass. A defect of depth d goes when the surface around it is lowered to its bottom, so removal = depth; it must
+//! also be within reach of one of the steps. A panel's defects of one kind have depths spread evenly between two ends, so lowering
+//! the surface part of the way makes part of them go.
+//!
+//! It knows numbers and the summary of the film. It must not know vehicles, jobs, workers or clocks.
+
+mod budget;
+mod choose;
+mod clear;
+mod defect;
+mod exposure;
+mod facts;
+mod local;
+mod outcome;
+mod plan;
+mod policy;
+mod search;
+mod step;
+mod words;
+
+pub use budget::{Budget, LEAST_USEFUL_UM, Limit, budget};
+pub use clear::{ClearBasis, ClearEstimate};
+pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
+pub use exposure::{
+    HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until,
+    noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
+};
+pub use facts::{DefectFacts, Finish, PaintHistory, PanelFacts, Sensor};
+pub use local::{LOCAL_AREA_M2, LocalWork};
+pub use outcome::Outcome;
+pub use plan::{Goal, Level, PlannedStep, PolishPlan, Stays, plan};
+pub use policy::RemovalPolicy;
+pub use step::{PolishStep, StepKind};

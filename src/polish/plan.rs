@@ -1,0 +1,179 @@
+//! What will be done to a panel.
+
+use super::budget::Budget;
+use super::choose::{Choice, choose};
+use super::facts::PanelFacts;
+use super::local::LocalWork;
+use super::outcome::{Outcome, correction, outcomes};
+use super::search::Found;
+use super::step::{PolishStep, StepKind};
+use super::words;
+use crate::measure::thickness;
+use crate::units::{Micrometres, Seconds};
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// How hard a panel is worked.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+pub enum Level {
+    /// Not polished.
+    Leave,
+    /// Finest polish for gloss only.
+    Gloss,
+    /// One correcting step that leaves gloss.
+    OneStep,
+    /// A correcting step and at least one finer one.
+    TwoStep,
+    /// Wet sanding and what must follow it.
+    SandAndPolish,
+}
+
+impl Level {
+    /// The level of a sequence, by the kinds of its steps.
+    pub fn of(kinds: impl IntoIterator<Item = StepKind>) -> Self {
+        let kinds: Vec<StepKind> = kinds.into_iter().collect();
+        match kinds.as_slice() {
+            [] => Self::Leave,
+            all if all.contains(&StepKind::Sand) => Self::SandAndPolish,
+            all if all.iter().all(|k| *k == StepKind::Finish) => Self::Gloss,
+            [_] => Self::OneStep,
+            _ => Self::TwoStep,
+        }
+    }
+}
+
+impl fmt::Display for Level {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.pad(match self {
+            Self::Leave => "Leave",
+            Self::Gloss => "Gloss",
+            Self::OneStep => "One-step",
+            Self::TwoStep => "Two-step",
+            Self::SandAndPolish => "Sand and polish",
+        })
+    }
+}
+
+/// What the customer wants.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case", deny_unknown_fields)]
+pub enum Goal {
+    /// Gloss only.
+    Gloss,
+    /// A share of the defects gone.
+    Correct {
+        /// 0 to 1; 0.5, 0.8 and 0.95 are usual.
+        #[serde(deserialize_with = "crate::measure::fields::share")]
+        share: f64,
+    },
+}
+
+impl Goal {
+    /// The share of the defects that shall go; 0 for gloss only.
+    pub fn share(self) -> f64 {
+        match self {
+            Self::Gloss => 0.0,
+            Self::Correct { share } if share.is_nan() => 0.0,
+            Self::Correct { share } => share.clamp(0.0, 1.0),
+        }
+    }
+}
+
+/// A step of the plan.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PlannedStep {
+    /// Its name.
+    pub name: String,
+    /// Its place in the shop's list.
+    pub index: usize,
+    /// How hard it is.
+    pub kind: StepKind,
+    /// How often over the whole panel.
+    pub passes: u32,
+    /// Mean removal.
+    pub removal: Micrometres,
+    /// Upper bound of the removal.
+    pub removal_upper: Micrometres,
+    /// Time.
+    pub seconds: Seconds,
+}
+
+/// A defect that does not go, or not wholly.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Stays {
+    /// Its place in [`PanelFacts::defects`].
+    pub defect: usize,
+    /// Why, and what else would help, as a sentence.
+    pub reason: String,
+}
+
+/// What will be done to a panel, and why.
+#[derive(Debug, Clone, PartialEq)]
+pub struct PolishPlan {
+    /// How hard.
+    pub level: Level,
+    /// Steps over the whole panel, in order; empty when it is left.
+    pub steps: Vec<PlannedStep>,
+    /// Extra work at single defects, before the last steps over the panel.
+    pub local: Vec<LocalWork>,
+    /// Mean removal of the steps over the panel.
+    pub removal: Micrometres,
+    /// Upper bound of that removal; never above the budget.
+    pub removal_upper: Micrometres,
+    /// Time of all steps, local work included.
+    pub seconds: Seconds,
+    /// Share of the weighted defects that goes, 0 to 1; those that removal can't help are not counted. 1 when there are none.
+    pub correction: f64,
+    /// Reasons as sentences that an apprentice and a customer understand; at least one.
+    pub why: Vec<String>,
+    /// What becomes of each defect, one entry each in the order given.
+    pub outcomes: Vec<Outcome>,
+    /// Defects that do not go or only fade, with the reason.
+    pub stays: Vec<Stays>,
+}
+
+/// Finds the least work that reaches the goal within the budget, or the best that the budget allows.
+///
+/// Exact over all sequences of the given steps (hardest first, each at most once, passes within its range) in which every step
+/// takes out the marks of the one before, the last leaves gloss, and the upper bound of the removal stays within the budget, and
+/// over all extra work of that kind at single defects: reaching the goal comes first, then a higher correction while below it,
+/// then less time, then less removal over the panel.
+pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
+    let chosen = if budget.refused.is_some() { None } else { choose(facts, budget.allowed, steps, goal.share()) };
+    let chosen = chosen.unwrap_or_else(Choice::nothing);
+    let planned = planned_steps(&chosen.whole, steps, facts.area.m2());
+    let local: Vec<LocalWork> =
+        chosen.local.iter().map(|(defect, found)| LocalWork::new(*defect, found, steps, facts.area)).collect();
+    let outcomes = outcomes(facts, &chosen);
+    let mut plan = PolishPlan {
+        level: Level::of(planned.iter().map(|s| s.kind)),
+        removal: thickness(chosen.whole.removal),
+        removal_upper: thickness(chosen.whole.removal_upper).min(budget.allowed), // both differ by rounding at most
+        seconds: chosen.whole.seconds + local.iter().map(|l| l.seconds).sum::<Seconds>(),
+        correction: correction(facts, &outcomes),
+        why: Vec::new(),
+        stays: words::stays(facts, budget, &outcomes),
+        steps: planned,
+        local,
+        outcomes,
+    };
+    plan.why = words::why(facts, budget, &plan, goal);
+    plan
+}
+
+/// The steps of a sequence with the figures a person wants to see.
+pub(super) fn planned_steps(found: &Found, steps: &[PolishStep], area_m2: f64) -> Vec<PlannedStep> {
+    let planned = |&(index, passes): &(usize, u32)| {
+        let step = &steps[index];
+        PlannedStep {
+            name: step.name.clone(),
+            index,
+            kind: step.kind,
+            passes,
+            removal: thickness(step.removal(passes)),
+            removal_upper: thickness(step.removal_upper(passes)),
+            seconds: step.seconds(passes, area_m2),
+        }
+    };
+    found.passes.iter().map(planned).collect()
+}
