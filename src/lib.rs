@@ -11,32 +11,32 @@
 //! | 0 | [`units`] | what is a thickness, a temperature, a time |
 //! | 0 | [`finding`] | what a check has to say |
 //! | 1 | [`geometry`] | where is a panel on the map, and what is under the pointer |
-//! | 1 | `measure` | how thick is the film, and how sure is that |
-//! | 1 | `polish` | what may go, what must go, what will be done |
-//! | 1 | `coat` | is the air right, and how long may a coating wait |
-//! | 1 | [`crew`] | who does what, when, and never in each other's way |
-//! | 1 | `geometry` | where is a panel on the map, and what is under the pointer |
 //! | 1 | [`measure`] | how thick is the film, and how sure is that |
-//! | 2 | [`polish`] | what may go, what must go, what will be done |
 //! | 1 | [`coat`] | is the air right, and how long may a coating wait |
-//! | 1 | `crew` | who does what, when, and never in each other's way |
-//! | 2 | `vehicle` | which panels there are, where one stands to reach them |
-//! | 1 | `crew` | who does what, when, and never in each other's way |
+//! | 1 | [`crew`] | who does what, when, and never in each other's way |
+//! | 2 | [`polish`] | what may go, what must go, what will be done |
 //! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
-//! | 3 | `job` | the document, its commands, undo |
-//! | 4 | `insight` | everything computed from a job |
-//! | 4 | `file` | jobs on disk |
-//! | 5 | `scene` | the map and the time chart as shapes with a meaning |
-//! | 7 | `work` | named background threads |
-//! | 8 | `cli` | the command line |
+//! | 3 | [`job`] | the document, its commands, undo |
+//! | 4 | [`insight`] | everything computed from a job |
+//! | 4 | [`file`] | jobs on disk |
+//! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
+//! | 7 | [`work`] | named background threads |
+//! | 8 | [`cli`] | the command line |
 //! | 8 | `gui` | the window (feature `gui`) |
 
+pub mod cli;
+pub mod coat;
 pub mod crew;
+pub mod file;
 pub mod finding;
 pub mod geometry;
-pub mod coat;
-pub mod finding;
+#[cfg(feature = "gui")]
+pub mod gui;
+pub mod insight;
+pub mod job;
 pub mod measure;
 pub mod polish;
+pub mod scene;
 pub mod units;
 pub mod vehicle;
+pub mod work;

@@ -1,7 +1,6 @@
 //! The `lapwright` program: understands the command line and hands over to the command line or the window.
 
 use lapwright::cli::{self, Output, ParseEnd};
-use std::io::Write;
 use std::process::ExitCode;
 
 fn main() -> ExitCode {

@@ -43,7 +43,7 @@ fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
     if text.contains("\"vehicle-template/") {
         return match Template::parse(text) {
             Ok(template) => Ok(template.check()),
-            Err(TemplateError::Faults(found)) => Ok(found),
+            Err(TemplateError::Findings(found)) => Ok(found),
             Err(error) => Err(Failure::new(format!("{name}:{error}"), "mend the place named")),
         };
     }

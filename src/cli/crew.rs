@@ -23,8 +23,8 @@ pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failu
                 lines.push(format!("{seconds:.3} {cost} {bound}"));
             }
         };
+        let stop = AtomicBool::new(false);
         std::thread::scope(|scope| {
-            let stop = AtomicBool::new(false);
             let search = std::thread::Builder::new().name("solve-crew".to_owned()).spawn_scoped(scope, || {
                 solve_for(&problem, &limits, args.seconds, &stop, &|s, best, bound| report(s, best.cost(), bound))
             })?;

@@ -87,10 +87,10 @@ pub fn job_findings(name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<F
 /// # Errors
 /// [`ReadError::UnknownTemplate`].
 pub fn template_of(name: &str, job: &Job) -> Result<Arc<Template>, ReadError> {
-    vehicle::load_embedded(&job.vehicle.template).ok_or_else(|| ReadError::UnknownTemplate {
+    vehicle::load_embedded(&job.vehicle.template).map_err(|_| ReadError::UnknownTemplate {
         name: name.to_owned(),
         template: job.vehicle.template.clone(),
-        known: vehicle::embedded_ids().collect::<Vec<_>>().join(", "),
+        known: vehicle::embedded().iter().map(|e| e.id).collect::<Vec<_>>().join(", "),
     })
 }
 

@@ -31,7 +31,7 @@ pub(super) struct JobFile {
     assurance: Assurance,
     #[serde(default)]
     policy: RemovalPolicy,
-    #[serde(default = "crate::polish::default_steps")]
+    #[serde(default = "PolishStep::starting_set")]
     steps: Vec<PolishStep>,
     #[serde(default)]
     panels: Vec<PanelFile>,

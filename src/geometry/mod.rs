@@ -12,6 +12,7 @@
 
 mod crossing;
 mod curve;
+mod hatch;
 mod hit;
 mod label;
 mod outline;
@@ -21,6 +22,7 @@ mod viewport;
 
 pub use crossing::{Crossing, crossings};
 pub use curve::MapCurve;
+pub use hatch::hatch_lines;
 pub use label::LabelPlace;
 pub use outline::{Outline, OutlineError};
 pub use space::{

@@ -12,8 +12,8 @@ use crate::units::{Interval, Millilitres};
 use crate::vehicle::{Panel, PanelId, Template};
 use std::sync::Arc;
 
-/// How fast somebody walks round a vehicle with their hands full, in mm/s: our own estimate.
-const WALK_MM_PER_S: f64 = 900.0;
+/// How fast somebody walks round a vehicle with their hands full, in m/s: our own estimate.
+const WALK_M_PER_S: f64 = 0.9;
 /// Two workers keep at least this far apart, in mm: our own estimate, about an arm's length and a half.
 const APART_MM: f64 = 1200.0;
 /// A second of the whole crew's time weighs as much as this many seconds walked by one person.
@@ -75,7 +75,7 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
             .map(|m| WorkerSpec { id: m.name.clone(), roles: m.roles.iter().map(|r| r.id().to_owned()).collect() })
             .collect(),
         stances: (0..template.stances.len()).map(stance).collect(),
-        walk_s: template.walk_seconds(WALK_MM_PER_S),
+        walk_s: template.walk_seconds(WALK_M_PER_S),
         close: template.close_pairs(APART_MM).into_iter().map(|(a, b)| [stance(a), stance(b)]).collect(),
         operations: Vec::new(),
         lags: Vec::new(),

@@ -13,7 +13,7 @@ pub use coating::{CoatingOrder, OrderRow, coated_panels, coating_amount, crew_pr
 pub use exposure::{WorkerExposure, exposure};
 pub use panel::PanelInsight;
 pub use report::{PlanReport, report};
-pub use spots::{gauge_reads, recommended_spots};
+pub use spots::recommended_spots;
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};
@@ -35,7 +35,7 @@ pub struct Insight {
 impl Insight {
     /// Works everything out.
     pub fn new(job: &Arc<Job>, template: &Arc<Template>) -> Self {
-        let panels: Vec<_> = template.panels.iter().map(|p| PanelInsight::new(job, p)).collect();
+        let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i)).collect();
         Self {
             worked_out: panels.len(),
             panels,
@@ -55,9 +55,9 @@ impl Insight {
             return self.worked_out;
         }
         let mut anew = 0;
-        for (panel, insight) in template.panels.iter().zip(&mut self.panels) {
+        for (index, (panel, insight)) in template.panels.iter().zip(&mut self.panels).enumerate() {
             if !same_record(self.job.record(&panel.id), job.record(&panel.id)) {
-                *insight = PanelInsight::new(job, panel);
+                *insight = PanelInsight::new(job, template, index);
                 anew += 1;
             }
         }

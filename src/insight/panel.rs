@@ -1,11 +1,11 @@
 //! What follows for one panel.
 
-use super::spots::gauge_reads;
+use super::spots::base;
 use crate::job::{Defect, Job, PanelRecord};
 use crate::measure::{self, FilmSummary};
-use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan};
+use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan, Sensor};
 use crate::units::Micrometres;
-use crate::vehicle::{Panel, Substrate, Surface};
+use crate::vehicle::{FeatureKind, Panel, Substrate, Surface, Template};
 
 /// Film, budget and polish plan of one panel.
 #[derive(Debug, Clone)]
@@ -24,13 +24,17 @@ pub struct PanelInsight {
     pub defects: Vec<DefectFacts>,
 }
 
+/// Panels that are mostly edges: narrower than this on the map at their widest, in mm (our estimate).
+const NARROW_MM: f32 = 90.0;
+
 impl PanelInsight {
     /// Works one panel out.
-    pub fn new(job: &Job, panel: &Panel) -> Self {
+    pub fn new(job: &Job, template: &Template, index: usize) -> Self {
+        let panel = &template.panels[index];
         let blank = PanelRecord::default();
         let record = job.record(&panel.id).map_or(&blank, |r| r);
         let substrate = record.substrate.unwrap_or(panel.substrate);
-        let unreadable = gauge_reads(job.gauge.principle, substrate).err();
+        let unreadable = job.gauge.principle.refusal(base(substrate)).map(str::to_owned);
         let film = film(job, record);
         let defects: Vec<_> = record.defects.iter().map(defect_facts).collect();
         let facts = PanelFacts {
@@ -39,11 +43,26 @@ impl PanelInsight {
             area: panel.area,
             finish: record.finish.unwrap_or_else(|| usual_finish(panel.surface)),
             history: record.history,
+            measured_clear: None,
+            sensor: sensor(template, index),
+            narrow: is_narrow(panel),
             defects: &defects,
         };
         let budget = polish::budget(&facts, &job.policy);
         let polish = polish::plan(&facts, &budget, &job.steps, job.goal);
         Self { substrate, unreadable, film, budget, polish, defects }
+    }
+
+    /// The most that the plan may take at any place of the panel, extra work at single defects included.
+    pub fn removal_upper(&self) -> Micrometres {
+        let local = self.polish.local.iter().map(|l| l.removal_upper).max().unwrap_or(Micrometres::ZERO);
+        self.polish.removal_upper + local
+    }
+
+    /// Depth that would take out every defect that polishing can help.
+    pub fn needed(&self) -> Micrometres {
+        let by_removal = self.defects.iter().filter(|d| d.kind.treatment().by_removal());
+        by_removal.map(|d| d.depth_um.1).max().unwrap_or(Micrometres::ZERO)
     }
 }
 
@@ -54,19 +73,36 @@ fn film(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
     measure::summarise(&slices, &job.gauge, job.assurance)
 }
 
+/// Whether a panel is mostly edges and body lines.
+fn is_narrow(panel: &Panel) -> bool {
+    let widest = panel.outline.label_place(1.0);
+    widest.width.min(widest.height) < NARROW_MM
+}
+
+/// The sensor that looks through a panel, if the template has one there.
+fn sensor(template: &Template, index: usize) -> Option<Sensor> {
+    let of = |kind| match kind {
+        FeatureKind::Radar => Some(Sensor::Radar),
+        FeatureKind::Ultrasonic => Some(Sensor::Ultrasonic),
+        FeatureKind::Camera => Some(Sensor::Camera),
+        _ => None,
+    };
+    template.features.iter().filter(|f| f.panels.contains(&index)).find_map(|f| of(f.kind))
+}
+
 /// What a surface is unless the job says otherwise.
 fn usual_finish(surface: Surface) -> Finish {
     match surface {
         Surface::Paint => Finish::ClearCoat,
         Surface::Glass => Finish::Glass,
-        Surface::Lamp => Finish::Lamp,
+        Surface::Lamp => Finish::Lens,
         Surface::Trim => Finish::Bare,
     }
 }
 
 fn defect_facts(defect: &Defect) -> DefectFacts {
     let usual = defect.kind.depth_range();
-    let depth_um = defect.depth_um.unwrap_or((usual.0, usual.2));
+    let depth_um = defect.depth_um.unwrap_or((usual.low, usual.high));
     DefectFacts {
         kind: defect.kind,
         depth_um,

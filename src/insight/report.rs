@@ -1,5 +1,7 @@
 //! The whole plan as one object, for `plan --json` and for paper.
 
+#![expect(missing_docs, reason = "fields of an output format: the names say it, and units stand in them")]
+
 use super::coating::{CoatingOrder, coating_amount, order_rows};
 use super::exposure::{WorkerExposure, exposure};
 use super::{Insight, PanelInsight};
@@ -10,7 +12,6 @@ use serde::Serialize;
 
 /// Everything planned for a job. Field names are fixed; see README.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct PlanReport {
     pub job: String,
     pub vehicle: String,
@@ -24,7 +25,6 @@ pub struct PlanReport {
 
 /// One panel.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct PanelReport {
     pub id: String,
     pub name: String,
@@ -41,7 +41,6 @@ pub struct PanelReport {
 
 /// The readings of a panel.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct FilmReport {
     pub n: usize,
     pub mean: f64,
@@ -51,15 +50,13 @@ pub struct FilmReport {
 
 /// The clear coat of a panel.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct ClearReport {
     pub lower: f64,
-    pub basis: &'static str,
+    pub basis: String,
 }
 
 /// One limit of the budget.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct LimitReport {
     pub what: String,
     pub um: f64,
@@ -68,7 +65,6 @@ pub struct LimitReport {
 
 /// What will be done to a panel.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct PolishReport {
     pub level: String,
     pub steps: Vec<StepReport>,
@@ -82,7 +78,6 @@ pub struct PolishReport {
 
 /// One polishing step.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct StepReport {
     pub name: String,
     pub passes: u32,
@@ -91,7 +86,6 @@ pub struct StepReport {
 
 /// The coating.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct CoatingReport {
     pub product: String,
     pub go: bool,
@@ -110,7 +104,6 @@ pub struct CoatingReport {
 
 /// Shortest and longest wait before levelling.
 #[derive(Debug, Clone, Copy, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct WindowReport {
     pub min: i64,
     pub max: i64,
@@ -118,7 +111,6 @@ pub struct WindowReport {
 
 /// One row of the order.
 #[derive(Debug, Clone, Serialize)]
-#[expect(missing_docs, reason = "the names say it; units stand in them")]
 pub struct OrderReport {
     pub worker: String,
     pub role: &'static str,
@@ -167,7 +159,7 @@ fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport
         clear_um: budget
             .clear
             .as_ref()
-            .map(|c| ClearReport { lower: rounded(c.lower.um(), 2), basis: c.basis.id() }),
+            .map(|c| ClearReport { lower: rounded(c.lower.um(), 2), basis: c.basis.to_string() }),
         budget_um: budget.allowed.um(),
         limits: budget
             .limits
@@ -184,11 +176,11 @@ fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport
                 .map(|s| StepReport { name: s.name.clone(), passes: s.passes, removal_um: rounded(s.removal.um(), 2) })
                 .collect(),
             removal_um: polish.removal.um(),
-            removal_upper_um: polish.removal_upper.um(),
+            removal_upper_um: insight.removal_upper().um(),
             minutes: minutes(polish.seconds),
             correction: rounded(polish.correction, 3),
             why: polish.why.clone(),
-            stays: polish.stays.iter().map(|(d, reason)| format!("{}: {reason}", defect_name(*d))).collect(),
+            stays: polish.stays.iter().map(|s| format!("{}: {}", defect_name(s.defect), s.reason)).collect(),
         },
     }
 }

@@ -1,7 +1,7 @@
-//! Where on a panel to read the film, and whether the gauge can read it at all.
+//! Where on a panel to read the film, and what its substrate is to a gauge.
 
 use crate::geometry::{MapPoint, Outline};
-use crate::measure::GaugePrinciple;
+use crate::measure::Base;
 use crate::units::SquareMetres;
 use crate::vehicle::{Panel, Substrate};
 
@@ -9,25 +9,19 @@ use crate::vehicle::{Panel, Substrate};
 /// was not verified for edges. The map is near enough to scale for that.
 const FROM_EDGE_MM: f32 = 25.0;
 
-/// Says why a gauge can't read a substrate, if it can't.
-///
-/// # Errors
-/// The reason, as a sentence for a person. Source: ISO 2178 (magnetic induction on magnetic steel), ISO 2360 (eddy current on
-/// conductors that are not magnetic).
-pub fn gauge_reads(principle: GaugePrinciple, substrate: Substrate) -> Result<(), String> {
-    use {GaugePrinciple as G, Substrate as S};
-    match (principle, substrate) {
-        (_, S::Glass) => Err("there is no paint on glass".to_owned()),
-        (G::MagneticInduction, S::Steel) | (G::EddyCurrent, S::Aluminium) | (G::Ultrasonic, _) => Ok(()),
-        (G::MagneticInduction, other) => Err(format!("a magnetic gauge reads on steel only, this is {}", other.name())),
-        (G::EddyCurrent, S::Steel) => Err("an eddy-current gauge reads on aluminium only, this is steel".to_owned()),
-        (G::EddyCurrent, other) => Err(format!("an eddy-current gauge reads on aluminium only, this is {}", other.name())),
+/// What a substrate is to a gauge.
+pub(super) fn base(substrate: Substrate) -> Base {
+    match substrate {
+        Substrate::Steel => Base::Steel,
+        Substrate::Aluminium => Base::Aluminium,
+        Substrate::Plastic | Substrate::Composite => Base::Plastic,
+        Substrate::Glass => Base::Glass,
     }
 }
 
 /// How many spots a panel wants: five on a large panel (our own rule, after the five spots an area of SSPC-PA 2), fewer on a
 /// small one.
-pub fn spot_count(area: SquareMetres) -> usize {
+fn spot_count(area: SquareMetres) -> usize {
     match area.m2() {
         a if a < 0.05 => 1,
         a if a < 0.15 => 2,
@@ -36,40 +30,37 @@ pub fn spot_count(area: SquareMetres) -> usize {
     }
 }
 
-/// Places to read on a panel, front to rear: spread as far apart as they go, away from edges. Empty on a panel too narrow
-/// for any.
+/// Places to read on a panel, front to rear: spread as far apart as they go while staying away from edges; at least one.
 pub fn recommended_spots(panel: &Panel) -> Vec<MapPoint> {
-    let mut candidates = inner_points(&panel.outline);
-    if candidates.is_empty() {
-        candidates.push(panel.outline.label_place(1.0).centre);
-    }
-    let mut chosen = vec![farthest_from(&candidates, &[panel.outline.label_place(1.0).centre], false)];
+    let candidates = inner_points(&panel.outline);
+    let middle = panel.outline.label_place(1.0).centre;
+    let mut chosen = vec![nearest(&candidates, middle)];
     while chosen.len() < spot_count(panel.area).min(candidates.len()) {
-        chosen.push(farthest_from(&candidates, &chosen, true));
+        chosen.push(farthest(&candidates, &chosen));
     }
     chosen.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
     chosen
 }
 
-/// A grid of points inside that keep their distance from the edge.
+/// A grid of points inside that keep their distance from the edge: 25 mm, or 0.4 of what the deepest point has where that is
+/// more. The grid is counted from the centreline, so that both sides of a vehicle get the same spots.
 fn inner_points(outline: &Outline) -> Vec<MapPoint> {
     let bounds = outline.bounds();
     let edge = outline.flattened(5.0);
-    let step = (bounds.width().max(bounds.height()) / 24.0).max(10.0);
-    let mut points = Vec::new();
-    let mut y = bounds.min.y + step / 2.0;
-    while y < bounds.max.y {
-        let mut x = bounds.min.x + step / 2.0;
-        while x < bounds.max.x {
-            let point = MapPoint::new(x, y);
-            if outline.contains(point) && distance_to_edge(&edge, point) >= FROM_EDGE_MM {
-                points.push(point);
-            }
-            x += step;
-        }
-        y += step;
-    }
-    points
+    let step = (bounds.width().min(bounds.height()) / 10.0).clamp(8.0, 60.0);
+    let along = |from: f32, to: f32| {
+        let first = (from / step).floor() as i32;
+        let last = (to / step).ceil() as i32;
+        (first..last).map(|k| (k as f32 + 0.5) * step)
+    };
+    let points: Vec<(MapPoint, f32)> = along(bounds.min.y, bounds.max.y)
+        .flat_map(|y| along(bounds.min.x, bounds.max.x).map(move |x| MapPoint::new(x, y)))
+        .filter(|p| outline.contains(*p))
+        .map(|p| (p, distance_to_edge(&edge, p)))
+        .collect();
+    let deepest = points.iter().map(|p| p.1).fold(0.0, f32::max);
+    let least = FROM_EDGE_MM.max(0.4 * deepest).min(deepest);
+    points.into_iter().filter(|p| p.1 >= least).map(|p| p.0).collect()
 }
 
 fn distance_to_edge(edge: &[MapPoint], point: MapPoint) -> f32 {
@@ -83,10 +74,14 @@ fn distance_to_segment(a: MapPoint, b: MapPoint, point: MapPoint) -> f32 {
     (a + along * t.clamp(0.0, 1.0) - point).length()
 }
 
-/// The candidate farthest from (or nearest to) a set of points.
-fn farthest_from(candidates: &[MapPoint], points: &[MapPoint], farthest: bool) -> MapPoint {
+/// The candidate nearest to a point; the point itself if there is none.
+fn nearest(candidates: &[MapPoint], to: MapPoint) -> MapPoint {
+    let distance = |c: &MapPoint| (*c - to).square_length();
+    candidates.iter().copied().min_by(|a, b| distance(a).total_cmp(&distance(b))).unwrap_or(to)
+}
+
+/// The candidate farthest from all of some points.
+fn farthest(candidates: &[MapPoint], points: &[MapPoint]) -> MapPoint {
     let distance = |c: &MapPoint| points.iter().map(|p| (*p - *c).square_length()).fold(f32::INFINITY, f32::min);
-    let by_distance = |a: &&MapPoint, b: &&MapPoint| distance(a).total_cmp(&distance(b));
-    let found = if farthest { candidates.iter().max_by(by_distance) } else { candidates.iter().min_by(by_distance) };
-    found.copied().unwrap_or_else(MapPoint::origin)
+    candidates.iter().copied().max_by(|a, b| distance(a).total_cmp(&distance(b))).unwrap_or_else(MapPoint::origin)
 }

@@ -307,7 +307,7 @@ fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
         mark.fill = Fill::Level(polish.level);
         mark.value = polish.level.to_string();
         if polish.level != Level::Leave && allowed > 0.0 {
-            mark.budget_used = Some((polish.removal_upper.um() / allowed).min(1.0) as f32);
+            mark.budget_used = Some((insight.panels[index].removal_upper().um() / allowed).min(1.0) as f32);
         }
         levels.push(polish.level);
     }

@@ -22,6 +22,19 @@ pub enum Substrate {
     Composite,
 }
 
+impl Substrate {
+    /// As it stands in a sentence.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Steel => "steel",
+            Self::Aluminium => "aluminium",
+            Self::Plastic => "plastic",
+            Self::Glass => "glass",
+            Self::Composite => "composite",
+        }
+    }
+}
+
 /// What kind of surface is polished or coated.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

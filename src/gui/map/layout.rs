@@ -73,11 +73,8 @@ impl MapCache {
             .iter()
             .map(|seam| SeamShape { points: seam.curve.flattened(tolerance), is_contour: seam.right.is_none() })
             .collect();
-        self.decor = decor(template, tolerance);
+        let drawn = template.features.iter().flat_map(|f| f.shape.curves());
+        self.decor = drawn.map(|curve| curve.flattened(tolerance)).collect();
         self.key = key;
     }
-}
-
-fn decor(template: &Template, tolerance: f32) -> Vec<Vec<MapPoint>> {
-    template.decor_lines(tolerance)
 }

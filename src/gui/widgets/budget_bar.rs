@@ -12,8 +12,8 @@ const SCALE_UM: f64 = 8.0;
 pub(in crate::gui) fn budget_bar(ui: &mut Ui, insight: &PanelInsight) {
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 40.0), Sense::hover());
     let (allowed, mean, upper) =
-        (insight.budget.allowed.um(), insight.polish.removal.um(), insight.polish.removal_upper.um());
-    let needed = insight.polish.needed.um();
+        (insight.budget.allowed.um(), insight.polish.removal.um(), insight.removal_upper().um());
+    let needed = insight.needed().um();
     let bar = Rect::from_min_size(area.min + vec2(0.0, 4.0), vec2(area.width(), 14.0));
     let at = |um: f64| bar.left() + bar.width() * (um / SCALE_UM).clamp(0.0, 1.0) as f32;
     let to = |um: f64| Rect::from_min_max(bar.min, pos2(at(um), bar.bottom()));
