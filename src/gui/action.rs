@@ -58,6 +58,8 @@ pub(super) enum ViewChange {
     /// Adds a panel to the choice or takes it out.
     Toggle(PanelId),
     Viewport(Viewport),
+    /// Shows the whole vehicle.
+    Fit,
     Tool(Tool),
     Moment(Option<i64>),
 }

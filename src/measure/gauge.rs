@@ -34,6 +34,15 @@ pub enum Base {
 }
 
 impl GaugePrinciple {
+    /// As it stands in a sentence.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::MagneticInduction => "magnetic induction",
+            Self::EddyCurrent => "eddy current",
+            Self::Ultrasonic => "ultrasonic",
+        }
+    }
+
     /// Why this principle gives no thickness on `base`; `None` where it does.
     ///
     /// **Source**: scopes of ISO 2178 and ISO 2360; for carbon fibre from memory (it conducts, so an eddy current reading is

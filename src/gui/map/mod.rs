@@ -19,7 +19,7 @@ use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
 
 /// Air round the vehicle, in points.
-const MARGIN: f32 = 28.0;
+pub(super) const MARGIN: f32 = 28.0;
 
 /// Draws the map into all the room there is.
 pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut Vec<Action>) {
@@ -224,11 +224,8 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked()
-                && let Some(view) = m.view.viewport
-            {
-                let fitted = Viewport::fit(m.template.bounds(), view.screen(), MARGIN, view.orientation());
-                out.push(Action::View(ViewChange::Viewport(fitted)));
+            if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked() {
+                out.push(Action::View(ViewChange::Fit));
             }
         });
     });

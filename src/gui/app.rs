@@ -1,0 +1,256 @@
+//! The window as a whole: what it holds, and how a frame goes.
+
+use super::action::{Action, Effect, Model, ViewChange};
+use super::files::{Answer, Asked, Purpose};
+use super::map::{MapCache, map_ui};
+use super::modals::{Next, Question, question_ui};
+use super::order::OrderState;
+use super::theme;
+use super::view_state::{Tool, ViewState, Workspace};
+use super::{chart, rail, top_bar, workspace};
+use crate::file::Loaded;
+use crate::geometry::MapPoint;
+use crate::insight::{Insight, OrderRow, crew_problem, order_rows, recommended_spots};
+use crate::job::{Document, Job};
+use crate::vehicle::Template;
+use crate::work::Effort;
+use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
+use std::path::PathBuf;
+use std::sync::Arc;
+
+const UNDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Z);
+const REDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::Z);
+const REDO_TOO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Y);
+const SAVE: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::S);
+const SAVE_AS: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::S);
+const OPEN: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::O);
+const NEW: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::N);
+
+/// The window.
+#[derive(Debug)]
+pub struct App {
+    pub(super) document: Document,
+    pub(super) template: Arc<Template>,
+    pub(super) insight: Insight,
+    pub(super) order: OrderState,
+    pub(super) rows: Vec<OrderRow>,
+    pub(super) wanted_spots: Vec<Vec<MapPoint>>,
+    pub(super) view: ViewState,
+    pub(super) cache: MapCache,
+    pub(super) path: Option<PathBuf>,
+    pub(super) asked: Option<Asked>,
+    pub(super) question: Option<Question>,
+    /// What to do after a save that a question asked for.
+    pub(super) after_save: Option<Next>,
+    pub(super) may_close: bool,
+    pub(super) close_after_first_frame: bool,
+    effort: Effort,
+    title: String,
+    frames: u64,
+}
+
+impl App {
+    /// A window on a job; `path` is the file it came from.
+    pub fn new(ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>) -> Self {
+        Self::with_effort(ctx, loaded, path, Effort::default())
+    }
+
+    /// The same with another effort for planning the order; tests and pictures want the same answer every time.
+    pub fn with_effort(ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>, effort: Effort) -> Self {
+        let Loaded { job, template } = loaded;
+        let insight = Insight::new(&job, &template);
+        let order = OrderState::new(crew_problem(&job, &template, &insight), effort, ctx);
+        Self {
+            wanted_spots: template.panels.iter().map(recommended_spots).collect(),
+            document: Document::opened(job),
+            template,
+            insight,
+            order,
+            rows: Vec::new(),
+            view: ViewState::default(),
+            cache: MapCache::default(),
+            path,
+            asked: None,
+            question: None,
+            after_save: None,
+            may_close: false,
+            close_after_first_frame: false,
+            effort,
+            title: String::new(),
+            frames: 0,
+        }
+    }
+
+    /// Puts another job into the window; everything about the old one goes.
+    pub(super) fn show(&mut self, ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>) {
+        let fresh = Self::with_effort(ctx, loaded, path, self.effort);
+        let workspace = self.view.workspace;
+        *self = Self { frames: self.frames, ..fresh };
+        self.view.workspace = workspace;
+        self.view.overlay = workspace.overlay();
+    }
+
+    /// The job as it is now.
+    pub fn job(&self) -> &Arc<Job> {
+        self.document.job()
+    }
+
+    /// Whether something is unsaved.
+    pub fn is_dirty(&self) -> bool {
+        self.document.is_dirty()
+    }
+
+    /// Whether the order shown is that of the job as it is, and none better is being looked for.
+    pub fn is_settled(&self) -> bool {
+        self.order.is_current() && !self.order.is_working()
+    }
+
+    /// The workspace that is open.
+    pub fn workspace(&self) -> Workspace {
+        self.view.workspace
+    }
+
+    /// Frames drawn so far.
+    pub fn frames(&self) -> u64 {
+        self.frames
+    }
+
+    /// Brings everything computed up to the job as it is now.
+    pub(super) fn refresh(&mut self, ctx: &egui::Context) {
+        let job = self.document.job();
+        self.insight.refresh(job, &self.template);
+        let problem = crew_problem(job, &self.template, &self.insight);
+        self.order.want(problem, self.document.revision(), ctx);
+        self.refresh_rows();
+    }
+
+    /// Takes another template after a command named one.
+    pub(super) fn take_template(&mut self, template: Arc<Template>) {
+        self.wanted_spots = template.panels.iter().map(recommended_spots).collect();
+        self.template = template;
+        self.view.viewport = None;
+        self.view.current = None;
+        self.view.chosen.clear();
+    }
+
+    fn refresh_rows(&mut self) {
+        self.rows = self
+            .order
+            .order()
+            .map(|o| order_rows(self.document.job(), &self.template, &o.problem, &o.plan))
+            .unwrap_or_default();
+    }
+
+    fn shortcuts(&self, ui: &Ui, out: &mut Vec<Action>) {
+        let typing = ui.egui_wants_keyboard_input();
+        let mut pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
+        for (shortcut, effect) in [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)] {
+            if pressed(&shortcut) {
+                out.push(Action::Effect(effect));
+            }
+        }
+        // A text field that is being typed in takes back its own letters.
+        if !typing {
+            if pressed(&REDO) || pressed(&REDO_TOO) {
+                out.push(Action::Effect(Effect::Redo));
+            } else if pressed(&UNDO) {
+                out.push(Action::Effect(Effect::Undo));
+            }
+            let key = |key| ui.input(|i| i.key_pressed(key) && i.modifiers.is_none());
+            if key(Key::Escape) {
+                out.push(Action::View(ViewChange::Tool(Tool::Choose)));
+                out.push(Action::View(ViewChange::Choose(None)));
+            }
+            if key(Key::F) {
+                out.push(Action::View(ViewChange::Fit));
+            }
+        }
+    }
+
+    /// What the last frame's dialogs and background work brought.
+    fn listen(&mut self, out: &mut Vec<Action>) {
+        if self.order.listen() {
+            self.refresh_rows();
+        }
+        let Some(asked) = &self.asked else { return };
+        let purpose = asked.purpose;
+        match asked.answer() {
+            Answer::Waiting => return,
+            Answer::File(path) if purpose == Purpose::Open => out.push(Action::Effect(Effect::Open(path))),
+            Answer::File(path) => out.push(Action::Effect(Effect::SaveAs(path))),
+            Answer::Cancelled => self.after_save = None,
+            Answer::NoDialog => self.question = Some(Question::Path { purpose, draft: String::new() }),
+        }
+        self.asked = None;
+    }
+
+    fn window_events(&mut self, ui: &Ui, out: &mut Vec<Action>) {
+        if ui.input(|i| i.viewport().close_requested()) && !self.may_close && self.document.is_dirty() {
+            ui.send_viewport_cmd(egui::ViewportCommand::CancelClose);
+            out.push(Action::Effect(Effect::Close));
+        }
+        let dropped = ui.input(|i| i.raw.dropped_files.first().map(|f| f.path().to_owned()));
+        if let Some(path) = dropped {
+            out.push(Action::Effect(Effect::Open(path)));
+        }
+        let star = if self.document.is_dirty() { "• " } else { "" };
+        let file = self.path.as_ref().and_then(|p| p.file_name()).map_or_else(|| "sample".into(), |n| n.to_string_lossy());
+        let title = format!("{star}{file} - Lapwright");
+        if title != self.title {
+            ui.send_viewport_cmd(egui::ViewportCommand::Title(title.clone()));
+            self.title = title;
+        }
+    }
+
+    fn draw(&mut self, ui: &mut Ui, out: &mut Vec<Action>) {
+        let model = Model {
+            job: self.document.job(),
+            template: &self.template,
+            insight: &self.insight,
+            order: &self.order,
+            rows: &self.rows,
+            wanted_spots: &self.wanted_spots,
+            view: &self.view,
+        };
+        let sheet = |margin| Frame::new().fill(theme::SHEET).inner_margin(margin);
+        Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(ui, |ui| {
+            top_bar::top_bar_ui(ui, &model, &self.document, out);
+        });
+        Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(ui, |ui| {
+            rail::rail_ui(ui, &model, out);
+        });
+        Panel::right("side").exact_size(theme::SIDE_WIDTH).resizable(false).frame(sheet(Margin::same(16))).show(ui, |ui| {
+            workspace::side_ui(ui, &model, out);
+        });
+        Panel::bottom("chart").exact_size(theme::CHART_HEIGHT).resizable(false).frame(sheet(Margin::same(0))).show(ui, |ui| {
+            chart::chart_ui(ui, &model, out);
+        });
+        let table = Frame::new().fill(theme::PAPER).stroke(Stroke::NONE);
+        CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut self.cache, out));
+        if let Some(question) = &mut self.question {
+            question_ui(ui, question, out);
+        }
+    }
+}
+
+impl eframe::App for App {
+    fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
+        self.frames += 1;
+        if self.close_after_first_frame && self.frames > 1 {
+            self.may_close = true;
+            ui.send_viewport_cmd(egui::ViewportCommand::Close);
+            return;
+        }
+        let mut wishes = Vec::new();
+        self.listen(&mut wishes);
+        self.window_events(ui, &mut wishes);
+        if self.question.is_none() {
+            self.shortcuts(ui, &mut wishes);
+        }
+        self.draw(ui, &mut wishes);
+        self.dispatch(wishes, ui.ctx(), Some(frame));
+        if self.close_after_first_frame {
+            ui.request_repaint();
+        }
+    }
+}

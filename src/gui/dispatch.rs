@@ -1,0 +1,230 @@
+//! The only writer: carries out the wishes of the views.
+
+use super::action::{Action, Effect, ViewChange};
+use super::app::App;
+use super::files::{Asked, Purpose};
+use super::modals::{Next, Question};
+use super::view_state::{Tool, ViewState};
+use super::workspace::next_reading;
+use crate::cli::Failure;
+use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, read_job, save_job};
+use crate::geometry::Viewport;
+use crate::job::Command;
+use crate::vehicle;
+use eframe::egui;
+use std::path::{Path, PathBuf};
+use std::sync::Arc;
+
+impl App {
+    /// Carries out the wishes of one frame, in their order.
+    pub(super) fn dispatch(&mut self, wishes: Vec<Action>, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        if wishes.is_empty() {
+            return;
+        }
+        for wish in wishes {
+            match wish {
+                Action::Edit(command, gesture) => {
+                    let read = matches!(command, Command::AddSpot { .. } | Command::AddReading { .. });
+                    match self.document.apply(&command, gesture) {
+                        Ok(_) => self.changed(ctx),
+                        Err(error) => self.fail(Failure::new(error.to_string(), "the job is as it was")),
+                    }
+                    if read {
+                        self.go_to_next_panel();
+                    }
+                }
+                Action::View(change) => self.change_view(change),
+                Action::Effect(effect) => self.carry_out(effect, ctx, frame),
+            }
+        }
+        ctx.request_repaint();
+    }
+
+    fn changed(&mut self, ctx: &egui::Context) {
+        if self.document.job().vehicle.template != self.template.id
+            && let Ok(template) = vehicle::load_embedded(&self.document.job().vehicle.template)
+        {
+            self.take_template(template);
+        }
+        self.refresh(ctx);
+    }
+
+    /// After the last reading of a panel, the next one that wants some is chosen.
+    fn go_to_next_panel(&mut self) {
+        let model = super::action::Model {
+            job: self.document.job(),
+            template: &self.template,
+            insight: &self.insight,
+            order: &self.order,
+            rows: &self.rows,
+            wanted_spots: &self.wanted_spots,
+            view: &self.view,
+        };
+        let Some((current, _)) = model.current() else { return };
+        if next_reading(&model, current).is_some() {
+            return;
+        }
+        let all = self.template.panels.len();
+        let next = (1..all).map(|k| (current + k) % all).find_map(|i| next_reading(&model, i));
+        if let Some(next) = next {
+            self.change_view(ViewChange::Choose(Some(next.panel)));
+        }
+    }
+
+    fn change_view(&mut self, change: ViewChange) {
+        let view = &mut self.view;
+        match change {
+            ViewChange::Workspace(workspace) => {
+                view.workspace = workspace;
+                view.overlay = workspace.overlay();
+                view.tool = Tool::Choose;
+            }
+            ViewChange::Overlay(overlay) => view.overlay = overlay,
+            ViewChange::Choose(panel) => {
+                view.chosen = panel.iter().cloned().collect();
+                view.current = panel;
+            }
+            ViewChange::Toggle(panel) => {
+                if view.chosen.remove(&panel) {
+                    view.current = view.chosen.last().cloned();
+                } else {
+                    view.chosen.insert(panel.clone());
+                    view.current = Some(panel);
+                }
+            }
+            ViewChange::Viewport(viewport) => view.viewport = Some(viewport),
+            ViewChange::Fit => fit(view, &self.template),
+            ViewChange::Tool(tool) => view.tool = tool,
+            ViewChange::Moment(moment) => view.moment = moment,
+        }
+    }
+
+    fn carry_out(&mut self, effect: Effect, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        match effect {
+            Effect::Undo => {
+                self.document.undo();
+                self.changed(ctx);
+            }
+            Effect::Redo => {
+                self.document.redo();
+                self.changed(ctx);
+            }
+            Effect::New => {
+                if self.may_leave(Next::New) {
+                    match job_from_text("the sample", SAMPLE) {
+                        Ok(sample) => self.show(ctx, blank(&sample), None),
+                        Err(error) => self.fail(error.into()),
+                    }
+                }
+            }
+            Effect::AskOpen => {
+                if self.may_leave(Next::AskOpen) {
+                    self.ask(Purpose::Open, ctx, frame);
+                }
+            }
+            Effect::Open(path) => self.open(path, ctx),
+            Effect::Save => match self.path.clone() {
+                Some(path) => self.save(&path, ctx, frame),
+                None => self.ask(Purpose::Save, ctx, frame),
+            },
+            Effect::AskSaveAs => self.ask(Purpose::Save, ctx, frame),
+            Effect::SaveAs(path) => self.save(&path, ctx, frame),
+            Effect::Close => {
+                if self.may_leave(Next::Close) {
+                    self.may_close = true;
+                    ctx.send_viewport_cmd(egui::ViewportCommand::Close);
+                }
+            }
+            Effect::Discard => {
+                self.question = None;
+                self.after_save = None;
+                let job = Arc::clone(self.document.job());
+                self.document.mark_saved(job);
+            }
+            Effect::Dismiss => {
+                self.question = None;
+                self.after_save = None;
+            }
+        }
+    }
+
+    /// Whether the job in the window may go; asks if something is unsaved.
+    fn may_leave(&mut self, then: Next) -> bool {
+        if !self.document.is_dirty() {
+            self.question = None;
+            return true;
+        }
+        let name = self.document.job().name.clone();
+        self.after_save = Some(then.clone());
+        self.question = Some(Question::Unsaved { name, then });
+        false
+    }
+
+    /// Opens a file; if that fails, the window keeps what it had.
+    fn open(&mut self, path: PathBuf, ctx: &egui::Context) {
+        if !self.may_leave(Next::Open(path.clone())) {
+            return;
+        }
+        match read_job(&RealDisk, &path) {
+            Ok(loaded) => self.show(ctx, loaded, Some(path)),
+            Err(error) => self.fail(error.into()),
+        }
+    }
+
+    fn save(&mut self, path: &Path, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        self.question = None;
+        let job = Arc::clone(self.document.job());
+        match save_job(&RealDisk, path, &job) {
+            Ok(saved) => {
+                self.document.mark_saved(job);
+                self.path = Some(path.to_owned());
+                if saved == Saved::NotConfirmed {
+                    self.fail(Failure::new(
+                        "saved, but the system did not confirm that the file is on the disk",
+                        "a power cut in the next seconds could bring back the old version; save again before switching off",
+                    ));
+                } else if let Some(next) = self.after_save.take() {
+                    let effect = match next {
+                        Next::Close => Effect::Close,
+                        Next::New => Effect::New,
+                        Next::AskOpen => Effect::AskOpen,
+                        Next::Open(path) => Effect::Open(path),
+                    };
+                    self.carry_out(effect, ctx, frame);
+                }
+            }
+            Err(error) => self.fail(error.into()),
+        }
+    }
+
+    fn ask(&mut self, purpose: Purpose, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        self.question = None;
+        let suggestion = format!("{}.job.ron", self.document.job().name);
+        match Asked::start(purpose, &suggestion, frame, ctx) {
+            Ok(asked) => self.asked = Some(asked),
+            Err(_) => self.question = Some(Question::Path { purpose, draft: String::new() }),
+        }
+    }
+
+    fn fail(&mut self, failure: Failure) {
+        self.after_save = None;
+        self.question = Some(Question::Failed(failure));
+    }
+}
+
+fn fit(view: &mut ViewState, template: &vehicle::Template) {
+    if let Some(viewport) = &mut view.viewport {
+        *viewport = Viewport::fit(template.bounds(), viewport.screen(), super::map::MARGIN, viewport.orientation());
+    }
+}
+
+/// A new job: the shop's crew, coating, gauge and rules as in the sample, and nothing of its vehicle.
+fn blank(sample: &Loaded) -> Loaded {
+    let mut job = (*sample.job).clone();
+    job.name = "New job".to_owned();
+    job.vehicle = crate::job::Vehicle { template: job.vehicle.template, ..Default::default() };
+    job.customer = crate::job::Customer::default();
+    job.panels.clear();
+    job.order = None;
+    Loaded { job: Arc::new(job), template: Arc::clone(&sample.template) }
+}

@@ -1,0 +1,122 @@
+//! Questions that must be answered before anything else, and messages that must be read.
+
+use super::action::{Action, Effect};
+use super::files::Purpose;
+use super::theme;
+use super::widgets::primary;
+use crate::cli::Failure;
+use eframe::egui::{self, Key, Modal, Ui};
+use std::path::PathBuf;
+
+/// What is on screen.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Question {
+    /// Something is unsaved and would be lost by what comes next.
+    Unsaved {
+        /// What the job is called.
+        name: String,
+        /// What was about to happen.
+        then: Next,
+    },
+    /// The system has no file dialog, so the path is typed here.
+    Path {
+        /// To open or to save.
+        purpose: Purpose,
+        /// What is typed so far.
+        draft: String,
+    },
+    /// Something could not be done.
+    Failed(Failure),
+}
+
+/// What happens once an unsaved job is dealt with.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) enum Next {
+    Close,
+    New,
+    AskOpen,
+    Open(PathBuf),
+}
+
+impl Next {
+    fn effect(self) -> Effect {
+        match self {
+            Self::Close => Effect::Close,
+            Self::New => Effect::New,
+            Self::AskOpen => Effect::AskOpen,
+            Self::Open(path) => Effect::Open(path),
+        }
+    }
+}
+
+/// Draws the question; answers come as effects.
+pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Action>) {
+    let mut effect = |effect| out.push(Action::Effect(effect));
+    let shown = Modal::new(egui::Id::unique("question")).show(ui, |ui| {
+        ui.set_width(420.0);
+        match question {
+            Question::Unsaved { name, then } => {
+                ui.label(theme::bold(format!("Save “{name}” first?"), 16.0));
+                ui.label("There are changes that are not in the file.");
+                ui.add_space(8.0);
+                ui.horizontal(|ui| {
+                    if primary(ui, "Save").clicked() {
+                        effect(Effect::Save);
+                    }
+                    if ui.button("Don't save").clicked() {
+                        effect(Effect::Discard);
+                        effect(then.clone().effect());
+                    }
+                    if ui.button("Cancel").clicked() {
+                        effect(Effect::Dismiss);
+                    }
+                });
+            }
+            Question::Path { purpose, draft } => {
+                let (title, button) = match purpose {
+                    Purpose::Open => ("Open a job", "Open"),
+                    Purpose::Save => ("Save the job", "Save"),
+                };
+                ui.label(theme::bold(title, 16.0));
+                let name = ui.label(theme::soft("Path of the file, for example my.job.ron"));
+                let edit = egui::TextEdit::singleline(draft).desired_width(f32::INFINITY).margin(egui::Margin::symmetric(8, 6));
+                let response = ui.add(edit).labelled_by(name.id);
+                if !response.has_focus() && draft.is_empty() {
+                    response.request_focus();
+                }
+                let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
+                ui.add_space(8.0);
+                ui.horizontal(|ui| {
+                    let clicked = primary(ui, button).clicked();
+                    if (clicked || entered) && !draft.trim().is_empty() {
+                        let path = PathBuf::from(draft.trim());
+                        effect(match purpose {
+                            Purpose::Open => Effect::Open(path),
+                            Purpose::Save => Effect::SaveAs(path),
+                        });
+                    }
+                    if ui.button("Cancel").clicked() {
+                        effect(Effect::Dismiss);
+                    }
+                });
+            }
+            Question::Failed(failure) => {
+                ui.label(theme::bold("That could not be done", 16.0));
+                ui.label(capital(failure.error()));
+                ui.label(theme::soft(capital(failure.hint())));
+                ui.add_space(8.0);
+                if primary(ui, "Close").clicked() {
+                    effect(Effect::Dismiss);
+                }
+            }
+        }
+    });
+    if shown.should_close() {
+        effect(Effect::Dismiss);
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}

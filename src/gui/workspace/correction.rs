@@ -1,0 +1,126 @@
+//! Correction: what may go, what must go, what will be done, and why.
+
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::widgets::{budget_bar, fact, panel_head, section, slider};
+use crate::insight::exposure;
+use crate::job::Command;
+use crate::polish::{Goal, Level};
+use crate::units::minutes;
+use crate::vehicle::{Naming, Surface};
+use eframe::egui::{self, Sense, Ui, vec2};
+
+/// Draws the plan of the chosen panel, or of the whole vehicle.
+pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    match m.current() {
+        Some((index, panel)) => {
+            panel_head(ui, m, index, panel);
+            one(ui, m, index);
+            ui.add_space(8.0);
+            if ui.button("Whole vehicle").clicked() {
+                out.push(Action::View(ViewChange::Choose(None)));
+            }
+        }
+        None => whole(ui, m, out),
+    }
+}
+
+fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
+    let insight = &m.insight.panels[index];
+    let (polish, budget) = (&insight.polish, &insight.budget);
+    ui.label(theme::bold(polish.level.to_string(), 20.0));
+    if budget.refused.is_none() {
+        budget_bar(ui, insight);
+        fact(ui, "May go", format!("{:.1}", budget.allowed));
+        fact(ui, "Will go", format!("{:.1} to {:.1}", polish.removal, insight.removal_upper()));
+        if !insight.defects.is_empty() {
+            fact(ui, "Defects that go", format!("{:.0}\u{202f}%", polish.correction * 100.0));
+        }
+        fact(ui, "Time", minutes(polish.seconds));
+    }
+    if !polish.steps.is_empty() {
+        section(ui, "Steps");
+        for step in &polish.steps {
+            ui.label(format!("{}, {} passes", step.name, step.passes));
+        }
+        for local in &polish.local {
+            let names: Vec<_> = local.steps.iter().map(|s| s.name.as_str()).collect();
+            ui.label(format!("At one defect first: {}", names.join(", then ")));
+        }
+    }
+    section(ui, "Why");
+    for why in &polish.why {
+        ui.label(why);
+    }
+    for caution in &budget.cautions {
+        ui.label(egui::RichText::new(caution).color(theme::NOTE));
+    }
+    if !polish.stays.is_empty() {
+        section(ui, "What stays");
+        for stays in &polish.stays {
+            ui.label(&stays.reason);
+        }
+    }
+    if !budget.limits.is_empty() {
+        egui::CollapsingHeader::new("All limits").id_salt("limits").show(ui, |ui| {
+            for limit in &budget.limits {
+                fact(ui, "", format!("{:.1}", limit.um));
+                ui.label(&limit.what);
+                ui.label(theme::soft(limit.source));
+            }
+        });
+    }
+    if let Some(clear) = &budget.clear {
+        ui.label(theme::soft(format!(
+            "Clear coat {} as {:.0} to {:.0}: the gauge reads everything above the metal and can't see it.",
+            clear.basis, clear.lower, clear.upper
+        )));
+    }
+}
+
+fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    ui.label(theme::bold("Correction", 20.0));
+    let share = m.job.goal.share() * 100.0;
+    if let Some((share, gesture)) = slider(ui, "Share of the defects that shall go", "%", share, 0.0..=95.0, 5.0) {
+        let goal = if share < 2.5 { Goal::Gloss } else { Goal::Correct { share: share / 100.0 } };
+        out.push(Action::Edit(Command::SetGoal(goal), Some(gesture)));
+    }
+    let panels = || m.template.panels.iter().zip(&m.insight.panels).filter(|(p, _)| p.surface == Surface::Paint);
+    let (mut weighted, mut area) = (0.0, 0.0);
+    for (panel, insight) in panels() {
+        weighted += insight.polish.removal.um() * panel.area.m2();
+        area += panel.area.m2();
+    }
+    fact(ui, "Time at the machine", minutes(m.insight.polish_seconds()));
+    fact(ui, "Taken off on average", format!("{:.1}\u{202f}µm", weighted / f64::max(area, 1e-9)));
+    for worker in exposure(m.job, m.insight) {
+        let text = format!("{:.0} of 100 points", worker.hav_points);
+        let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { theme::STOP } else { theme::INK });
+        fact(ui, &format!("Vibration, {}", worker.worker), text);
+    }
+    ui.label(theme::soft("100 points reach the action value of Directive 2002/44/EC, 400 its limit. Time is split evenly."));
+    section(ui, "Panels");
+    for level in [Level::SandAndPolish, Level::TwoStep, Level::OneStep, Level::Gloss, Level::Leave] {
+        let mine: Vec<_> = (0..m.template.panels.len())
+            .filter(|&i| m.template.panels[i].surface == Surface::Paint && m.insight.panels[i].polish.level == level)
+            .collect();
+        if mine.is_empty() {
+            continue;
+        }
+        ui.horizontal(|ui| {
+            let (swatch, _) = ui.allocate_exact_size(vec2(18.0, 12.0), Sense::hover());
+            let line = egui::Stroke::new(1.0, theme::SEAM);
+            ui.painter().rect(swatch, 2.0, theme::level(level as usize), line, egui::StrokeKind::Inside);
+            ui.label(theme::bold(level.to_string(), 14.0));
+        });
+        ui.horizontal_wrapped(|ui| {
+            ui.spacing_mut().item_spacing = vec2(6.0, 2.0);
+            for index in mine {
+                let panel = &m.template.panels[index];
+                if ui.link(panel.name(Naming::Uk)).clicked() {
+                    out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
+                }
+            }
+        });
+    }
+}

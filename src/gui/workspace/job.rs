@@ -1,0 +1,82 @@
+//! Job: vehicle, customer, goal, crew.
+
+use crate::gui::action::{Action, Model};
+use crate::gui::theme;
+use crate::gui::widgets::{choice, section, text};
+use crate::job::{Command, Member, Role, TextField};
+use crate::vehicle::{self, Template};
+use eframe::egui::{self, Ui};
+
+/// Draws the job sheet.
+pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let job = m.job;
+    ui.label(theme::bold("Job", 20.0));
+    field(ui, "Name of the job", TextField::Name, &job.name, 1, out);
+    section(ui, "Vehicle");
+    body(ui, m.template, out);
+    field(ui, "Description", TextField::Vehicle, &job.vehicle.description, 1, out);
+    field(ui, "Plate or other mark", TextField::Plate, &job.vehicle.plate, 1, out);
+    field(ui, "What was done to the paint before", TextField::History, &job.vehicle.history, 3, out);
+    section(ui, "Customer");
+    field(ui, "Name", TextField::Customer, &job.customer.name, 1, out);
+    field(ui, "Wishes", TextField::Wishes, &job.customer.wishes, 3, out);
+    section(ui, "Crew");
+    crew(ui, &job.crew, out);
+}
+
+fn field(ui: &mut Ui, label: &str, field: TextField, value: &str, rows: usize, out: &mut Vec<Action>) {
+    if let Some((text, gesture)) = text(ui, label, value, rows) {
+        out.push(Action::Edit(Command::SetText(field, text), Some(gesture)));
+    }
+}
+
+/// The choice of a vehicle template.
+fn body(ui: &mut Ui, template: &Template, out: &mut Vec<Action>) {
+    let options: Vec<(&str, String)> =
+        vehicle::embedded().iter().filter_map(|e| Some((e.id, vehicle::load_embedded(e.id).ok()?.name.clone()))).collect();
+    if let Some(id) = choice(ui, "Body", template.id.as_str(), &options)
+        && let Ok(other) = vehicle::load_embedded(id)
+    {
+        let panels = other.panels.iter().map(|p| p.id.clone()).collect();
+        out.push(Action::edit(Command::SetTemplate { template: id.to_owned(), panels }));
+    }
+}
+
+/// Who works, and what each does.
+fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
+    for (index, member) in crew.iter().enumerate() {
+        ui.push_id(index, |ui| {
+            let mut changed = crew.to_vec();
+            if let Some((name, gesture)) = text(ui, &format!("Worker {}", index + 1), &member.name, 1) {
+                changed[index].name = name;
+                out.push(Action::Edit(Command::SetCrew(changed.clone()), Some(gesture)));
+            }
+            ui.horizontal(|ui| {
+                for role in [Role::Apply, Role::Level] {
+                    let mut has = member.roles.contains(&role);
+                    if ui.checkbox(&mut has, role.verb()).changed() {
+                        changed[index].roles.retain(|r| *r != role);
+                        if has {
+                            changed[index].roles.push(role);
+                            changed[index].roles.sort_unstable();
+                        }
+                        out.push(Action::edit(Command::SetCrew(changed.clone())));
+                    }
+                }
+                let right = egui::Layout::right_to_left(egui::Align::Center);
+                ui.with_layout(right, |ui| {
+                    if crew.len() > 1 && ui.button("Remove").clicked() {
+                        changed.remove(index);
+                        out.push(Action::edit(Command::SetCrew(changed.clone())));
+                    }
+                });
+            });
+        });
+    }
+    if crew.len() < 4 && ui.button("Add somebody").clicked() {
+        let mut changed = crew.to_vec();
+        let name = (1..).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
+        changed.push(Member { name: name.unwrap_or_default(), roles: vec![Role::Apply, Role::Level] });
+        out.push(Action::edit(Command::SetCrew(changed)));
+    }
+}

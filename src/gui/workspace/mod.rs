@@ -1,0 +1,26 @@
+//! The right side, one file per workspace. Workspaces don't know each other.
+
+mod coating;
+mod correction;
+mod job;
+mod survey;
+
+pub(super) use survey::{NextReading, next_reading};
+
+use super::action::{Action, Model};
+use super::view_state::Workspace;
+use eframe::egui::{self, Ui};
+
+/// Draws the right side of the workspace that is open.
+pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    egui::ScrollArea::vertical().id_salt(m.view.workspace.name()).auto_shrink([false, false]).show(ui, |ui| {
+        ui.set_max_width(ui.available_width() - 4.0);
+        match m.view.workspace {
+            Workspace::Job => job::job_ui(ui, m, out),
+            Workspace::Survey => survey::survey_ui(ui, m, out),
+            Workspace::Correction => correction::correction_ui(ui, m, out),
+            Workspace::Coating => coating::coating_ui(ui, m, out),
+        }
+        ui.add_space(16.0);
+    });
+}
