@@ -143,7 +143,7 @@ impl App {
 
     fn shortcuts(&self, ui: &Ui, out: &mut Vec<Action>) {
         let typing = ui.egui_wants_keyboard_input();
-        let mut pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
+        let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
         for (shortcut, effect) in [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)] {
             if pressed(&shortcut) {
                 out.push(Action::Effect(effect));

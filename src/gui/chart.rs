@@ -9,6 +9,8 @@ use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, Ui, pos2,
 
 /// Room for the names of the workers.
 const NAMES: f32 = 132.0;
+/// Height of the windows under the bars of a lane.
+const STRIP: f32 = 19.0;
 /// Room for the clock along the top.
 const CLOCK: f32 = 20.0;
 
@@ -85,7 +87,7 @@ fn lane_ui<'l>(
     let fill = if stale { theme::HAIRLINE } else { theme::worker(lane.worker) };
     let text_ink = theme::text_on(fill);
     let bar_top = band.top() + 2.0;
-    let bar_bottom = if lane.windows.is_empty() { band.bottom() - 2.0 } else { band.bottom() - 10.0 };
+    let bar_bottom = if lane.windows.is_empty() { band.bottom() - 2.0 } else { band.bottom() - STRIP };
     let mut pointed = None;
     for bar in &lane.bars {
         let shape = Rect::from_min_max(pos2(x(bar.at.start), bar_top), pos2(x(bar.at.end).max(x(bar.at.start) + 1.5), bar_bottom));
@@ -101,8 +103,8 @@ fn lane_ui<'l>(
         }
     }
     for (k, window) in lane.windows.iter().enumerate() {
-        // Each band sits a little lower than the one before, so that neighbours can be told apart.
-        let y = band.bottom() - 7.0 + 6.0 * (k % 3) as f32 / 3.0;
+        // Each band sits a little lower than the one before, so that those open at one time can be told apart.
+        let y = band.bottom() - STRIP + 2.5 + 2.0 * (k % 8) as f32;
         let to = x(window.open.end).min(band.right());
         let (color, width) = if chosen == Some(window.panel) { (theme::ACCENT, 2.5) } else { (theme::QUIET, 1.0) };
         paint.hline(x(window.open.start)..=to, y, Stroke::new(width, color));

@@ -21,7 +21,6 @@ pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Output};
 use crate::file::Loaded;
-use action::{Action, Effect, Model, ViewChange};
 use eframe::egui;
 use std::path::Path;
 

@@ -76,11 +76,6 @@ impl OrderState {
         self.found.as_ref()
     }
 
-    /// The problem that an order is wanted for.
-    pub(super) fn problem(&self) -> &ProblemSpec {
-        &self.wanted
-    }
-
     /// Whether the order shown is for the job as it is.
     pub(super) fn is_current(&self) -> bool {
         self.found.as_ref().is_some_and(|f| Arc::ptr_eq(&f.problem, &self.wanted))

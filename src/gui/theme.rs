@@ -65,12 +65,14 @@ const RAMP: [Color32; 9] = [
     rgb(0xC3, 0xB3, 0x69),
     rgb(0xE1, 0xCC, 0x55),
 ];
+/// How much white is mixed into the ramp, so that a whole vehicle in it stays calm; the order of lightness is kept.
+const RAMP_WASH: f32 = 0.45;
 /// Shades of the five polishing levels, from untouched to hardest.
 const LEVELS: [Color32; 5] =
     [rgb(0xF7, 0xF8, 0xFA), rgb(0xDD, 0xE8, 0xF1), rgb(0xB9, 0xD2, 0xE4), rgb(0x8A, 0xB4, 0xD1), rgb(0x5F, 0x93, 0xB8)];
 
 /// Width of the rail.
-pub(super) const RAIL_WIDTH: f32 = 148.0;
+pub(super) const RAIL_WIDTH: f32 = 164.0;
 /// Width of the right side.
 pub(super) const SIDE_WIDTH: f32 = 328.0;
 /// Height of the time chart.
@@ -101,7 +103,7 @@ pub(super) fn level(index: usize) -> Color32 {
 pub(super) fn ramp(share: f32) -> Color32 {
     let place = share.clamp(0.0, 1.0) * (RAMP.len() - 1) as f32;
     let low = (place.floor() as usize).min(RAMP.len() - 2);
-    RAMP[low].lerp_to_gamma(RAMP[low + 1], place - low as f32)
+    RAMP[low].lerp_to_gamma(RAMP[low + 1], place - low as f32).lerp_to_gamma(SHEET, RAMP_WASH)
 }
 
 /// Ink or white, whichever reads better on a fill.

@@ -1,7 +1,7 @@
 //! What the map is made of on its way to the screen, cached per template and zoom step: triangles of the fills, lines of the
 //! seams, hatches, label boxes. All in map millimetres, so panning costs nothing.
 
-use crate::geometry::{LabelPlace, MapPoint, hatch_lines};
+use crate::geometry::{LabelPlace, MapCurve, MapPoint, hatch_lines};
 use crate::vehicle::Template;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
 
@@ -71,10 +71,15 @@ impl MapCache {
         self.seams = template
             .seams
             .iter()
-            .map(|seam| SeamShape { points: seam.curve.flattened(tolerance), is_contour: seam.right.is_none() })
+            .map(|seam| SeamShape { points: polyline(&seam.curve, tolerance), is_contour: seam.right.is_none() })
             .collect();
         let drawn = template.features.iter().flat_map(|f| f.shape.curves());
-        self.decor = drawn.map(|curve| curve.flattened(tolerance)).collect();
+        self.decor = drawn.map(|curve| polyline(curve, tolerance)).collect();
         self.key = key;
     }
+}
+
+/// A curve as points, both ends included.
+fn polyline(curve: &MapCurve, tolerance: f32) -> Vec<MapPoint> {
+    std::iter::once(curve.from).chain(curve.flattened(tolerance)).collect()
 }

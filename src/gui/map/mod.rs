@@ -36,8 +36,8 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         cache.prepare(m.template, view.scale());
         let paint = ui.painter_at(area);
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
-        labels::draw(&paint, cache, &view, &scene);
         paint::pins(&paint, m, &view, &scene);
+        labels::draw(&paint, cache, &view, &scene);
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
         legend::draw(&paint, area, &scene, m);
@@ -204,11 +204,11 @@ fn neighbour(m: &Model<'_>, view: &Viewport, index: usize, direction: egui::Vec2
 
 /// Which way the front points.
 fn front_mark(paint: &egui::Painter, area: Rect) {
-    let at = pos2(area.left() + 16.0, area.center().y);
+    let at = pos2(area.left() + 20.0, area.top() + 60.0);
     let tip = [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)];
     paint.add(egui::Shape::convex_polygon(tip.to_vec(), theme::INK_SOFT, Stroke::NONE));
     let font = egui::FontId::proportional(12.0);
-    paint.text(pos2(at.x - 6.0, at.y + 10.0), egui::Align2::LEFT_TOP, "front", font, theme::INK_SOFT);
+    paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, theme::INK_SOFT);
 }
 
 /// The switch between overlays, and the fit button, over the map.

@@ -38,7 +38,7 @@ pub(in crate::gui) fn number(
             let edit = egui::TextEdit::singleline(&mut draft)
                 .id(id)
                 .desired_width(64.0)
-                .horizontal_align(egui::Align::RIGHT)
+                .align(egui::Align2::RIGHT_CENTER)
                 .margin(egui::Margin::symmetric(8, 6));
             response = Some(ui.add(edit).labelled_by(name.id));
         });

@@ -5,7 +5,7 @@ mod correction;
 mod job;
 mod survey;
 
-pub(super) use survey::{NextReading, next_reading};
+pub(super) use survey::next_reading;
 
 use super::action::{Action, Model};
 use super::view_state::Workspace;

@@ -69,7 +69,7 @@ fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let next = (0..m.template.panels.len()).find(|&i| next_reading(m, i).is_some());
     if let Some(index) = next {
         let name = m.template.panels[index].name(Naming::Uk);
-        if crate::gui::widgets::primary(ui, &format!("Read {name}")).clicked() {
+        if crate::gui::widgets::primary(ui, &format!("Read next: {name}")).clicked() {
             out.push(Action::View(ViewChange::Choose(Some(m.template.panels[index].id.clone()))));
         }
     } else {
