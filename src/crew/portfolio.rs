@@ -18,7 +18,7 @@ use std::sync::Mutex;
 /// Plans a problem: the best order found within the limits, with a proven lower bound of the cost.
 pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outcome {
     let model = Model::new(problem);
-    let bound = bound::cost(problem);
+    let bound = bound::cost(problem, None);
     let Some(first) = construct::first_order(&model, &mut Random::new(limits.seed, 0), FIRST_TRIES) else {
         return Outcome::Unknown { bound };
     };

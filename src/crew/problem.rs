@@ -143,6 +143,29 @@ impl Problem {
         self.close[a * self.stances + b]
     }
 
+    /// Operations so that each comes after those its lags wait for.
+    pub(crate) fn sorted_by_lags(&self) -> Vec<usize> {
+        let mut waits = vec![0_usize; self.len()];
+        let mut later = vec![Vec::new(); self.len()];
+        for lag in &self.lags {
+            waits[lag.to] += 1;
+            later[lag.from].push(lag.to);
+        }
+        let mut sorted: Vec<usize> = (0..self.len()).filter(|&o| waits[o] == 0).collect();
+        let mut at = 0;
+        while at < sorted.len() {
+            for &next in &later[sorted[at]] {
+                waits[next] -= 1;
+                if waits[next] == 0 {
+                    sorted.push(next);
+                }
+            }
+            at += 1;
+        }
+        debug_assert_eq!(sorted.len(), self.len(), "the constructor refuses circles of lags");
+        sorted
+    }
+
     /// Name of an operation.
     pub(crate) fn operation_id(&self, operation: usize) -> &str {
         &self.spec.operations[operation].id
