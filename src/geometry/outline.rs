@@ -56,7 +56,9 @@ impl Outline {
         let mut bounds = curves[0].bounds();
         for curve in &curves {
             rises(curve, &mut pieces);
-            bounds = bounds.union(&curve.bounds());
+            let b = curve.bounds();
+            // Not `Box2D::union`, which leaves out boxes without height, and a level line has none.
+            bounds = MapRect::new(bounds.min.min(b.min), bounds.max.max(b.max));
         }
         Ok(Self { path: path_of(&curves), curves, rises: pieces, bounds })
     }

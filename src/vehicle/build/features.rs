@@ -46,9 +46,11 @@ fn sides(entry: &FeatureEntry, at: MapPoint, shape: &FeatureShape) -> &'static [
 fn shape(entry: &ShapeEntry) -> (MapPoint, FeatureShape) {
     match entry {
         ShapeEntry::Line(places) => {
-            let knots: Vec<Knot> = places.iter().map(|p| Knot { at: point(*p), direction: None }).collect();
+            let mut knots: Vec<Knot> = places.iter().map(|p| Knot { at: point(*p), direction: None }).collect();
+            knots.dedup_by(|a, b| a.at == b.at);
+            square_to_centreline(&mut knots);
             let middle = knots.get(knots.len() / 2).map_or_else(MapPoint::zero, |k| k.at);
-            (middle, FeatureShape::Stroke(smooth_line(&apart(knots))))
+            (middle, FeatureShape::Stroke(smooth_line(&knots)))
         }
         ShapeEntry::Box { at, size, radius, turn } => {
             (point(*at), FeatureShape::Loop(rounded_box(point(*at), *size, *radius, *turn)))
@@ -60,10 +62,17 @@ fn shape(entry: &ShapeEntry) -> (MapPoint, FeatureShape) {
     }
 }
 
-/// Leaves out places that repeat the one before.
-fn apart(mut knots: Vec<Knot>) -> Vec<Knot> {
-    knots.dedup_by(|a, b| a.at == b.at);
-    knots
+/// A line that ends on the centreline meets its mirror image there without a kink.
+fn square_to_centreline(knots: &mut [Knot]) {
+    let square = std::f64::consts::FRAC_PI_2;
+    let inner = knots.len() > 1 && knots[1].at.y != 0.0;
+    if let Some(first) = knots.first_mut().filter(|k| inner && k.at.y == 0.0) {
+        first.direction = Some(square);
+    }
+    let inner = knots.len() > 1 && knots[knots.len() - 2].at.y != 0.0;
+    if let Some(last) = knots.last_mut().filter(|k| inner && k.at.y == 0.0) {
+        last.direction = Some(-square);
+    }
 }
 
 fn point(p: Place) -> MapPoint {
