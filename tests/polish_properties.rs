@@ -2,8 +2,9 @@
 
 use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise};
 use lapwright::polish::{
-    Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Finish, Goal, LEAST_USEFUL_UM, LOCAL_AREA_M2, Level,
-    PaintHistory, PanelFacts, PolishPlan, PolishStep, RemovalPolicy, StepKind, Treatment, budget, plan,
+    Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Finish, Goal, LEAST_USEFUL_UM, LOCAL_AREA_M2,
+    LOCAL_WORTH, Level, PaintHistory, PanelFacts, PolishPlan, PolishStep, RemovalPolicy, StepKind, Treatment, budget,
+    plan,
 };
 use lapwright::units::{Decibels, MetresPerSecondSquared, Micrometres, SquareMetres};
 use proptest::prelude::*;
@@ -66,7 +67,7 @@ fn facts(defects: &[DefectFacts]) -> PanelFacts<'_> {
 }
 
 fn with_budget(allowed: f64) -> Budget {
-    Budget { allowed: um(allowed), limits: Vec::new(), clear: None, refused: None, cautions: Vec::new() }
+    Budget { allowed: um(allowed), limits: Vec::new(), clear: None, edge: None, refused: None, cautions: Vec::new() }
 }
 
 /// One sequence of the brute force.
@@ -156,6 +157,9 @@ fn brute_force(defects: &[DefectFacts], steps: &[PolishStep], allowed: f64, shar
                 next.push((weight + defect.weight * gone(defect, whole.removal.min(whole.reach)), seconds));
                 for spot in spots.iter().filter(|s| s.upper + whole.upper <= allowed + 1e-9) {
                     let depth = (whole.removal + spot.removal).min(whole.reach.max(spot.reach));
+                    if gone(defect, depth) - gone(defect, whole.removal.min(whole.reach)) < LOCAL_WORTH - 1e-9 {
+                        continue; // not worth a machine
+                    }
                     next.push((weight + defect.weight * gone(defect, depth), seconds + spot.seconds));
                 }
             }

@@ -1,6 +1,6 @@
 //! Removal and exposure against published values and common practice. The source stands beside each check.
 
-use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise};
+use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise, summarise_place};
 use lapwright::polish::{
     Budget, DefectFacts, DefectKind, Finish, Goal, Level, PaintHistory, PanelFacts, PolishStep, RemovalPolicy, Sensor,
     Standing, budget, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until, noise_lex8h, osha_allowed_hours,
@@ -205,4 +205,17 @@ fn every_rule_is_a_named_limit() {
         assert!(budget.allowed <= limit.um);
         assert_eq!(budget.allowed, budget.deciding().unwrap().um);
     }
+}
+
+/// A thin edge is held apart: it does not limit the panel, and the worker is told to tape it off.
+#[test]
+fn a_thin_edge_is_named_and_taped() {
+    let film = sound();
+    let edge = summarise_place(&[Micrometres::of(84.0); 3], &Gauge::default(), 0.9).unwrap();
+    let with_edge = PanelFacts { edge: Some(&edge), ..facts(&film, &[]) };
+    let budget = allowed(&with_edge);
+    assert_eq!(budget.allowed, allowed(&facts(&film, &[])).allowed);
+    assert!(budget.edge.unwrap() < budget.allowed);
+    let plan = plan(&with_edge, &budget, &PolishStep::starting_set(), Goal::Gloss);
+    assert!(plan.why.iter().any(|w| w.contains("edge")), "{:?}", plan.why);
 }

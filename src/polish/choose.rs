@@ -10,6 +10,9 @@ use super::search::{Found, ROUNDING, sequences};
 use super::step::PolishStep;
 use crate::units::{Micrometres, Seconds};
 
+/// Extra work at a single defect must make at least this share of it go on top (our estimate); less is not worth a machine.
+pub const LOCAL_WORTH: f64 = 0.25;
+
 /// What was chosen.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Choice {
@@ -110,8 +113,9 @@ fn extra_work(
         // Quickest first, so an option is worth keeping when it gains more than every quicker one.
         let mut options: Vec<(usize, f64)> = Vec::new();
         for (at, sequence) in at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
-            let gain = defect.safe_weight() * (defect.share_gone(whole.depth_cleared_with(sequence)) - already);
-            if gain > options.last().map_or(0.0, |o| o.1) + slack {
+            let more = defect.share_gone(whole.depth_cleared_with(sequence)) - already;
+            let gain = defect.safe_weight() * more;
+            if more + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
                 options.push((at, gain));
             }
         }
