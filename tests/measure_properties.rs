@@ -1,5 +1,7 @@
 //! Laws that hold for every set of readings.
 
+#![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
+
 use lapwright::measure::{
     Assurance, FilmSummary, Gauge, GaugePrinciple, combined_uncertainty, grubbs, paired_change, summarise,
     tolerance_factor,

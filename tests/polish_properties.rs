@@ -1,5 +1,7 @@
 //! The step planner against brute force, and the laws it must keep.
 
+#![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
+
 use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise};
 use lapwright::polish::{
     Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Finish, Goal, LEAST_USEFUL_UM, LOCAL_AREA_M2,

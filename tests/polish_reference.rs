@@ -1,5 +1,7 @@
 //! Removal and exposure against published values and common practice. The source stands beside each check.
 
+#![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
+
 use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise, summarise_place};
 use lapwright::polish::{
     Budget, DefectFacts, DefectKind, Finish, Goal, Level, PaintHistory, PanelFacts, PolishStep, RemovalPolicy, Sensor,
