@@ -16,9 +16,9 @@ pub(crate) fn share<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error>
     within(from, 0.0, 1.0)
 }
 
-/// A coverage or a confidence, 0.5 to 0.999.
+/// A coverage or a confidence, 0.7 to 0.999: below, more spots could loosen a bound.
 pub(crate) fn assurance<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
-    within(from, 0.5, 0.999)
+    within(from, 0.7, 0.999)
 }
 
 /// A number that is zero or more and not absurd.

@@ -24,7 +24,7 @@ pub use gauge::{Base, Gauge, GaugeCheck, GaugePrinciple};
 pub use grubbs::{Grubbs, grubbs, grubbs_critical};
 pub use paired::{PairedChange, paired_change, pairs_needed};
 pub use student::{noncentral_t_cdf, t_cdf, t_quantile};
-pub use summary::{ASSUMED_SPREAD, ENOUGH_SPOTS, FilmSummary, LowerBasis, SpotReading, summarise};
+pub use summary::{ASSUMED_SPREAD, ENOUGH_SPOTS, FilmSummary, LowerBasis, SpotReading, summarise, summarise_place};
 pub use tolerance::{Assurance, tolerance_factor};
 pub use uncertainty::{CombinedUncertainty, Contribution, combined_uncertainty};
 

@@ -16,6 +16,7 @@ use super::gauge::Gauge;
 use super::grubbs::{Grubbs, grubbs};
 use super::mean_and_sd;
 use super::special::normal_quantile;
+use super::student::t_quantile;
 use super::tolerance::{Assurance, factor_with_dof};
 use super::uncertainty::{Contribution, combined_uncertainty};
 use crate::units::Micrometres;
@@ -39,6 +40,8 @@ pub enum LowerBasis {
     ToleranceBound,
     /// Fewer than three spots, so that a spread is assumed.
     AssumedSpread,
+    /// One place on its own: the bound holds there, not for the panel.
+    OnePlace,
 }
 
 /// The readings of one panel in a few numbers, in µm.
@@ -98,11 +101,11 @@ pub fn summarise(spots: &[&[Micrometres]], gauge: &Gauge, assurance: Assurance) 
     let (mean, between) = mean_and_sd(&means);
     let sd = between.or_else(|| mean_and_sd(&sorted.first()?.1).1);
 
-    let basis = if means.len() >= ENOUGH_SPOTS { LowerBasis::ToleranceBound } else { LowerBasis::AssumedSpread };
     let step = gauge.resolution_contribution();
-    let (spread, spread_dof) = match basis {
-        LowerBasis::ToleranceBound => (between.unwrap_or(0.0), (means.len() - 1) as f64),
-        LowerBasis::AssumedSpread => (between.unwrap_or(0.0).max(ASSUMED_SPREAD), (ENOUGH_SPOTS - 1) as f64),
+    let (basis, spread, spread_dof) = if means.len() >= ENOUGH_SPOTS {
+        (LowerBasis::ToleranceBound, between.unwrap_or(0.0), (means.len() - 1) as f64)
+    } else {
+        (LowerBasis::AssumedSpread, between.unwrap_or(0.0).max(ASSUMED_SPREAD), (ENOUGH_SPOTS - 1) as f64)
     };
     let of_mean = Contribution { standard: spread / (means.len() as f64).sqrt(), degrees_of_freedom: spread_dof };
     let accuracy = gauge.accuracy_contribution(mean);
@@ -125,5 +128,36 @@ pub fn summarise(spots: &[&[Micrometres]], gauge: &Gauge, assurance: Assurance) 
         lower: super::thickness(mean - margin),
         basis,
         suspicious,
+    })
+}
+
+/// Sums up one place on its own, such as a thin edge; `None` without a reading.
+///
+/// lower = mean − t·u_c, with u_c from the readings, the gauge and its display, and t for the confidence. With a single reading
+/// the spread between readings is taken as one display step, with two degrees of freedom.
+pub fn summarise_place(readings: &[Micrometres], gauge: &Gauge, confidence: f64) -> Option<FilmSummary> {
+    let mut values: Vec<f64> = readings.iter().map(|r| r.um()).collect();
+    values.sort_by(f64::total_cmp);
+    let (&min, &max) = (values.first()?, values.last()?);
+    let (mean, sd) = mean_and_sd(&values);
+    let repeatability = match sd {
+        Some(sd) => Contribution::of_mean(sd, values.len()),
+        None => Contribution { standard: gauge.resolution_um.um(), degrees_of_freedom: 2.0 },
+    };
+    let combined =
+        combined_uncertainty(&[repeatability, gauge.accuracy_contribution(mean), gauge.resolution_contribution()]);
+    let margin = t_quantile(confidence, combined.degrees_of_freedom) * combined.standard;
+    Some(FilmSummary {
+        n: values.len(),
+        spots: 1,
+        mean,
+        sd,
+        min,
+        max,
+        standard_uncertainty: combined.standard,
+        degrees_of_freedom: combined.degrees_of_freedom,
+        lower: super::thickness(mean - margin),
+        basis: LowerBasis::OnePlace,
+        suspicious: Vec::new(),
     })
 }

@@ -11,10 +11,10 @@ use serde::{Deserialize, Serialize};
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Assurance {
-    /// Share of the panel that lies above the bound, 0.5 to 0.999.
+    /// Share of the panel that lies above the bound, 0.7 to 0.999.
     #[serde(deserialize_with = "fields::assurance")]
     pub coverage: f64,
-    /// Probability that the bound keeps its promise, 0.5 to 0.999.
+    /// Probability that the bound keeps its promise, 0.7 to 0.999.
     #[serde(deserialize_with = "fields::assurance")]
     pub confidence: f64,
 }

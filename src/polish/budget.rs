@@ -29,6 +29,8 @@ pub struct Budget {
     pub limits: Vec<Limit>,
     /// The clear it rests on; `None` when nothing was read.
     pub clear: Option<ClearEstimate>,
+    /// What may go at the thinnest edge, where one was read on its own.
+    pub edge: Option<Micrometres>,
     /// Why nothing at all is polished here, as a sentence; then `allowed` is zero.
     pub refused: Option<String>,
     /// What to mind on this panel, as sentences.
@@ -42,7 +44,14 @@ impl Budget {
     }
 
     fn refusal(reason: String, clear: Option<ClearEstimate>) -> Self {
-        Self { allowed: Micrometres::ZERO, limits: Vec::new(), clear, refused: Some(reason), cautions: Vec::new() }
+        Self {
+            allowed: Micrometres::ZERO,
+            limits: Vec::new(),
+            clear,
+            edge: None,
+            refused: Some(reason),
+            cautions: Vec::new(),
+        }
     }
 }
 
@@ -76,10 +85,7 @@ pub fn budget(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Budget {
             Some(clear),
         );
     }
-    let mut limits = lifetime_limits(facts, clear, policy);
-    limits.extend(film_limits(film, policy));
-    limits.extend(place_limits(facts, policy));
-    limits.sort_by_key(|limit| limit.um);
+    let limits = all_limits(facts, film, clear, policy);
     let smallest = limits.first().map_or(Micrometres::ZERO, |l| l.um);
     let (allowed, refused) = if smallest < LEAST_USEFUL_UM {
         let what = limits.first().map_or("no limit is known", |l| l.what.as_str());
@@ -87,7 +93,27 @@ pub fn budget(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Budget {
     } else {
         (smallest, None)
     };
-    Budget { allowed, limits, clear: Some(clear), refused, cautions: cautions(facts) }
+    let edge = facts.edge.map(|edge| {
+        let clear = facts.measured_clear.unwrap_or_else(|| assume(edge, policy));
+        all_limits(facts, edge, clear, policy).first().map_or(Micrometres::ZERO, |l| l.um)
+    });
+    let mut cautions = cautions(facts);
+    if let Some(edge) = edge.filter(|edge| *edge < allowed) {
+        cautions.push(match edge {
+            e if e < LEAST_USEFUL_UM => "Mind: nothing may go at the thin edge; tape it off.".to_owned(),
+            e => format!("Mind: only {e:.1} may go at the thin edge; tape it off where the steps take more."),
+        });
+    }
+    Budget { allowed, limits, clear: Some(clear), edge, refused, cautions }
+}
+
+/// Every limit that applies, smallest first.
+fn all_limits(facts: &PanelFacts<'_>, film: &FilmSummary, clear: ClearEstimate, policy: &RemovalPolicy) -> Vec<Limit> {
+    let mut limits = lifetime_limits(facts, clear, policy);
+    limits.extend(film_limits(film, policy));
+    limits.extend(place_limits(facts, policy));
+    limits.sort_by_key(|limit| limit.um);
+    limits
 }
 
 /// Limits from the clear and from what earlier visits took.

@@ -10,6 +10,9 @@ use super::search::{Found, ROUNDING, sequences};
 use super::step::PolishStep;
 use crate::units::{Micrometres, Seconds};
 
+/// Extra work at a single defect must make at least this share of it go on top (our estimate); less is not worth a machine.
+pub const LOCAL_WORTH: f64 = 0.25;
+
 /// What was chosen.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) struct Choice {
@@ -64,7 +67,7 @@ pub(super) fn choose(facts: &PanelFacts<'_>, allowed: Micrometres, steps: &[Poli
             Extra { seconds: 0, gain: 0.0, work: Vec::new() }
         } else {
             let left = allowed.um() - whole.removal_upper;
-            extra_work(&helped, &whole, &at_spot, left, wanted - gone - slack)
+            extra_work(&helped, &whole, &at_spot, left, wanted - gone, slack)
         };
         let rank = Rank {
             counted: (gone + extra.gain).min(wanted),
@@ -95,16 +98,24 @@ impl Rank {
     }
 }
 
-/// The quickest extra work that gains `missing`, or the one that gains most.
-fn extra_work(helped: &[(usize, &DefectFacts)], whole: &Found, at_spot: &[Found], left: f64, missing: f64) -> Extra {
+/// The quickest extra work that gains `missing`, or the one that gains most. Gains within `slack` are taken as equal.
+fn extra_work(
+    helped: &[(usize, &DefectFacts)],
+    whole: &Found,
+    at_spot: &[Found],
+    left: f64,
+    missing: f64,
+    slack: f64,
+) -> Extra {
     let mut front = vec![Extra { seconds: 0, gain: 0.0, work: Vec::new() }];
     for &(index, defect) in helped.iter().filter(|(_, d)| d.local) {
         let already = defect.share_gone(whole.depth_cleared());
         // Quickest first, so an option is worth keeping when it gains more than every quicker one.
         let mut options: Vec<(usize, f64)> = Vec::new();
         for (at, sequence) in at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
-            let gain = defect.safe_weight() * (defect.share_gone(whole.depth_cleared_with(sequence)) - already);
-            if gain > options.last().map_or(0.0, |o| o.1) {
+            let more = defect.share_gone(whole.depth_cleared_with(sequence)) - already;
+            let gain = defect.safe_weight() * more;
+            if more + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
                 options.push((at, gain));
             }
         }
@@ -119,11 +130,11 @@ fn extra_work(helped: &[(usize, &DefectFacts)], whole: &Found, at_spot: &[Found]
         joined.sort_by(|a, b| a.seconds.cmp(&b.seconds).then(b.gain.total_cmp(&a.gain)));
         front.clear();
         for extra in joined {
-            if front.last().is_none_or(|f: &Extra| extra.gain > f.gain) {
+            if front.last().is_none_or(|f: &Extra| extra.gain > f.gain + slack) {
                 front.push(extra);
             }
         }
     }
-    let reaching = front.iter().position(|e| e.gain >= missing).unwrap_or(front.len() - 1);
+    let reaching = front.iter().position(|e| e.gain + slack >= missing).unwrap_or(front.len() - 1);
     front.swap_remove(reaching)
 }

@@ -144,6 +144,8 @@ impl DefectFacts {
 pub struct PanelFacts<'a> {
     /// The film; `None` when nothing was read.
     pub film: Option<&'a FilmSummary>,
+    /// The thinnest edge or body line, where one was read on its own; `None` otherwise. It does not limit the whole panel.
+    pub edge: Option<&'a FilmSummary>,
     /// Why the panel can't be read, as the end of a sentence; `None` when it simply was not read yet.
     pub unreadable_reason: Option<String>,
     /// Real surface.
@@ -167,6 +169,7 @@ impl<'a> PanelFacts<'a> {
     pub fn new(film: Option<&'a FilmSummary>, area: SquareMetres) -> Self {
         Self {
             film,
+            edge: None,
             unreadable_reason: None,
             area,
             finish: Finish::default(),

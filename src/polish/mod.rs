@@ -25,6 +25,7 @@ mod step;
 mod words;
 
 pub use budget::{Budget, LEAST_USEFUL_UM, Limit, budget};
+pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
 pub use exposure::{

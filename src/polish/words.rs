@@ -47,17 +47,20 @@ fn what_is_done(plan: &PolishPlan) -> String {
 fn what_it_brings(facts: &PanelFacts<'_>, plan: &PolishPlan, goal: Goal) -> String {
     let helped = facts.defects.iter().any(|d| d.kind.treatment().by_removal() && d.safe_weight() > 0.0);
     let percent = (plan.correction * 100.0).floor();
-    match goal {
-        _ if !helped => "There is nothing to correct here, so it is polished for gloss only.".to_owned(),
-        Goal::Gloss => format!("For gloss only, as chosen; about {percent:.0}\u{202f}% of the defects go with it."),
-        Goal::Correct { share } if plan.correction + 1e-9 >= share => format!(
-            "About {percent:.0}\u{202f}% of the defects go; no quicker way within the budget reaches {:.0}\u{202f}%.",
-            share * 100.0
-        ),
-        Goal::Correct { share } => format!(
-            "About {percent:.0}\u{202f}% of the defects go; {:.0}\u{202f}% were wanted, but these steps and this budget allow no more.",
-            share * 100.0
-        ),
+    if !helped {
+        return "There is nothing to correct here, so it is polished for gloss only.".to_owned();
+    }
+    let wanted = goal.share() * 100.0;
+    let gone = format!("about {percent:.0}\u{202f}% of the defects go");
+    if wanted <= 0.0 {
+        format!("For gloss only, as chosen; {gone} with it.")
+    } else if plan.correction + 1e-9 >= goal.share() {
+        format!("{}; no quicker way within the budget reaches {wanted:.0}\u{202f}%.", sentence_case(&gone))
+    } else {
+        format!(
+            "{}; {wanted:.0}\u{202f}% were wanted, but these steps and this budget allow no more.",
+            sentence_case(&gone)
+        )
     }
 }
 
