@@ -87,10 +87,7 @@ pub(super) fn read(path: &Path) -> Result<Problem, Failure> {
                 } else {
                     format!("; lapwright check lists {} more", rest.len())
                 };
-                Failure::new(
-                    format!("{name}: {}: {}", first.place, first.cause),
-                    format!("{}{more}", first.action),
-                )
+                Failure::new(format!("{name}: {}: {}", first.place, first.cause), format!("{}{more}", first.action))
             }
             None => Failure::new(format!("{name}: not a usable problem"), "check the file"),
         },

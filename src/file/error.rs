@@ -91,8 +91,12 @@ impl ReadError {
             }
             Self::Unreadable { .. } => "check that the file is there and may be read".to_owned(),
             Self::TooLarge { .. } => "this is not a job file; choose another one".to_owned(),
-            Self::NotText { .. } => "save the file as UTF-8 text, or take the previous version of it (its name ends in ~)".to_owned(),
-            Self::Syntax { .. } => "mend the place named, or take the previous version of the file (its name ends in ~)".to_owned(),
+            Self::NotText { .. } => {
+                "save the file as UTF-8 text, or take the previous version of it (its name ends in ~)".to_owned()
+            }
+            Self::Syntax { .. } => {
+                "mend the place named, or take the previous version of the file (its name ends in ~)".to_owned()
+            }
             Self::OtherFormat { .. } => "open it with the version of lapwright that wrote it".to_owned(),
             Self::UnknownTemplate { known, .. } => format!("use one of: {known}"),
             Self::Unusable { first, more: 0, .. } => first.action.clone(),

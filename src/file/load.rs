@@ -51,9 +51,7 @@ pub fn job_from_text(name: &str, text: &str) -> Result<Loaded, ReadError> {
     let mut faults = found.into_iter().filter(|f| f.severity() == Severity::Fault);
     match faults.next() {
         None => Ok(Loaded { job: Arc::new(job), template }),
-        Some(first) => {
-            Err(ReadError::Unusable { name: name.to_owned(), first: Box::new(first), more: faults.count() })
-        }
+        Some(first) => Err(ReadError::Unusable { name: name.to_owned(), first: Box::new(first), more: faults.count() }),
     }
 }
 

@@ -144,7 +144,9 @@ impl App {
     fn shortcuts(&self, ui: &Ui, out: &mut Vec<Action>) {
         let typing = ui.egui_wants_keyboard_input();
         let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
-        for (shortcut, effect) in [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)] {
+        for (shortcut, effect) in
+            [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)]
+        {
             if pressed(&shortcut) {
                 out.push(Action::Effect(effect));
             }
@@ -194,7 +196,8 @@ impl App {
             out.push(Action::Effect(Effect::Open(path)));
         }
         let star = if self.document.is_dirty() { "• " } else { "" };
-        let file = self.path.as_ref().and_then(|p| p.file_name()).map_or_else(|| "sample".into(), |n| n.to_string_lossy());
+        let file =
+            self.path.as_ref().and_then(|p| p.file_name()).map_or_else(|| "sample".into(), |n| n.to_string_lossy());
         let title = format!("{star}{file} - Lapwright");
         if title != self.title {
             ui.send_viewport_cmd(egui::ViewportCommand::Title(title.clone()));
@@ -213,18 +216,30 @@ impl App {
             view: &self.view,
         };
         let sheet = |margin| Frame::new().fill(theme::SHEET).inner_margin(margin);
-        Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(ui, |ui| {
-            top_bar::top_bar_ui(ui, &model, &self.document, out);
-        });
-        Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(ui, |ui| {
-            rail::rail_ui(ui, &model, out);
-        });
-        Panel::right("side").exact_size(theme::SIDE_WIDTH).resizable(false).frame(sheet(Margin::same(16))).show(ui, |ui| {
-            workspace::side_ui(ui, &model, out);
-        });
-        Panel::bottom("chart").exact_size(theme::CHART_HEIGHT).resizable(false).frame(sheet(Margin::same(0))).show(ui, |ui| {
-            chart::chart_ui(ui, &model, out);
-        });
+        Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
+            ui,
+            |ui| {
+                top_bar::top_bar_ui(ui, &model, &self.document, out);
+            },
+        );
+        Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
+            ui,
+            |ui| {
+                rail::rail_ui(ui, &model, out);
+            },
+        );
+        Panel::right("side").exact_size(theme::SIDE_WIDTH).resizable(false).frame(sheet(Margin::same(16))).show(
+            ui,
+            |ui| {
+                workspace::side_ui(ui, &model, out);
+            },
+        );
+        Panel::bottom("chart").exact_size(theme::CHART_HEIGHT).resizable(false).frame(sheet(Margin::same(0))).show(
+            ui,
+            |ui| {
+                chart::chart_ui(ui, &model, out);
+            },
+        );
         let table = Frame::new().fill(theme::PAPER).stroke(Stroke::NONE);
         CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut self.cache, out));
         if let Some(question) = &mut self.question {

@@ -37,7 +37,13 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let top = plot.top() + height * k as f32;
         let band = Rect::from_min_max(pos2(plot.left(), top + 4.0), pos2(plot.right(), top + height - 4.0));
         pointed = lane_ui(&paint, m, lane, band, x, stale, response.hover_pos()).or(pointed);
-        paint.text(pos2(area.left() + 16.0, band.center().y), Align2::LEFT_CENTER, &lane.title, FontId::proportional(14.0), theme::INK);
+        paint.text(
+            pos2(area.left() + 16.0, band.center().y),
+            Align2::LEFT_CENTER,
+            &lane.title,
+            FontId::proportional(14.0),
+            theme::INK,
+        );
     }
     if let Some(moment) = m.view.moment {
         paint.vline(x(moment), plot.y_range(), Stroke::new(1.5, theme::ACCENT));
@@ -90,8 +96,12 @@ fn lane_ui<'l>(
     let bar_bottom = if lane.windows.is_empty() { band.bottom() - 2.0 } else { band.bottom() - STRIP };
     let mut pointed = None;
     for bar in &lane.bars {
-        let shape = Rect::from_min_max(pos2(x(bar.at.start), bar_top), pos2(x(bar.at.end).max(x(bar.at.start) + 1.5), bar_bottom));
-        let line = if chosen == Some(bar.panel) { Stroke::new(2.5, theme::ACCENT) } else { Stroke::new(0.8, theme::CONTOUR) };
+        let shape = Rect::from_min_max(
+            pos2(x(bar.at.start), bar_top),
+            pos2(x(bar.at.end).max(x(bar.at.start) + 1.5), bar_bottom),
+        );
+        let line =
+            if chosen == Some(bar.panel) { Stroke::new(2.5, theme::ACCENT) } else { Stroke::new(0.8, theme::CONTOUR) };
         paint.rect(shape, 2.0, fill, line, egui::StrokeKind::Inside);
         let font = FontId::new(12.0, theme::bold_family());
         let galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);

@@ -38,7 +38,12 @@ const TOO_FAST_FOR_A_PERSON: Duration = Duration::from_millis(150);
 
 impl Asked {
     /// Opens a dialog.
-    pub(super) fn start(purpose: Purpose, suggestion: &str, frame: Option<&eframe::Frame>, ctx: &egui::Context) -> std::io::Result<Self> {
+    pub(super) fn start(
+        purpose: Purpose,
+        suggestion: &str,
+        frame: Option<&eframe::Frame>,
+        ctx: &egui::Context,
+    ) -> std::io::Result<Self> {
         let mut dialog = rfd::AsyncFileDialog::new().add_filter("Job", &["ron"]);
         if let Some(frame) = frame {
             dialog = dialog.set_parent(frame);

@@ -79,7 +79,9 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                 };
                 ui.label(theme::bold(title, 16.0));
                 let name = ui.label(theme::soft("Path of the file, for example my.job.ron"));
-                let edit = egui::TextEdit::singleline(draft).desired_width(f32::INFINITY).margin(egui::Margin::symmetric(8, 6));
+                let edit = egui::TextEdit::singleline(draft)
+                    .desired_width(f32::INFINITY)
+                    .margin(egui::Margin::symmetric(8, 6));
                 let response = ui.add(edit).labelled_by(name.id);
                 if !response.has_focus() && draft.is_empty() {
                     response.request_focus();

@@ -5,8 +5,8 @@
 //! "stop, someone or something gets hurt".
 
 use eframe::egui::{
-    self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke, TextStyle,
-    vec2,
+    self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke,
+    TextStyle, vec2,
 };
 use std::sync::Arc;
 
@@ -50,9 +50,11 @@ pub(super) const NOTE: Color32 = rgb(0x73, 0x4A, 0x00);
 pub(super) const ON_DARK: Color32 = rgb(0xFF, 0xFF, 0xFF);
 
 /// Okabe-Ito blue, orange, bluish green, reddish purple: one per worker.
-const WORKERS: [Color32; 4] = [rgb(0x00, 0x72, 0xB2), rgb(0xE6, 0x9F, 0x00), rgb(0x00, 0x9E, 0x73), rgb(0xCC, 0x79, 0xA7)];
+const WORKERS: [Color32; 4] =
+    [rgb(0x00, 0x72, 0xB2), rgb(0xE6, 0x9F, 0x00), rgb(0x00, 0x9E, 0x73), rgb(0xCC, 0x79, 0xA7)];
 /// Okabe-Ito sky blue, vermilion, yellow, black: one per class of defect.
-const CLASSES: [Color32; 4] = [rgb(0x56, 0xB4, 0xE9), rgb(0xD5, 0x5E, 0x00), rgb(0xF0, 0xE4, 0x42), rgb(0x2B, 0x2B, 0x2B)];
+const CLASSES: [Color32; 4] =
+    [rgb(0x56, 0xB4, 0xE9), rgb(0xD5, 0x5E, 0x00), rgb(0xF0, 0xE4, 0x42), rgb(0x2B, 0x2B, 0x2B)];
 /// Cividis, nine steps from dark to light (from memory).
 const RAMP: [Color32; 9] = [
     rgb(0x00, 0x22, 0x4E),

@@ -6,8 +6,11 @@
 
 use super::Insight;
 use crate::coat;
-use crate::crew::{FORMAT, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec};
+use crate::crew::{
+    FORMAT, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec,
+};
 use crate::job::{Job, Role};
+use crate::polish::DefectKind;
 use crate::units::{Interval, Millilitres};
 use crate::vehicle::{Panel, PanelId, Template};
 use std::sync::Arc;
@@ -45,10 +48,15 @@ pub struct OrderRow {
     pub at: Interval,
 }
 
+/// Whether a panel will be coated. One whose clear coat fails is not: it has to be painted first, and coating would be sanded off.
+pub fn is_coated(job: &Job, panel: &Panel) -> bool {
+    !job.record(&panel.id)
+        .is_some_and(|r| r.left_uncoated || r.defects.iter().any(|d| d.kind == DefectKind::ClearFailure))
+}
+
 /// The panels that will be coated: indices into the template, in its order.
 pub fn coated_panels(job: &Job, template: &Template) -> Vec<usize> {
-    let coated = |panel: &Panel| !job.record(&panel.id).is_some_and(|r| r.left_uncoated);
-    (0..template.panels.len()).filter(|&i| coated(&template.panels[i])).collect()
+    (0..template.panels.len()).filter(|&i| is_coated(job, &template.panels[i])).collect()
 }
 
 /// Coating for all coated panels and layers.

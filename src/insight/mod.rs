@@ -9,7 +9,9 @@ mod panel;
 mod report;
 mod spots;
 
-pub use coating::{CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, operation_id, order_rows};
+pub use coating::{
+    CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
+};
 pub use exposure::{WorkerExposure, exposure};
 pub use panel::PanelInsight;
 pub use report::{PlanReport, report};

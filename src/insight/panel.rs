@@ -35,10 +35,12 @@ impl PanelInsight {
         let record = job.record(&panel.id).map_or(&blank, |r| r);
         let substrate = record.substrate.unwrap_or(panel.substrate);
         let unreadable = job.gauge.principle.refusal(base(substrate)).map(str::to_owned);
-        let film = film(job, record);
+        let film = film(job, record, false);
+        let edge = film.as_ref().and(self::film(job, record, true));
         let defects: Vec<_> = record.defects.iter().map(defect_facts).collect();
         let facts = PanelFacts {
             film: film.as_ref(),
+            edge: edge.as_ref(),
             unreadable_reason: unreadable.clone(),
             area: panel.area,
             finish: record.finish.unwrap_or_else(|| usual_finish(panel.surface)),
@@ -66,9 +68,10 @@ impl PanelInsight {
     }
 }
 
-fn film(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
-    let spots: Vec<Vec<Micrometres>> =
-        record.spots.iter().map(|s| s.readings.iter().map(|r| r.thickness_um).collect()).collect();
+/// The readings on the open surface of a panel, or those on its edges, in figures.
+fn film(job: &Job, record: &PanelRecord, edge: bool) -> Option<FilmSummary> {
+    let spots = record.spots.iter().filter(|s| s.edge == edge);
+    let spots: Vec<Vec<Micrometres>> = spots.map(|s| s.readings.iter().map(|r| r.thickness_um).collect()).collect();
     let slices: Vec<&[Micrometres]> = spots.iter().map(Vec::as_slice).collect();
     measure::summarise(&slices, &job.gauge, job.assurance)
 }

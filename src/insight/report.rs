@@ -2,7 +2,7 @@
 
 #![expect(missing_docs, reason = "fields of an output format: the names say it, and units stand in them")]
 
-use super::coating::{CoatingOrder, coating_amount, order_rows};
+use super::coating::{CoatingOrder, coating_amount, is_coated, order_rows};
 use super::exposure::{WorkerExposure, exposure};
 use super::{Insight, PanelInsight};
 use crate::crew::{PlanFile, ProblemSpec};
@@ -243,22 +243,19 @@ fn cautions(job: &Job, template: &Template, insight: &Insight) -> Vec<String> {
         );
         list.push("Stay off edges and body lines: the film is thinner there than where it was read.".to_owned());
     }
-    if template.panels.iter().any(|p| p.surface == Surface::Lamp && !left_out(job, p)) {
+    if template.panels.iter().any(|p| p.surface == Surface::Lamp && is_coated(job, p)) {
         list.push(
             "Lamp lenses carry a hard coat against sunlight: they are coated, not polished; do not alter approved optics."
                 .to_owned(),
         );
     }
-    if template.panels.iter().any(|p| p.surface == Surface::Glass && !left_out(job, p)) {
+    if template.panels.iter().any(|p| p.surface == Surface::Glass && is_coated(job, p)) {
         list.push(
-            "Glass: keep coating off the area in front of cameras, and try the wipers before the vehicle leaves.".to_owned(),
+            "Glass: keep coating off the area in front of cameras, and try the wipers before the vehicle leaves."
+                .to_owned(),
         );
     }
     list
-}
-
-fn left_out(job: &Job, panel: &Panel) -> bool {
-    job.record(&panel.id).is_some_and(|r| r.left_uncoated)
 }
 
 fn minutes(seconds: i64) -> f64 {

@@ -78,7 +78,7 @@ fn crew(job: &Job, found: &mut Vec<Finding>) {
 }
 
 fn panel(template: &Template, id: &PanelId, record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
-    for (s, Spot { at, readings }) in record.spots.iter().enumerate() {
+    for (s, Spot { at, readings, .. }) in record.spots.iter().enumerate() {
         place(template, id, *at, &format!("{path}.spots[{s}].at"), found);
         if readings.is_empty() {
             found.push(Finding::new(

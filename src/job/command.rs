@@ -60,6 +60,15 @@ pub enum Command {
         /// Which reading of the spot, from 0.
         reading: usize,
     },
+    /// Says whether a spot was taken on an edge.
+    SetEdge {
+        /// The panel read.
+        panel: PanelId,
+        /// Which of its spots, from 0.
+        spot: usize,
+        /// Whether it was.
+        edge: bool,
+    },
     /// Notes a defect.
     AddDefect(PanelId, Defect),
     /// Corrects a defect.
@@ -156,6 +165,7 @@ impl Command {
             Self::AddSpot { .. } | Self::AddReading { .. } => "add reading",
             Self::SetReading { .. } => "correct reading",
             Self::RemoveReading { .. } => "remove reading",
+            Self::SetEdge { .. } => "mark edge",
             Self::AddDefect(..) => "add defect",
             Self::SetDefect { .. } => "correct defect",
             Self::RemoveDefect { .. } => "remove defect",
@@ -185,7 +195,7 @@ impl Command {
             }
             Self::AddSpot { panel, at, thickness } => {
                 finite(*at)?;
-                let spot = Spot { at: *at, readings: vec![Reading { thickness_um: *thickness }] };
+                let spot = Spot { at: *at, edge: false, readings: vec![Reading { thickness_um: *thickness }] };
                 record(job, panel).spots.push(spot);
             }
             Self::AddReading { panel, spot, thickness } => {
@@ -205,6 +215,9 @@ impl Command {
                 if readings.is_empty() {
                     spots.remove(*spot);
                 }
+            }
+            Self::SetEdge { panel, spot, edge } => {
+                at(&mut record(job, panel).spots, *spot, "spot", panel)?.edge = *edge;
             }
             Self::AddDefect(panel, defect) => {
                 finite(defect.at)?;

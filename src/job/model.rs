@@ -134,6 +134,9 @@ pub struct PanelRecord {
 pub struct Spot {
     /// Where on the map.
     pub at: MapPoint,
+    /// Whether it was taken on an edge or a body line, where the film is thinner; such a spot speaks for the edge only.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub edge: bool,
     /// The readings, in the order they were taken.
     pub readings: Vec<Reading>,
 }

@@ -76,9 +76,8 @@ pub fn time_chart(job: &Job, order: &[OrderRow], window: (Seconds, Seconds)) -> 
 }
 
 fn band(order: &[OrderRow], levelled: &OrderRow, window: (Seconds, Seconds)) -> Option<WindowBand> {
-    let applied = order
-        .iter()
-        .find(|r| r.role == Role::Apply && r.panel == levelled.panel && r.layer == levelled.layer)?;
+    let applied =
+        order.iter().find(|r| r.role == Role::Apply && r.panel == levelled.panel && r.layer == levelled.layer)?;
     let open = Interval { start: applied.at.end + window.0, end: applied.at.end + window.1 };
     Some(WindowBand { panel: levelled.panel, open })
 }

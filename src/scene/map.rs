@@ -1,7 +1,7 @@
 //! What the map shows under each overlay.
 
 use crate::geometry::MapPoint;
-use crate::insight::{Insight, OrderRow};
+use crate::insight::{Insight, OrderRow, is_coated};
 use crate::job::{Job, Role};
 use crate::polish::{DefectKind, Level, Treatment};
 use crate::vehicle::{Surface, Template};
@@ -261,7 +261,9 @@ fn film(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene)
         scene.legend.push(LegendRow { symbol: LegendSymbol::Ramp, text });
     }
     if !scene.pins.is_empty() {
-        scene.legend.push(LegendRow { symbol: LegendSymbol::Pin(PinShape::Spot), text: "Spot, mean in µm".to_owned() });
+        scene
+            .legend
+            .push(LegendRow { symbol: LegendSymbol::Pin(PinShape::Spot), text: "Spot, mean in µm".to_owned() });
     }
     if unread {
         scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::Unread), text: "Painted, not read".to_owned() });
@@ -289,10 +291,12 @@ fn defects(job: &Job, template: &Template, insight: &Insight, scene: &mut MapSce
         .collect();
     classes.sort_unstable();
     classes.dedup();
-    scene.legend.extend(classes.into_iter().map(|class| LegendRow {
-        symbol: LegendSymbol::Pin(PinShape::Defect(class)),
-        text: class.name().to_owned(),
-    }));
+    scene.legend.extend(
+        classes.into_iter().map(|class| LegendRow {
+            symbol: LegendSymbol::Pin(PinShape::Defect(class)),
+            text: class.name().to_owned(),
+        }),
+    );
 }
 
 fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
@@ -314,15 +318,13 @@ fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
     levels.sort_unstable();
     levels.dedup();
     scene.legend.extend(
-        levels
-            .into_iter()
-            .map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
+        levels.into_iter().map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
     );
 }
 
 fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {
     for (index, panel) in template.panels.iter().enumerate() {
-        if job.record(&panel.id).is_some_and(|r| r.left_uncoated) {
+        if !is_coated(job, panel) {
             scene.panels[index].fill = Fill::LeftOut;
         }
     }

@@ -51,7 +51,13 @@ impl Default for Effort {
 }
 
 /// Solves a crew problem within a time.
-pub fn solve_for(problem: &Problem, limits: &Limits, seconds: f64, stop: &AtomicBool, listener: Listener<'_>) -> Outcome {
+pub fn solve_for(
+    problem: &Problem,
+    limits: &Limits,
+    seconds: f64,
+    stop: &AtomicBool,
+    listener: Listener<'_>,
+) -> Outcome {
     let limit = Duration::try_from_secs_f64(seconds).unwrap_or(Duration::MAX);
     solve(problem, limits, &StopAfter { started: Instant::now(), limit, stop, listener })
 }

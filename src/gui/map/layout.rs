@@ -55,8 +55,9 @@ impl MapCache {
             .iter()
             .map(|panel| {
                 let mut buffers: VertexBuffers<MapPoint, u32> = VertexBuffers::new();
-                let mut sink =
-                    BuffersBuilder::new(&mut buffers, |v: FillVertex<'_>| MapPoint::new(v.position().x, v.position().y));
+                let mut sink = BuffersBuilder::new(&mut buffers, |v: FillVertex<'_>| {
+                    MapPoint::new(v.position().x, v.position().y)
+                });
                 let filled = fill.tessellate_path(panel.outline.path(), &FillOptions::tolerance(tolerance), &mut sink);
                 debug_assert!(filled.is_ok(), "outlines of a template are finite and closed");
                 PanelShape {

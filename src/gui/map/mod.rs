@@ -50,7 +50,10 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
 
 /// The viewport of the last frame brought up to this frame's room, or one that fits the vehicle.
 fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
-    let screen = ScreenRect::new(ScreenPoint::new(area.left(), area.top() + 24.0), ScreenPoint::new(area.right(), area.bottom() - 24.0));
+    let screen = ScreenRect::new(
+        ScreenPoint::new(area.left(), area.top() + 24.0),
+        ScreenPoint::new(area.right(), area.bottom() - 24.0),
+    );
     let view = match m.view.viewport {
         Some(view) if view.screen() == screen => return view,
         Some(mut view) => {
@@ -64,7 +67,14 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
 }
 
 /// Wheel, pinch, drag, click.
-fn pointer(ui: &Ui, m: &Model<'_>, area: Rect, background: &egui::Response, mut view: Viewport, out: &mut Vec<Action>) -> Viewport {
+fn pointer(
+    ui: &Ui,
+    m: &Model<'_>,
+    area: Rect,
+    background: &egui::Response,
+    mut view: Viewport,
+    out: &mut Vec<Action>,
+) -> Viewport {
     let before = view;
     if background.dragged() {
         let by = background.drag_delta();
@@ -102,7 +112,8 @@ fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
     match (&m.view.tool, panel) {
         (Tool::PlaceDefect(kind), Some(panel)) => {
             let size = Millimetres::of(30.0);
-            let defect = Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
+            let defect =
+                Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
             out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
             out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
         }
@@ -147,7 +158,9 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
             node.set_position_in_set(index);
             node.set_size_of_set(m.template.panels.len());
         });
-        if ui.input(|i| i.has_accesskit_action_request(id, Access::Click) || i.has_accesskit_action_request(id, Access::Focus)) {
+        if ui.input(|i| {
+            i.has_accesskit_action_request(id, Access::Click) || i.has_accesskit_action_request(id, Access::Focus)
+        }) {
             go = Some(index);
         }
         if response.has_focus() {
@@ -215,18 +228,21 @@ fn front_mark(paint: &egui::Painter, area: Rect) {
 fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let area = ui.min_rect();
     let place = Rect::from_min_size(area.min + egui::vec2(12.0, 8.0), egui::vec2(area.width() - 24.0, 32.0));
-    ui.scope_builder(egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)), |ui| {
-        ui.spacing_mut().item_spacing.x = 4.0;
-        for overlay in Overlay::ALL {
-            let chosen = m.view.overlay == overlay;
-            if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {
-                out.push(Action::View(ViewChange::Overlay(overlay)));
+    ui.scope_builder(
+        egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
+        |ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            for overlay in Overlay::ALL {
+                let chosen = m.view.overlay == overlay;
+                if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {
+                    out.push(Action::View(ViewChange::Overlay(overlay)));
+                }
             }
-        }
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked() {
-                out.push(Action::View(ViewChange::Fit));
-            }
-        });
-    });
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+                if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked() {
+                    out.push(Action::View(ViewChange::Fit));
+                }
+            });
+        },
+    );
 }

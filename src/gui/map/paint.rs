@@ -14,7 +14,14 @@ use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Shape, Stroke, pos2, 
 use std::sync::Arc;
 
 /// Fills, hatches, seams, contour, quiet drawing, choice.
-pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene, hovered: Option<usize>) {
+pub(super) fn vehicle(
+    paint: &Painter,
+    m: &Model<'_>,
+    cache: &MapCache,
+    view: &Viewport,
+    scene: &MapScene,
+    hovered: Option<usize>,
+) {
     let screen = |p: MapPoint| to_screen(view, p);
     for wheel in &m.template.wheels {
         let radius = wheel.radius * view.scale();

@@ -36,7 +36,8 @@ pub(in crate::gui) fn budget_bar(ui: &mut Ui, insight: &PanelInsight) {
         paint.text(pos2(at(um), bar.bottom() + 3.0), align, text, font.clone(), theme::INK_SOFT);
     }
     response.widget_info(|| {
-        let text = format!("allowed {allowed:.1} µm, planned {mean:.1} µm, at most {upper:.1} µm, needed {needed:.1} µm");
+        let text =
+            format!("allowed {allowed:.1} µm, planned {mean:.1} µm, at most {upper:.1} µm, needed {needed:.1} µm");
         egui::WidgetInfo::labeled(egui::Role::Meter, true, text)
     });
 }

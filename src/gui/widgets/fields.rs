@@ -12,7 +12,8 @@ pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -
     let name = ui.label(theme::soft(label));
     let mut draft = value.to_owned();
     let edit = if rows == 1 { egui::TextEdit::singleline(&mut draft) } else { egui::TextEdit::multiline(&mut draft) };
-    let edit = edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000).margin(egui::Margin::symmetric(8, 6));
+    let edit =
+        edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000).margin(egui::Margin::symmetric(8, 6));
     let response = ui.add(edit).labelled_by(name.id);
     let gesture = gesture(ui, &response);
     response.changed().then_some((draft, gesture))
@@ -76,7 +77,12 @@ pub(in crate::gui) fn slider(
 }
 
 /// One of a few things, as a drop-down.
-pub(in crate::gui) fn choice<T: PartialEq + Copy>(ui: &mut Ui, label: &str, current: T, options: &[(T, String)]) -> Option<T> {
+pub(in crate::gui) fn choice<T: PartialEq + Copy>(
+    ui: &mut Ui,
+    label: &str,
+    current: T,
+    options: &[(T, String)],
+) -> Option<T> {
     let mut chosen = current;
     let shown = options.iter().find(|(v, _)| *v == current).map_or("", |(_, name)| name.as_str());
     ui.horizontal(|ui| {

@@ -14,7 +14,12 @@ pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worke
         }
         1 => {
             let side = radius * 0.9;
-            let square = [pos2(at.x - side, at.y - side), pos2(at.x + side, at.y - side), pos2(at.x + side, at.y + side), pos2(at.x - side, at.y + side)];
+            let square = [
+                pos2(at.x - side, at.y - side),
+                pos2(at.x + side, at.y - side),
+                pos2(at.x + side, at.y + side),
+                pos2(at.x - side, at.y + side),
+            ];
             paint.add(Shape::convex_polygon(square.to_vec(), fill, line));
         }
         2 => {
@@ -48,14 +53,22 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
                     paint.circle(at, radius, fill, line);
                 }
                 DefectClass::Deep => {
-                    paint.add(Shape::convex_polygon(regular(at, radius * 1.3, 3, -std::f32::consts::FRAC_PI_2), fill, line));
+                    paint.add(Shape::convex_polygon(
+                        regular(at, radius * 1.3, 3, -std::f32::consts::FRAC_PI_2),
+                        fill,
+                        line,
+                    ));
                 }
                 DefectClass::OnTop => {
                     paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, 0.0), fill, line));
                 }
                 DefectClass::Broken => {
                     let quarter = std::f32::consts::FRAC_PI_4;
-                    paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, quarter), fill, Stroke::new(1.5, theme::SHEET)));
+                    paint.add(Shape::convex_polygon(
+                        regular(at, radius * 1.2, 4, quarter),
+                        fill,
+                        Stroke::new(1.5, theme::SHEET),
+                    ));
                 }
             }
         }

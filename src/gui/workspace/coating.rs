@@ -121,7 +121,13 @@ fn rows(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut Vec<Action>) {
     let panel = &m.template.panels[row.panel];
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 24.0), Sense::click());
-    let text = format!("{} {} {} {}", clock(row.at.start), m.job.crew[row.worker].name, row.role.verb(), panel.name(Naming::Uk));
+    let text = format!(
+        "{} {} {} {}",
+        clock(row.at.start),
+        m.job.crew[row.worker].name,
+        row.role.verb(),
+        panel.name(Naming::Uk)
+    );
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
     if !ui.is_rect_visible(area) {
         return;
@@ -135,9 +141,16 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
     let y = area.center().y;
     let font = egui::FontId::proportional(14.0);
     let left = egui::Align2::LEFT_CENTER;
-    paint.text(egui::pos2(area.left() + 40.0, y), egui::Align2::RIGHT_CENTER, clock(row.at.start), font.clone(), theme::INK_SOFT);
+    paint.text(
+        egui::pos2(area.left() + 40.0, y),
+        egui::Align2::RIGHT_CENTER,
+        clock(row.at.start),
+        font.clone(),
+        theme::INK_SOFT,
+    );
     worker_badge(paint, egui::pos2(area.left() + 58.0, y), 9.0, row.worker, &count.to_string());
-    let words = format!("{} {}", if row.role == crate::job::Role::Apply { "apply" } else { "level" }, panel.name(Naming::Uk));
+    let words =
+        format!("{} {}", if row.role == crate::job::Role::Apply { "apply" } else { "level" }, panel.name(Naming::Uk));
     paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, theme::INK);
     if response.clicked() {
         out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));

@@ -98,7 +98,9 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { theme::STOP } else { theme::INK });
         fact(ui, &format!("Vibration, {}", worker.worker), text);
     }
-    ui.label(theme::soft("100 points reach the action value of Directive 2002/44/EC, 400 its limit. Time is split evenly."));
+    ui.label(theme::soft(
+        "100 points reach the action value of Directive 2002/44/EC, 400 its limit. Time is split evenly.",
+    ));
     section(ui, "Panels");
     for level in [Level::SandAndPolish, Level::TwoStep, Level::OneStep, Level::Gloss, Level::Leave] {
         let mine: Vec<_> = (0..m.template.panels.len())

@@ -77,8 +77,18 @@ fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     section(ui, "Gauge");
     fact(ui, "Principle", m.job.gauge.principle.name());
-    fact(ui, "Accuracy", format!("±({:.1} + {:.0}\u{202f}%)\u{202f}µm", m.job.gauge.accuracy_fixed_um.um(), m.job.gauge.accuracy_share * 100.0));
-    ui.label(theme::soft("These gauges read everything above the metal. The clear coat is assumed from it, as a range."));
+    fact(
+        ui,
+        "Accuracy",
+        format!(
+            "±({:.1} + {:.0}\u{202f}%)\u{202f}µm",
+            m.job.gauge.accuracy_fixed_um.um(),
+            m.job.gauge.accuracy_share * 100.0
+        ),
+    );
+    ui.label(theme::soft(
+        "These gauges read everything above the metal. The clear coat is assumed from it, as a range.",
+    ));
 }
 
 /// The three numbers that matter.
@@ -124,7 +134,12 @@ fn entry(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
     let count = next.spot.and_then(|s| record.map(|r| r.spots[s].readings.len())).unwrap_or(0);
     let place = m.wanted_spots[index].iter().position(|p| (*p - next.at).length() < SAME_PLACE_MM).unwrap_or(0);
     ui.add_space(4.0);
-    let label = format!("Spot {} of {}, reading {} of {READINGS_PER_SPOT}, in µm", place + 1, m.wanted_spots[index].len(), count + 1);
+    let label = format!(
+        "Spot {} of {}, reading {} of {READINGS_PER_SPOT}, in µm",
+        place + 1,
+        m.wanted_spots[index].len(),
+        count + 1
+    );
     let name = ui.label(label);
     let edit = egui::TextEdit::singleline(&mut draft)
         .id(id)
@@ -162,6 +177,10 @@ fn readings(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out: &mut Vec<Acti
         for (spot, taken) in record.spots.iter().enumerate() {
             ui.horizontal_wrapped(|ui| {
                 ui.label(theme::soft(format!("Spot {}", spot + 1)));
+                let mut edge = taken.edge;
+                if ui.checkbox(&mut edge, "edge").on_hover_text("Taken on an edge or a body line").changed() {
+                    out.push(Action::edit(Command::SetEdge { panel: panel.id.clone(), spot, edge }));
+                }
                 for (reading, value) in taken.readings.iter().enumerate() {
                     let text = format!("{}", value.thickness_um.um());
                     let button = ui.button(text).on_hover_text("Remove this reading");
@@ -187,7 +206,9 @@ fn defects(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out:
     }
     match placing {
         Some(kind) => {
-            ui.label(egui::RichText::new(format!("Click on the map where the {} is.", kind.name())).color(theme::ACCENT));
+            ui.label(
+                egui::RichText::new(format!("Click on the map where the {} is.", kind.name())).color(theme::ACCENT),
+            );
             if ui.button("Done").clicked() {
                 out.push(Action::View(ViewChange::Tool(Tool::Choose)));
             }
@@ -244,11 +265,7 @@ fn paint(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>
         if let Some(finish) = choice(ui, "Finish", record.finish.unwrap_or_default(), &finishes) {
             set(PanelFact::Finish((finish != Finish::ClearCoat).then_some(finish)));
         }
-        let histories = [
-            (0, "not known".to_owned()),
-            (1, "factory paint".to_owned()),
-            (2, "painted again".to_owned()),
-        ];
+        let histories = [(0, "not known".to_owned()), (1, "factory paint".to_owned()), (2, "painted again".to_owned())];
         let now = match record.history {
             PaintHistory::Original => 1,
             PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } => 2,
