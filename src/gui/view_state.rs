@@ -1,7 +1,6 @@
 //! What the window shows of a job: neither saved nor undone.
 
 use crate::geometry::Viewport;
-use crate::job::Defect;
 use crate::polish::DefectKind;
 use crate::scene::Overlay;
 use crate::vehicle::PanelId;
@@ -46,14 +45,12 @@ impl Workspace {
 }
 
 /// What the pointer does on the map.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(super) enum Tool {
     /// Chooses panels.
     Choose,
     /// Puts a defect of this kind where it clicks.
     PlaceDefect(DefectKind),
-    /// Moves a defect of the chosen panel to where it clicks.
-    MoveDefect(usize, Defect),
 }
 
 /// Everything about the view.

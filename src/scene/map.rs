@@ -4,6 +4,7 @@ use crate::geometry::MapPoint;
 use crate::insight::{Insight, OrderRow, is_coated};
 use crate::job::{Job, Role};
 use crate::polish::{DefectKind, Level, Treatment};
+use crate::units::Seconds;
 use crate::vehicle::{Surface, Template};
 use serde::{Deserialize, Serialize};
 
@@ -98,6 +99,10 @@ pub struct Waypoint {
     pub panel: usize,
     /// Middle of the panel.
     pub at: MapPoint,
+    /// When the work there begins.
+    pub from: Seconds,
+    /// When it ends.
+    pub until: Seconds,
 }
 
 /// A symbol at a place.
@@ -334,7 +339,14 @@ fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut Ma
             scene.panels[row.panel].badges.push(Badge { worker, role: row.role, number: place + 1 });
         }
         scene.ways.push(
-            mine.iter().map(|r| Waypoint { panel: r.panel, at: template.panels[r.panel].label.centre }).collect(),
+            mine.iter()
+                .map(|r| Waypoint {
+                    panel: r.panel,
+                    at: template.panels[r.panel].label.centre,
+                    from: r.at.start,
+                    until: r.at.end,
+                })
+                .collect(),
         );
         if let Some(row) = mine.first() {
             let text = format!("{} {}", job.crew[worker].name, row.role.verb());

@@ -1,25 +1,56 @@
-//! Text on panels: never larger than the panel has room for, never over its edge.
+//! Text and numbers on panels. What fits stays inside its panel; what doesn't stands beside the vehicle on a leader line.
+//! Nothing overlaps anything.
 
 use super::layout::{ASPECTS, MapCache, PanelShape};
 use super::paint::{fill_color, to_screen};
-use crate::geometry::Viewport;
+use crate::geometry::{ScreenPoint, Viewport};
+use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
 use crate::scene::{Fill, MapScene, PanelMark};
-use eframe::egui::{Align2, FontId, Painter, Pos2, Rect, Stroke, StrokeKind, pos2, vec2};
+use eframe::egui::{Align2, FontId, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
 
 /// Smallest and largest size of a value.
-const SIZES: (f32, f32) = (10.0, 22.0);
+const SIZES: (f32, f32) = (11.0, 22.0);
+/// Smallest and largest radius of a number in the shape of a worker.
+const RADII: (f32, f32) = (8.5, 11.0);
 /// Height of the budget bar under a value, with its gap.
 const BAR: f32 = 9.0;
+/// Most badges on one panel.
+const BADGES: usize = 2;
 
-/// Values, budget bars and numbers of the order.
-pub(super) fn draw(paint: &Painter, cache: &MapCache, view: &Viewport, scene: &MapScene) {
-    for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
-        if !mark.badges.is_empty() {
-            badges(paint, view, shape, mark);
-        } else if !mark.value.is_empty() {
-            value(paint, view, shape, mark);
+/// What is to be written for a panel that has no room for it.
+struct Outside<'a> {
+    mark: &'a PanelMark,
+    from: Pos2,
+    size: Vec2,
+}
+
+/// Values, budget bars and numbers of the order. `hidden` is a panel whose value would cover what is being read on it.
+pub(super) fn draw(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene, hidden: Option<usize>) {
+    let mut taken = Vec::new();
+    let mut outside = Vec::new();
+    for (index, (shape, mark)) in cache.panels.iter().zip(&scene.panels).enumerate() {
+        if hidden == Some(index) {
+            continue;
+        }
+        let inside = if !mark.badges.is_empty() {
+            badges(paint, view, shape, mark)
+        } else if mark.value.is_empty() {
+            continue;
+        } else {
+            value(paint, view, shape, mark)
+        };
+        match inside {
+            Some(rect) => taken.push(rect),
+            None => outside.push(Outside { mark, from: to_screen(view, shape.boxes[0].centre), size: outside_size(paint, mark) }),
+        }
+    }
+    let area = paint.clip_rect().shrink2(vec2(6.0, 40.0));
+    for item in outside.iter().filter(|o| area.contains(o.from)) {
+        if let Some(rect) = free_place(m, view, item, area, &taken) {
+            leader(paint, item, rect);
+            taken.push(rect);
         }
     }
 }
@@ -32,7 +63,8 @@ fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> (Pos2, f32, f32) {
     (to_screen(view, place.centre), place.width * view.scale(), place.height * view.scale())
 }
 
-fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) {
+/// Writes a value inside its panel; answers where, or none if there is no room.
+fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
     let fill = fill_color(mark.fill);
     let ink = theme::text_on(fill);
     let probe = paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.1, theme::bold_family()), ink);
@@ -41,7 +73,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     let fits = (width * 0.92 / probe.size().x).min((height * 0.92 - extra) / probe.size().y);
     let size = (SIZES.1 * fits).min(SIZES.1);
     if size < SIZES.0 {
-        return;
+        return None;
     }
     let galley = paint.layout_no_wrap(mark.value.clone(), FontId::new(size, theme::bold_family()), ink);
     let text = Align2::CENTER_CENTER.anchor_size(at - vec2(0.0, extra / 2.0), galley.size());
@@ -53,6 +85,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     if let Some(used) = mark.budget_used {
         bar(paint, text, used);
     }
+    Some(text.union(text.translate(vec2(0.0, extra))))
 }
 
 /// How much of the budget the plan uses at most.
@@ -65,14 +98,73 @@ fn bar(paint: &Painter, text: Rect, used: f32) {
     paint.rect_stroke(frame, 1.0, Stroke::new(0.8, theme::CONTOUR), StrokeKind::Outside);
 }
 
-fn badges(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) {
-    let shown = mark.badges.len().min(2);
-    let (at, width, height) = room(view, shape, shown as f32 * 1.1);
-    let radius = (width / (2.2 * shown as f32)).min(height / 2.2).clamp(5.5, 11.0);
+/// Numbers inside their panel; answers where, or none if there is no room.
+fn badges(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
+    let count = mark.badges.len().min(BADGES) as f32;
+    let (at, width, height) = room(view, shape, count);
+    let radius = (width / (2.2 * count)).min(height / 2.2).min(RADII.1);
+    (radius >= RADII.0).then(|| badge_row(paint, at, radius, mark))
+}
+
+fn badge_row(paint: &Painter, middle: Pos2, radius: f32, mark: &PanelMark) -> Rect {
+    let count = mark.badges.len().min(BADGES);
     let step = radius * 2.2;
-    let left = at.x - step * (shown as f32 - 1.0) / 2.0;
-    for (k, badge) in mark.badges.iter().take(shown).enumerate() {
-        let text = if radius >= 7.5 { badge.number.to_string() } else { String::new() };
-        worker_badge(paint, pos2(left + step * k as f32, at.y), radius, badge.worker, &text);
+    let left = middle.x - step * (count as f32 - 1.0) / 2.0;
+    for (k, badge) in mark.badges.iter().take(count).enumerate() {
+        worker_badge(paint, pos2(left + step * k as f32, middle.y), radius, badge.worker, &badge.number.to_string());
+    }
+    Rect::from_center_size(middle, badge_size(count, radius))
+}
+
+fn badge_size(count: usize, radius: f32) -> Vec2 {
+    vec2(radius * 2.2 * count as f32, radius * 2.2)
+}
+
+/// The room that a label outside takes.
+fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
+    if mark.badges.is_empty() {
+        paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.0, theme::bold_family()), theme::INK).size()
+    } else {
+        badge_size(mark.badges.len().min(BADGES), RADII.0)
+    }
+}
+
+/// The nearest place beside a panel where a label covers no other one; rather off the vehicle than on it.
+fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, taken: &[Rect]) -> Option<Rect> {
+    const TURNS: u8 = 24;
+    let on_vehicle = |rect: Rect| {
+        let corners = [rect.left_top(), rect.right_top(), rect.left_bottom(), rect.right_bottom(), rect.center()];
+        let hits = |p: Pos2| m.template.contour().iter().any(|c| c.contains(view.to_map(ScreenPoint::new(p.x, p.y))));
+        corners.into_iter().filter(|p| hits(*p)).count()
+    };
+    let mut best: Option<(f32, Rect)> = None;
+    for distance in [18.0_f32, 26.0, 36.0, 48.0, 62.0, 78.0, 96.0, 116.0, 140.0] {
+        for turn in 0..TURNS {
+            let angle = std::f32::consts::TAU * f32::from(turn) / f32::from(TURNS);
+            let reach = vec2(angle.cos() * (distance + item.size.x / 2.0), angle.sin() * (distance + item.size.y / 2.0));
+            let rect = Rect::from_center_size(item.from + reach, item.size);
+            if !area.contains_rect(rect) || taken.iter().any(|t| t.expand(2.0).intersects(rect)) {
+                continue;
+            }
+            let cost = distance + 12.0 * on_vehicle(rect) as f32;
+            if best.is_none_or(|(least, _)| cost < least) {
+                best = Some((cost, rect));
+            }
+        }
+    }
+    best.map(|(_, rect)| rect)
+}
+
+/// A label beside the vehicle with a line to its panel.
+fn leader(paint: &Painter, item: &Outside<'_>, rect: Rect) {
+    let end = rect.clamp(item.from);
+    paint.line_segment([item.from, end], Stroke::new(1.0, theme::INK_SOFT));
+    paint.circle_filled(item.from, 2.0, theme::INK_SOFT);
+    if item.mark.badges.is_empty() {
+        paint.rect_filled(rect.expand2(vec2(3.0, 0.0)), 3.0, theme::SHEET);
+        let font = FontId::new(SIZES.0, theme::bold_family());
+        paint.text(rect.center(), Align2::CENTER_CENTER, &item.mark.value, font, theme::INK);
+    } else {
+        badge_row(paint, rect.center(), RADII.0, item.mark);
     }
 }

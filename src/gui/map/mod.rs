@@ -9,7 +9,7 @@ pub(super) use layout::MapCache;
 
 use super::action::{Action, Model, ViewChange};
 use super::theme;
-use super::view_state::Tool;
+use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::{Command, Defect};
 use crate::scene::{MapScene, Overlay, map_scene};
@@ -37,7 +37,8 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         let paint = ui.painter_at(area);
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
         paint::pins(&paint, m, &view, &scene);
-        labels::draw(&paint, cache, &view, &scene);
+        let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
+        labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
         legend::draw(&paint, area, &scene, m);
@@ -116,11 +117,6 @@ fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
                 Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
             out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
             out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
-        }
-        (Tool::MoveDefect(index, defect), Some(panel)) if m.view.current.as_ref() == Some(&panel.id) => {
-            let value = Defect { at: place, ..defect.clone() };
-            out.push(Action::edit(Command::SetDefect { panel: panel.id.clone(), defect: *index, value }));
-            out.push(Action::View(ViewChange::Tool(Tool::Choose)));
         }
         (_, Some(panel)) if several => out.push(Action::View(ViewChange::Toggle(panel.id.clone()))),
         (_, panel) => out.push(Action::View(ViewChange::Choose(panel.map(|p| p.id.clone())))),

@@ -48,7 +48,7 @@ pub(super) fn vehicle(
         paint.add(Shape::line(points, stroke));
     }
     if scene.overlay == Overlay::Order {
-        ways(paint, view, scene);
+        ways(paint, m, cache, view, scene);
     }
     let ring = |index: usize, stroke: Stroke| {
         let points: Vec<Pos2> = cache.panels[index].outline.iter().map(|p| screen(*p)).collect();
@@ -91,13 +91,26 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     }
 }
 
-/// The way of each worker as a thin line from panel to panel.
-fn ways(paint: &Painter, view: &Viewport, scene: &MapScene) {
+/// Where everybody is at the moment of the chart's cursor: the panel being worked, and the way that led there.
+fn ways(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
+    let Some(moment) = m.view.moment else { return };
     for (worker, way) in scene.ways.iter().enumerate() {
-        let points: Vec<Pos2> = way.iter().map(|w| to_screen(view, w.at)).collect();
-        paint.add(Shape::line(points, Stroke::new(1.2, theme::worker(worker).gamma_multiply(0.45))));
+        let reached = way.iter().take_while(|w| w.from <= moment).count();
+        let first = reached.saturating_sub(LEGS);
+        let points: Vec<Pos2> = way[first..reached].iter().map(|w| to_screen(view, w.at)).collect();
+        for (age, leg) in points.windows(2).rev().enumerate() {
+            let strength = 1.0 - age as f32 / LEGS as f32;
+            let stroke = Stroke::new(1.0 + 2.0 * strength, theme::worker(worker).gamma_multiply(strength));
+            paint.line_segment([leg[0], leg[1]], stroke);
+        }
+        let Some(here) = reached.checked_sub(1).map(|i| &way[i]).filter(|w| moment < w.until) else { continue };
+        let outline: Vec<Pos2> = cache.panels[here.panel].outline.iter().map(|p| to_screen(view, *p)).collect();
+        paint.add(Shape::closed_line(outline, Stroke::new(4.0, theme::worker(worker))));
     }
 }
+
+/// How many steps of a way are shown behind somebody.
+const LEGS: usize = 4;
 
 pub(super) fn to_screen(view: &Viewport, p: MapPoint) -> Pos2 {
     let p = view.to_screen(p);

@@ -116,7 +116,7 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             ui.label(theme::bold(level.to_string(), 14.0));
         });
         ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().item_spacing = vec2(6.0, 2.0);
+            ui.spacing_mut().item_spacing = vec2(14.0, 2.0);
             for index in mine {
                 let panel = &m.template.panels[index];
                 if ui.link(panel.name(Naming::Uk)).clicked() {
