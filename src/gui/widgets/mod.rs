@@ -21,9 +21,12 @@ pub(super) fn section(ui: &mut Ui, title: &str) {
 
 /// A label and a value on one line, the value at the right.
 pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
-    ui.horizontal(|ui| {
-        ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
+    ui.scope(|ui| {
+        ui.spacing_mut().interact_size.y = 18.0;
+        ui.horizontal(|ui| {
+            ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
+        });
     });
 }
 

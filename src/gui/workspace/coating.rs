@@ -14,11 +14,14 @@ use std::sync::Arc;
 /// Draws the coating sheet.
 pub(super) fn coating_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     verdict(ui, m);
+    section(ui, "Order");
+    order(ui, m, out);
+    section(ui, "Air");
     air(ui, m, out);
     section(ui, &m.job.product.name);
     product(ui, m, out);
-    section(ui, "Order");
-    order(ui, m, out);
+    section(ui, "Step by step");
+    rows(ui, m, out);
 }
 
 fn verdict(ui: &mut Ui, m: &Model<'_>) {
@@ -104,12 +107,10 @@ fn order(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     } else if m.order.is_current() && !m.order.is_working() && primary(ui, "Accept this order").clicked() {
         out.push(Action::edit(Command::SetOrder(Some(Arc::clone(plan)))));
     }
-    rows(ui, m, out);
 }
 
 /// Every step with its time.
 fn rows(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.add_space(8.0);
     ui.spacing_mut().item_spacing.y = 0.0;
     let mut numbers = vec![0; m.job.crew.len()];
     for row in m.rows {

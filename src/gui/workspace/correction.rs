@@ -116,10 +116,13 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             ui.label(theme::bold(level.to_string(), 14.0));
         });
         ui.horizontal_wrapped(|ui| {
-            ui.spacing_mut().item_spacing = vec2(14.0, 2.0);
+            ui.spacing_mut().item_spacing = vec2(4.0, 0.0);
+            ui.spacing_mut().button_padding = vec2(4.0, 2.0);
+            ui.spacing_mut().interact_size.y = 24.0;
             for index in mine {
                 let panel = &m.template.panels[index];
-                if ui.link(panel.name(Naming::Uk)).clicked() {
+                let name = egui::RichText::new(panel.name(Naming::Uk)).color(theme::ACCENT);
+                if ui.add(egui::Button::new(name).frame(false)).clicked() {
                     out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
                 }
             }

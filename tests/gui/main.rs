@@ -1,0 +1,43 @@
+//! The window, driven as a person drives it: by names, keys and the pointer. No display needed.
+
+mod pictures;
+mod raster;
+mod scripted;
+
+use eframe::egui::{self, Vec2};
+use egui_kittest::Harness;
+use lapwright::file::{SAMPLE, job_from_text};
+use lapwright::gui::{App, install_theme};
+use lapwright::work::Effort;
+use raster::Raster;
+
+/// The same order on every machine: one thread, a number of steps instead of a time.
+const EFFORT: Effort = Effort { seconds: 600.0, nodes: Some(20_000), threads: 1, seed: 1 };
+
+/// A window on the sample, drawn once, its order planned.
+fn window(size: [f32; 2]) -> Harness<'static, App> {
+    let mut window = Harness::builder()
+        .with_size(Vec2::from(size))
+        .with_theme(egui::Theme::Light)
+        .with_max_steps(40)
+        .renderer(Raster::default())
+        .build_eframe(|creation| {
+            install_theme(&creation.egui_ctx);
+            App::with_effort(&creation.egui_ctx, job_from_text("the sample", SAMPLE).unwrap(), None, EFFORT)
+        });
+    settle(&mut window);
+    window
+}
+
+/// Runs frames until the order of the job as it is has been planned.
+fn settle(window: &mut Harness<'_, App>) {
+    for _ in 0..3_000 {
+        window.step();
+        if window.state().is_settled() {
+            window.run();
+            return;
+        }
+        std::thread::sleep(std::time::Duration::from_millis(10));
+    }
+    panic!("no order was planned in half a minute");
+}
