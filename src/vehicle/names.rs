@@ -61,6 +61,7 @@ pub const PARTS: &[PartName] = &[
     part("glass-front", "Front door glass", "Front door glass"),
     part("glass-load", "Load door glass", "Cargo door glass"),
     part("glass-quarter", "Quarter glass", "Quarter glass"),
+    part("glass-quarter-front", "Front quarter glass", "Front quarter glass"),
     part("glass-rear", "Rear door glass", "Rear door glass"),
     part("glass-roof", "Roof glass", "Roof glass"),
     part("glass-side", "Side window", "Side window"),
