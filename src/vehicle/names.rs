@@ -91,6 +91,7 @@ pub const PARTS: &[PartName] = &[
     part("tonneau", "Hood cover", "Tonneau cover"),
     part("wheel-panel", "Wheel arch panel", "Wheel arch panel"),
     part("windscreen", "Windscreen", "Windshield"),
+    part("windscreen-frame", "Windscreen frame", "Windshield frame"),
     part("wing", "Wing", "Fender"),
 ];
 
