@@ -161,10 +161,20 @@ fn close_pairs_are_those_nearer_than_asked() {
 }
 
 #[test]
-fn features_lie_on_panels() {
+fn features_lie_on_panels_and_only_trim_in_openings() {
     for t in TEMPLATES.iter() {
         for f in &t.features {
-            assert!(!f.panels.is_empty(), "{}: {:?} at {:?}", t.id, f.kind, f.at);
+            let inside = f.kind == FeatureKind::Trim && t.openings.iter().any(|o| o.contains(f.at));
+            assert!(inside || !f.panels.is_empty(), "{}: {:?} at {:?}", t.id, f.kind, f.at);
+            let sampled = f.shape.curves().iter().flat_map(|c| [c.at(0.1), c.at(0.5), c.at(0.9)]);
+            for at in sampled.filter(|_| !inside) {
+                assert!(
+                    t.contour().iter().any(|c| c.contains(at)),
+                    "{}: {:?} leaves the vehicle at {at:?}",
+                    t.id,
+                    f.kind
+                );
+            }
         }
         let has = |kind: FeatureKind| t.features.iter().any(|f| f.kind == kind);
         assert!(has(FeatureKind::Handle) && has(FeatureKind::Plate), "{}", t.id);

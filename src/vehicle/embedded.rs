@@ -21,7 +21,7 @@ macro_rules! files {
 
 /// Every template that comes with the program, from small to large.
 pub fn embedded() -> &'static [Embedded] {
-    files!["hatch", "saloon"]
+    files!["hatch-3", "hatch", "coupe", "convertible", "saloon", "estate", "off-roader", "people-carrier", "pickup"]
 }
 
 /// Reads one of them.

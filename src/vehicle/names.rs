@@ -61,6 +61,7 @@ pub const PARTS: &[PartName] = &[
     part("glass-front", "Front door glass", "Front door glass"),
     part("glass-load", "Load door glass", "Cargo door glass"),
     part("glass-quarter", "Quarter glass", "Quarter glass"),
+    part("glass-quarter-front", "Front quarter glass", "Front quarter glass"),
     part("glass-rear", "Rear door glass", "Rear door glass"),
     part("glass-roof", "Roof glass", "Roof glass"),
     part("glass-side", "Side window", "Side window"),
@@ -90,6 +91,7 @@ pub const PARTS: &[PartName] = &[
     part("tonneau", "Hood cover", "Tonneau cover"),
     part("wheel-panel", "Wheel arch panel", "Wheel arch panel"),
     part("windscreen", "Windscreen", "Windshield"),
+    part("windscreen-frame", "Windscreen frame", "Windshield frame"),
     part("wing", "Wing", "Fender"),
 ];
 
