@@ -299,19 +299,16 @@ proptest! {
         let budget = budget(&facts, &RemovalPolicy::default());
         prop_assert!(budget.limits.iter().all(|limit| budget.allowed <= limit.um));
         prop_assert!(budget.limits.is_sorted_by_key(|limit| limit.um));
-        match &budget.refused {
-            Some(reason) => {
-                prop_assert_eq!(budget.allowed, Micrometres::ZERO);
-                prop_assert!(reason.starts_with("Not polished: ") && reason.ends_with('.'));
-            }
-            None => {
-                prop_assert_eq!(budget.allowed, budget.limits[0].um);
-                prop_assert!(budget.allowed >= LEAST_USEFUL_UM);
-                // What must be kept is kept, on the lower bound of the clear.
-                let clear = budget.clear.unwrap();
-                prop_assert!(clear.lower.um() - budget.allowed.um() >= 30.0 - 1e-9);
-                prop_assert!(clear.lower <= clear.upper);
-            }
+        if let Some(reason) = &budget.refused {
+            prop_assert_eq!(budget.allowed, Micrometres::ZERO);
+            prop_assert!(reason.starts_with("Not polished: ") && reason.ends_with('.'));
+        } else {
+            prop_assert_eq!(budget.allowed, budget.limits[0].um);
+            prop_assert!(budget.allowed >= LEAST_USEFUL_UM);
+            // What must be kept is kept, on the lower bound of the clear.
+            let clear = budget.clear.unwrap();
+            prop_assert!(clear.lower.um() - budget.allowed.um() >= 30.0 - 1e-9);
+            prop_assert!(clear.lower <= clear.upper);
         }
     }
 

@@ -129,6 +129,33 @@ codes! {
     /// A panel on one side only.
     TemplateAsymmetric = "template-asymmetric", Notice,
         "A panel exists on one side only, as with a single sliding door. Nothing is wrong if the vehicle is like this.";
+    /// A spot that does not fit the others.
+    ReadingStandsOut = "reading-stands-out", Warning,
+        "One spot is further from the others than chance explains (Grubbs' test, 5 %). It may be a slip of the probe, or the \
+         edge of a repair, which looks exactly like one. It should be read again and is never deleted.";
+    /// A film that may be too thin for more than the finest work.
+    FilmThin = "film-thin", Warning,
+        "The lower bound of the film lies in a thin band (trade practice, editable). Little or nothing may be removed. More \
+         spots narrow the bound.";
+    /// A film so thick that the panel was probably painted again.
+    FilmRefinished = "film-refinished", Notice,
+        "Film over about 200 µm suggests a refinish, over 300 µm several (trade practice, editable). Layers and hardness of such \
+         paint are not known, so less is allowed.";
+    /// A film so thick that there is probably filler.
+    FilmFiller = "film-filler", Warning,
+        "Film over about 1000 µm suggests body filler (common practice, editable). Nothing is polished there.";
+    /// Spots of one panel that differ much.
+    FilmUneven = "film-uneven", Notice,
+        "The thickest and the thinnest spot of the panel differ more than usual. Part of it may have been painted again, or \
+         rubbed thin at an edge.";
+    /// A panel that differs from the one on the other side.
+    FilmMirror = "film-differs-from-mirror", Notice,
+        "Mirror panels of one vehicle are painted alike. A difference beyond the border, and beyond chance, suggests that one of \
+         them was painted again or rubbed thin.";
+    /// Neighbouring panels that will look different.
+    FinishDiffers = "finish-differs", Warning,
+        "Two panels that share a seam are planned so differently that the eye will see it. Work the better one less, the other \
+         more where its budget allows, or tell the customer.";
 }
 
 impl fmt::Display for Code {

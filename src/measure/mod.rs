@@ -10,25 +10,49 @@
 
 mod bands;
 pub(crate) mod fields;
+mod findings;
 mod gauge;
+mod gloss;
 mod grubbs;
+mod mirror;
 mod paired;
+mod removal;
+mod route;
 mod special;
+mod spots;
 mod student;
 mod summary;
 mod tolerance;
 mod uncertainty;
 
 pub use bands::{FilmBand, FilmBands, FilmRemark, film_remarks};
+pub use findings::film_findings;
 pub use gauge::{Base, Gauge, GaugeCheck, GaugePrinciple};
+pub use gloss::{
+    GlossChange, GlossGeometry, LEAST_GLOSS_CHANGE, REFERENCE_INDEX, gloss_change, haze_index, reflectance,
+    smooth_gloss,
+};
 pub use grubbs::{Grubbs, grubbs, grubbs_critical};
+pub use mirror::{MirrorDifference, mirror_difference};
 pub use paired::{PairedChange, paired_change, pairs_needed};
+pub use removal::{MOST_PAIRS, MeasuredRemoval, Visibility, measured_removal};
+pub use route::{route_length, survey_route};
+pub use spots::{CheckAt, EDGE_DISTANCE_MM, READINGS_PER_SPOT, spots_for, suspect_readings};
 pub use student::{noncentral_t_cdf, t_cdf, t_quantile};
 pub use summary::{ASSUMED_SPREAD, ENOUGH_SPOTS, FilmSummary, LowerBasis, SpotReading, summarise, summarise_place};
 pub use tolerance::{Assurance, tolerance_factor};
 pub use uncertainty::{CombinedUncertainty, Contribution, combined_uncertainty};
 
 use crate::units::Micrometres;
+
+/// A place on a plane, such as the map or the floor; the unit is the caller's.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Place {
+    /// First coordinate.
+    pub x: f64,
+    /// Second coordinate.
+    pub y: f64,
+}
 
 /// Mean, and standard deviation with n − 1; no standard deviation for fewer than two values, mean 0 for none.
 pub(crate) fn mean_and_sd(values: &[f64]) -> (f64, Option<f64>) {

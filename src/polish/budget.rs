@@ -118,22 +118,20 @@ fn all_limits(facts: &PanelFacts<'_>, film: &FilmSummary, clear: ClearEstimate, 
 
 /// Limits from the clear and from what earlier visits took.
 fn lifetime_limits(facts: &PanelFacts<'_>, clear: ClearEstimate, policy: &RemovalPolicy) -> Vec<Limit> {
-    let (removed, spent) = match facts.history {
+    let (told, spent) = match facts.history {
         PaintHistory::PolishedBefore { removed_um } => (removed_um.um(), 0.0),
         PaintHistory::Unknown => (0.0, policy.unknown_history_spent),
         PaintHistory::Original | PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } => (0.0, 0.0),
     };
+    let removed = told + facts.removed_um.um();
     let left = |whole: f64| thickness(whole * (1.0 - spent) - removed);
     // The reading was taken after the earlier removal, so the clear was thicker once.
     let once = clear.lower.um() + removed;
     let coat = if facts.finish == Finish::SingleStage { "topcoat" } else { "clear" };
-    let spent_words = match facts.history {
-        PaintHistory::PolishedBefore { removed_um } => format!(", {removed_um:.1} of it used before"),
-        PaintHistory::Unknown if spent > 0.0 => {
-            format!(", {:.0}\u{202f}% of it taken as used because the history is unknown", spent * 100.0)
-        }
-        _ => String::new(),
-    };
+    let unknown = (spent > 0.0)
+        .then(|| format!(", {:.0}\u{202f}% of it taken as used because the history is unknown", spent * 100.0));
+    let before = (removed > 0.0).then(|| format!(", {:.1} of it used before", thickness(removed)));
+    let spent_words: String = unknown.into_iter().chain(before).collect();
     let from_clear = if clear.basis == ClearBasis::Measured { CLEAR } else { FILM };
     vec![
         Limit {

@@ -154,6 +154,8 @@ pub struct PanelFacts<'a> {
     pub finish: Finish,
     /// What is known of its past.
     pub history: PaintHistory,
+    /// What recorded visits took since then, all together; see [`super::Ledger`].
+    pub removed_um: Micrometres,
     /// Clear coat measured on its own, where an ultrasonic gauge could; `None` means it is assumed from the film.
     pub measured_clear: Option<ClearEstimate>,
     /// A sensor that looks through the panel.
@@ -174,6 +176,7 @@ impl<'a> PanelFacts<'a> {
             area,
             finish: Finish::default(),
             history: PaintHistory::default(),
+            removed_um: Micrometres::ZERO,
             measured_clear: None,
             sensor: None,
             narrow: false,

@@ -11,20 +11,30 @@
 //! It knows numbers and the summary of the film. It must not know vehicles, jobs, workers or clocks.
 
 mod budget;
+mod calibrate;
 mod choose;
 mod clear;
 mod defect;
 mod exposure;
 mod facts;
+mod ledger;
 mod local;
+mod materials;
+mod neighbour;
 mod outcome;
+mod pair;
 mod plan;
 mod policy;
+mod preston;
 mod search;
 mod step;
+mod ultraviolet;
 mod words;
 
 pub use budget::{Budget, LEAST_USEFUL_UM, Limit, budget};
+pub use calibrate::{
+    CARRIED_PASSES, Calibration, Factor, LEAST_SPREAD, TestSpot, calibrate, depth_from_test, test_order,
+};
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
@@ -33,8 +43,14 @@ pub use exposure::{
     noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
 };
 pub use facts::{DefectFacts, Finish, PaintHistory, PanelFacts, Sensor};
+pub use ledger::{Ledger, LedgerEntry};
 pub use local::{LOCAL_AREA_M2, LocalWork};
+pub use materials::{Mixture, RatioReading, StepMaterials, UsePolicy, materials, mix};
+pub use neighbour::{Beside, SEEN_CORRECTION, neighbour_findings};
 pub use outcome::Outcome;
+pub use pair::{DayExposure, PolishOperation, day_exposure, exposure_advice, polish_operations, share_vibration};
 pub use plan::{Goal, Level, PlannedStep, PolishPlan, Stays, plan};
 pub use policy::RemovalPolicy;
+pub use preston::{Working, orbital_speed, rotary_speed};
 pub use step::{PolishStep, StepKind};
+pub use ultraviolet::ultraviolet_factor;

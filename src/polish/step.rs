@@ -89,6 +89,12 @@ impl PolishStep {
         i64::from(self.setup_s) + (f64::from(passes) * self.seconds_per_m2_pass * area_m2 - 1e-9).ceil().max(0.0) as i64
     }
 
+    /// Vibration to reckon with: as declared, plus its uncertainty.
+    pub fn vibration_with_k(&self) -> MetresPerSecondSquared {
+        let sum = self.vibration_ms2.ms2() + self.vibration_k_ms2.ms2();
+        MetresPerSecondSquared::new(sum.min(100.0)).unwrap_or(MetresPerSecondSquared::ZERO)
+    }
+
     /// A set of steps to start from. Every number is our estimate inside what trade pages give per step; a test spot replaces it.
     pub fn starting_set() -> Vec<Self> {
         let dual_action = |name: &str, kind, removal, left, clears, seconds, passes: (u32, u32)| Self {
