@@ -45,6 +45,7 @@ impl PanelInsight {
             area: panel.area,
             finish: record.finish.unwrap_or_else(|| usual_finish(panel.surface)),
             history: record.history,
+            removed_um: Micrometres::ZERO,
             measured_clear: None,
             sensor: sensor(template, index),
             narrow: is_narrow(panel),

@@ -1,8 +1,7 @@
 //! Where on a panel to read the film, and what its substrate is to a gauge.
 
 use crate::geometry::{MapPoint, Outline};
-use crate::measure::Base;
-use crate::units::SquareMetres;
+use crate::measure::{Base, spots_for};
 use crate::vehicle::{Panel, Substrate};
 
 /// Readings stay at least this far from edges and seams: 25 mm, from memory of SSPC-PA 2 and ASTM D7091, where the gauge
@@ -19,23 +18,12 @@ pub(super) fn base(substrate: Substrate) -> Base {
     }
 }
 
-/// How many spots a panel wants: five on a large panel (our own rule, after the five spots an area of SSPC-PA 2), fewer on a
-/// small one.
-fn spot_count(area: SquareMetres) -> usize {
-    match area.m2() {
-        a if a < 0.05 => 1,
-        a if a < 0.15 => 2,
-        a if a < 0.4 => 3,
-        _ => 5,
-    }
-}
-
 /// Places to read on a panel, front to rear: spread as far apart as they go while staying away from edges; at least one.
 pub fn recommended_spots(panel: &Panel) -> Vec<MapPoint> {
     let candidates = inner_points(&panel.outline);
     let middle = panel.outline.label_place(1.0).centre;
     let mut chosen = vec![nearest(&candidates, middle)];
-    while chosen.len() < spot_count(panel.area).min(candidates.len()) {
+    while chosen.len() < spots_for(panel.area).min(candidates.len()) {
         chosen.push(farthest(&candidates, &chosen));
     }
     chosen.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));

@@ -188,9 +188,9 @@ pub enum LegendSymbol {
     Worker(usize),
 }
 
-/// Film values at the two ends of the scale, in µm: below the first a panel is not worked, above the second it was repainted
-/// (trade practice).
-const FILM_SCALE_UM: (f64, f64) = (70.0, 200.0);
+/// Film values at the two ends of the scale, in µm: thin and thick for factory paint (our estimate); what lies beyond looks
+/// like the end.
+const FILM_SCALE_UM: (f64, f64) = (80.0, 160.0);
 
 /// Draws the map of a job under one overlay. `order` is empty while none is known.
 pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Overlay, order: &[OrderRow]) -> MapScene {

@@ -20,6 +20,7 @@ fn window(size: [f32; 2]) -> Harness<'static, App> {
         .with_size(Vec2::from(size))
         .with_theme(egui::Theme::Light)
         .with_max_steps(40)
+        .with_render_cursor(false)
         .renderer(Raster::default())
         .build_eframe(|creation| {
             install_theme(&creation.egui_ctx);

@@ -7,7 +7,7 @@ use crate::gui::view_state::Tool;
 use crate::gui::widgets::{choice, fact, panel_head, section};
 use crate::insight::PanelInsight;
 use crate::job::{Command, Defect, PanelFact, PanelRecord};
-use crate::measure::film_remarks;
+use crate::measure::{FilmBand, film_remarks};
 use crate::polish::{DefectKind, Finish, PaintHistory};
 use crate::units::{Micrometres, number};
 use crate::vehicle::{Naming, Panel, PanelId, Surface};
@@ -106,7 +106,8 @@ fn film(ui: &mut Ui, m: &Model<'_>, insight: &PanelInsight) {
         number_with_name(ui, &format!("{:.1}", insight.budget.allowed.um()), "may go, µm");
     });
     for remark in film_remarks(film, &m.job.policy.bands) {
-        ui.label(egui::RichText::new(remark.text).color(theme::NOTE));
+        let ink = if remark.band == FilmBand::Normal { theme::INK } else { theme::NOTE };
+        ui.label(egui::RichText::new(remark.text).color(ink));
     }
     ui.label(theme::soft(format!(
         "{} readings at {} spots. At least: {}.",
