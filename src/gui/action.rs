@@ -3,10 +3,11 @@
 use super::order::OrderState;
 use super::view_state::{Tool, ViewState, Workspace};
 use crate::geometry::{MapPoint, Viewport};
-use crate::insight::{Insight, OrderRow};
+use crate::insight::{Insight, OrderRow, recommended_spots};
 use crate::job::{Command, GestureId, Job};
 use crate::scene::Overlay;
 use crate::vehicle::{Panel, PanelId, Template};
+use std::cell::OnceCell;
 use std::path::PathBuf;
 
 /// What a view may read.
@@ -17,12 +18,27 @@ pub(super) struct Model<'a> {
     pub(super) insight: &'a Insight,
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],
-    /// Recommended places of readings, per panel.
-    pub(super) wanted_spots: &'a [Vec<MapPoint>],
+    pub(super) spots: &'a SpotPlaces,
     pub(super) view: &'a ViewState,
 }
 
+/// Recommended places of readings per panel, worked out when first asked for.
+#[derive(Debug, Default)]
+pub(super) struct SpotPlaces(Vec<OnceCell<Vec<MapPoint>>>);
+
+impl SpotPlaces {
+    /// Nothing worked out yet for the panels of a template.
+    pub(super) fn of(template: &Template) -> Self {
+        Self(template.panels.iter().map(|_| OnceCell::new()).collect())
+    }
+}
+
 impl<'a> Model<'a> {
+    /// Where a panel wants its readings.
+    pub(super) fn wanted_spots(&self, index: usize) -> &'a [MapPoint] {
+        self.spots.0[index].get_or_init(|| recommended_spots(&self.template.panels[index]))
+    }
+
     /// The chosen panel with its index, if exactly one counts.
     pub(super) fn current(&self) -> Option<(usize, &'a Panel)> {
         let id = self.view.current.as_ref()?;

@@ -1,6 +1,6 @@
 //! The window as a whole: what it holds, and how a frame goes.
 
-use super::action::{Action, Effect, Model, ViewChange};
+use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
 use super::files::{Answer, Asked, Purpose};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
@@ -9,8 +9,7 @@ use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
 use crate::file::Loaded;
-use crate::geometry::MapPoint;
-use crate::insight::{Insight, OrderRow, crew_problem, order_rows, recommended_spots};
+use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::vehicle::Template;
 use crate::work::Effort;
@@ -34,7 +33,7 @@ pub struct App {
     pub(super) insight: Insight,
     pub(super) order: OrderState,
     pub(super) rows: Vec<OrderRow>,
-    pub(super) wanted_spots: Vec<Vec<MapPoint>>,
+    pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
     pub(super) cache: MapCache,
     pub(super) path: Option<PathBuf>,
@@ -51,17 +50,17 @@ pub struct App {
 
 impl App {
     /// A window on a job; `path` is the file it came from.
-    pub fn new(ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>) -> Self {
-        Self::with_effort(ctx, loaded, path, Effort::default())
+    pub fn new(loaded: Loaded, path: Option<PathBuf>) -> Self {
+        Self::with_effort(loaded, path, Effort::default())
     }
 
     /// The same with another effort for planning the order; tests and pictures want the same answer every time.
-    pub fn with_effort(ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>, effort: Effort) -> Self {
+    pub fn with_effort(loaded: Loaded, path: Option<PathBuf>, effort: Effort) -> Self {
         let Loaded { job, template } = loaded;
         let insight = Insight::new(&job, &template);
-        let order = OrderState::new(crew_problem(&job, &template, &insight), effort, ctx);
+        let order = OrderState::new(crew_problem(&job, &template, &insight), effort);
         Self {
-            wanted_spots: template.panels.iter().map(recommended_spots).collect(),
+            spots: SpotPlaces::of(&template),
             document: Document::opened(job),
             template,
             insight,
@@ -82,8 +81,8 @@ impl App {
     }
 
     /// Puts another job into the window; everything about the old one goes.
-    pub(super) fn show(&mut self, ctx: &egui::Context, loaded: Loaded, path: Option<PathBuf>) {
-        let fresh = Self::with_effort(ctx, loaded, path, self.effort);
+    pub(super) fn show(&mut self, loaded: Loaded, path: Option<PathBuf>) {
+        let fresh = Self::with_effort(loaded, path, self.effort);
         let workspace = self.view.workspace;
         *self = Self { frames: self.frames, ..fresh };
         self.view.workspace = workspace;
@@ -126,7 +125,7 @@ impl App {
 
     /// Takes another template after a command named one.
     pub(super) fn take_template(&mut self, template: Arc<Template>) {
-        self.wanted_spots = template.panels.iter().map(recommended_spots).collect();
+        self.spots = SpotPlaces::of(&template);
         self.template = template;
         self.view.viewport = None;
         self.view.current = None;
@@ -212,7 +211,7 @@ impl App {
             insight: &self.insight,
             order: &self.order,
             rows: &self.rows,
-            wanted_spots: &self.wanted_spots,
+            spots: &self.spots,
             view: &self.view,
         };
         let sheet = |margin| Frame::new().fill(theme::SHEET).inner_margin(margin);
@@ -257,6 +256,10 @@ impl eframe::App for App {
             return;
         }
         let mut wishes = Vec::new();
+        if self.frames > 1 {
+            // The first picture comes before the planning.
+            self.order.start_if_idle(ui.ctx());
+        }
         self.listen(&mut wishes);
         self.window_events(ui, &mut wishes);
         if self.question.is_none() {
@@ -264,7 +267,7 @@ impl eframe::App for App {
         }
         self.draw(ui, &mut wishes);
         self.dispatch(wishes, ui.ctx(), Some(frame));
-        if self.close_after_first_frame {
+        if self.frames == 1 {
             ui.request_repaint();
         }
     }

@@ -57,7 +57,7 @@ impl App {
             insight: &self.insight,
             order: &self.order,
             rows: &self.rows,
-            wanted_spots: &self.wanted_spots,
+            spots: &self.spots,
             view: &self.view,
         };
         let Some((current, _)) = model.current() else { return };
@@ -112,7 +112,7 @@ impl App {
             Effect::New => {
                 if self.may_leave(Next::New) {
                     match job_from_text("the sample", SAMPLE) {
-                        Ok(sample) => self.show(ctx, blank(&sample), None),
+                        Ok(sample) => self.show(blank(&sample), None),
                         Err(error) => self.fail(error.into()),
                     }
                 }
@@ -122,7 +122,7 @@ impl App {
                     self.ask(Purpose::Open, ctx, frame);
                 }
             }
-            Effect::Open(path) => self.open(path, ctx),
+            Effect::Open(path) => self.open(path),
             Effect::Save => match self.path.clone() {
                 Some(path) => self.save(&path, ctx, frame),
                 None => self.ask(Purpose::Save, ctx, frame),
@@ -161,12 +161,12 @@ impl App {
     }
 
     /// Opens a file; if that fails, the window keeps what it had.
-    fn open(&mut self, path: PathBuf, ctx: &egui::Context) {
+    fn open(&mut self, path: PathBuf) {
         if !self.may_leave(Next::Open(path.clone())) {
             return;
         }
         match read_job(&RealDisk, &path) {
-            Ok(loaded) => self.show(ctx, loaded, Some(path)),
+            Ok(loaded) => self.show(loaded, Some(path)),
             Err(error) => self.fail(error.into()),
         }
     }

@@ -51,7 +51,7 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     };
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
-        let mut app = App::new(&creation.egui_ctx, loaded, path);
+        let mut app = App::new(loaded, path);
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

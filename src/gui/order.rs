@@ -20,11 +20,16 @@ pub(super) struct OrderState {
 }
 
 impl OrderState {
-    /// Nothing known yet; starts looking.
-    pub(super) fn new(wanted: ProblemSpec, effort: Effort, ctx: &egui::Context) -> Self {
-        let mut state = Self { wanted: Arc::new(wanted), run: None, found: None, conflicts: Vec::new(), effort };
-        state.start(Revision::default(), ctx);
-        state
+    /// Nothing known yet, and nobody looking.
+    pub(super) fn new(wanted: ProblemSpec, effort: Effort) -> Self {
+        Self { wanted: Arc::new(wanted), run: None, found: None, conflicts: Vec::new(), effort }
+    }
+
+    /// Starts looking if nothing is known and nobody is.
+    pub(super) fn start_if_idle(&mut self, ctx: &egui::Context) {
+        if self.run.is_none() && self.found.is_none() && self.conflicts.is_empty() {
+            self.start(Revision::default(), ctx);
+        }
     }
 
     /// Asks for the order of another problem. The present order stays on screen, marked out of date.

@@ -149,14 +149,15 @@ pub fn install(ctx: &egui::Context) {
 }
 
 fn fonts() -> FontDefinitions {
-    let mut fonts = FontDefinitions::default();
+    let mut fonts = FontDefinitions::empty();
     for (name, bytes) in [("noto", notosans::REGULAR_TTF), ("noto-bold", notosans::BOLD_TTF)] {
         fonts.font_data.insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
     }
-    let fallback = fonts.families.get(&FontFamily::Proportional).cloned().unwrap_or_default();
-    let with_fallback = |first: &str| std::iter::once(first.to_owned()).chain(fallback.iter().cloned()).collect();
-    fonts.families.insert(bold_family(), with_fallback("noto-bold"));
-    fonts.families.insert(FontFamily::Proportional, with_fallback("noto"));
+    for (family, name) in
+        [(FontFamily::Proportional, "noto"), (FontFamily::Monospace, "noto"), (bold_family(), "noto-bold")]
+    {
+        fonts.families.insert(family, vec![name.to_owned()]);
+    }
     fonts
 }
 

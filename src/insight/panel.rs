@@ -79,8 +79,7 @@ fn film(job: &Job, record: &PanelRecord, edge: bool) -> Option<FilmSummary> {
 
 /// Whether a panel is mostly edges and body lines.
 fn is_narrow(panel: &Panel) -> bool {
-    let widest = panel.outline.label_place(1.0);
-    widest.width.min(widest.height) < NARROW_MM
+    panel.label.width.min(panel.label.height) < NARROW_MM
 }
 
 /// The sensor that looks through a panel, if the template has one there.

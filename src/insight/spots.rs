@@ -1,12 +1,8 @@
 //! Where on a panel to read the film, and what its substrate is to a gauge.
 
 use crate::geometry::{MapPoint, Outline};
-use crate::measure::{Base, spots_for};
+use crate::measure::{Base, EDGE_DISTANCE_MM, spots_for};
 use crate::vehicle::{Panel, Substrate};
-
-/// Readings stay at least this far from edges and seams: 25 mm, from memory of SSPC-PA 2 and ASTM D7091, where the gauge
-/// was not verified for edges. The map is near enough to scale for that.
-const FROM_EDGE_MM: f32 = 25.0;
 
 /// What a substrate is to a gauge.
 pub(super) fn base(substrate: Substrate) -> Base {
@@ -47,7 +43,7 @@ fn inner_points(outline: &Outline) -> Vec<MapPoint> {
         .map(|p| (p, distance_to_edge(&edge, p)))
         .collect();
     let deepest = points.iter().map(|p| p.1).fold(0.0, f32::max);
-    let least = FROM_EDGE_MM.max(0.4 * deepest).min(deepest);
+    let least = (EDGE_DISTANCE_MM as f32).max(0.4 * deepest).min(deepest);
     points.into_iter().filter(|p| p.1 >= least).map(|p| p.0).collect()
 }
 

@@ -24,7 +24,7 @@ fn window(size: [f32; 2]) -> Harness<'static, App> {
         .renderer(Raster::default())
         .build_eframe(|creation| {
             install_theme(&creation.egui_ctx);
-            App::with_effort(&creation.egui_ctx, job_from_text("the sample", SAMPLE).unwrap(), None, EFFORT)
+            App::with_effort(job_from_text("the sample", SAMPLE).unwrap(), None, EFFORT)
         });
     settle(&mut window);
     window

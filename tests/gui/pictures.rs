@@ -8,7 +8,12 @@ use std::path::Path;
 fn every_workspace_has_its_picture() {
     for (size, ending) in [([1280.0, 800.0], ""), ([1920.0, 1080.0], "-large")] {
         let mut window = window(size);
-        for (tab, panel) in [("Job", None), ("Survey", Some("Bonnet, left")), ("Correction", Some("Rear door, left")), ("Coating", None)] {
+        for (tab, panel) in [
+            ("Job", None),
+            ("Survey", Some("Bonnet, left")),
+            ("Correction", Some("Rear door, left")),
+            ("Coating", None),
+        ] {
             window.get_by(|n| n.role() == egui_role::TAB && n.label().is_some_and(|l| l.starts_with(tab))).click();
             window.run();
             if let Some(panel) = panel {

@@ -26,7 +26,8 @@ impl egui_kittest::TestRenderer for Raster {
                         let whole = self.textures.get_mut(&id).expect("a patch belongs to a texture that is there");
                         for row in 0..patch.size[1] {
                             let (from, to) = (row * patch.size[0], (y + row) * whole.size[0] + x);
-                            whole.pixels[to..to + patch.size[0]].copy_from_slice(&patch.pixels[from..from + patch.size[0]]);
+                            whole.pixels[to..to + patch.size[0]]
+                                .copy_from_slice(&patch.pixels[from..from + patch.size[0]]);
                         }
                     }
                 }
@@ -108,7 +109,12 @@ fn bilinear(texture: &ColorImage, u: f32, v: f32) -> [f32; 4] {
         let row = ((y.floor() + dy).max(0.0) as usize).min(height - 1);
         texture.pixels[row * width + column]
     };
-    let corners = [(at(0.0, 0.0), (1.0 - fx) * (1.0 - fy)), (at(1.0, 0.0), fx * (1.0 - fy)), (at(0.0, 1.0), (1.0 - fx) * fy), (at(1.0, 1.0), fx * fy)];
+    let corners = [
+        (at(0.0, 0.0), (1.0 - fx) * (1.0 - fy)),
+        (at(1.0, 0.0), fx * (1.0 - fy)),
+        (at(0.0, 1.0), (1.0 - fx) * fy),
+        (at(1.0, 1.0), fx * fy),
+    ];
     std::array::from_fn(|c| corners.iter().map(|(color, weight)| f32::from(color.to_array()[c]) / 255.0 * weight).sum())
 }
 

@@ -1,7 +1,7 @@
 //! Text and numbers on panels. What fits stays inside its panel; what doesn't stands beside the vehicle on a leader line.
 //! Nothing overlaps anything.
 
-use super::layout::{ASPECTS, MapCache, PanelShape};
+use super::layout::{MapCache, PanelShape};
 use super::paint::{fill_color, to_screen};
 use crate::geometry::{ScreenPoint, Viewport};
 use crate::gui::action::Model;
@@ -27,7 +27,14 @@ struct Outside<'a> {
 }
 
 /// Values, budget bars and numbers of the order. `hidden` is a panel whose value would cover what is being read on it.
-pub(super) fn draw(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene, hidden: Option<usize>) {
+pub(super) fn draw(
+    paint: &Painter,
+    m: &Model<'_>,
+    cache: &MapCache,
+    view: &Viewport,
+    scene: &MapScene,
+    hidden: Option<usize>,
+) {
     let mut taken = Vec::new();
     let mut outside = Vec::new();
     for (index, (shape, mark)) in cache.panels.iter().zip(&scene.panels).enumerate() {
@@ -43,7 +50,11 @@ pub(super) fn draw(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &View
         };
         match inside {
             Some(rect) => taken.push(rect),
-            None => outside.push(Outside { mark, from: to_screen(view, shape.boxes[0].centre), size: outside_size(paint, mark) }),
+            None => outside.push(Outside {
+                mark,
+                from: to_screen(view, m.template.panels[index].label.centre),
+                size: outside_size(paint, mark),
+            }),
         }
     }
     let area = paint.clip_rect().shrink2(vec2(6.0, 40.0));
@@ -55,12 +66,10 @@ pub(super) fn draw(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &View
     }
 }
 
-/// The box on the screen for something of an aspect.
-fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> (Pos2, f32, f32) {
-    let distance = |a: f32| (a / aspect).ln().abs();
-    let best = (0..ASPECTS.len()).min_by(|&a, &b| distance(ASPECTS[a]).total_cmp(&distance(ASPECTS[b]))).unwrap_or(0);
-    let place = shape.boxes[best];
-    (to_screen(view, place.centre), place.width * view.scale(), place.height * view.scale())
+/// The box on the screen for something of an aspect: middle, width, height.
+fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> Option<(Pos2, f32, f32)> {
+    let place = shape.room(aspect)?;
+    Some((to_screen(view, place.centre), place.width * view.scale(), place.height * view.scale()))
 }
 
 /// Writes a value inside its panel; answers where, or none if there is no room.
@@ -69,7 +78,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     let ink = theme::text_on(fill);
     let probe = paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.1, theme::bold_family()), ink);
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
-    let (at, width, height) = room(view, shape, probe.size().x / (probe.size().y + extra));
+    let (at, width, height) = room(view, shape, probe.size().x / (probe.size().y + extra))?;
     let fits = (width * 0.92 / probe.size().x).min((height * 0.92 - extra) / probe.size().y);
     let size = (SIZES.1 * fits).min(SIZES.1);
     if size < SIZES.0 {
@@ -101,7 +110,7 @@ fn bar(paint: &Painter, text: Rect, used: f32) {
 /// Numbers inside their panel; answers where, or none if there is no room.
 fn badges(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
     let count = mark.badges.len().min(BADGES) as f32;
-    let (at, width, height) = room(view, shape, count);
+    let (at, width, height) = room(view, shape, count)?;
     let radius = (width / (2.2 * count)).min(height / 2.2).min(RADII.1);
     (radius >= RADII.0).then(|| badge_row(paint, at, radius, mark))
 }
@@ -141,7 +150,8 @@ fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, ta
     for distance in [18.0_f32, 26.0, 36.0, 48.0, 62.0, 78.0, 96.0, 116.0, 140.0] {
         for turn in 0..TURNS {
             let angle = std::f32::consts::TAU * f32::from(turn) / f32::from(TURNS);
-            let reach = vec2(angle.cos() * (distance + item.size.x / 2.0), angle.sin() * (distance + item.size.y / 2.0));
+            let reach =
+                vec2(angle.cos() * (distance + item.size.x / 2.0), angle.sin() * (distance + item.size.y / 2.0));
             let rect = Rect::from_center_size(item.from + reach, item.size);
             if !area.contains_rect(rect) || taken.iter().any(|t| t.expand(2.0).intersects(rect)) {
                 continue;

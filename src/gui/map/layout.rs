@@ -1,9 +1,10 @@
 //! What the map is made of on its way to the screen, cached per template and zoom step: triangles of the fills, lines of the
 //! seams, hatches, label boxes. All in map millimetres, so panning costs nothing.
 
-use crate::geometry::{LabelPlace, MapCurve, MapPoint, hatch_lines};
+use crate::geometry::{LabelPlace, MapCurve, MapPoint, Outline, hatch_lines};
 use crate::vehicle::Template;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
+use std::cell::OnceCell;
 
 /// Shapes of one template at one zoom step.
 #[derive(Debug, Default)]
@@ -22,8 +23,20 @@ pub(super) struct PanelShape {
     pub(super) outline: Vec<MapPoint>,
     /// Hatch lines, sparse to dense, for the levels above "Leave".
     pub(super) hatches: [Vec<(MapPoint, MapPoint)>; 4],
-    /// The largest box for text of each aspect in [`ASPECTS`].
-    pub(super) boxes: Vec<LabelPlace>,
+    source: Option<Outline>,
+    /// The largest box for text of each aspect in [`ASPECTS`], found when first asked for.
+    boxes: [OnceCell<LabelPlace>; ASPECTS.len()],
+}
+
+impl PanelShape {
+    /// The largest box inside for something of nearly this aspect (width by height); none before the shape is prepared.
+    pub(super) fn room(&self, aspect: f32) -> Option<LabelPlace> {
+        let distance = |a: f32| (a / aspect).ln().abs();
+        let nearest = |a: &usize, b: &usize| distance(ASPECTS[*a]).total_cmp(&distance(ASPECTS[*b]));
+        let best = (0..ASPECTS.len()).min_by(nearest)?;
+        let outline = self.source.as_ref()?;
+        Some(*self.boxes[best].get_or_init(|| outline.label_place(ASPECTS[best])))
+    }
 }
 
 /// One seam or piece of the contour.
@@ -34,7 +47,7 @@ pub(super) struct SeamShape {
 }
 
 /// Width by height of label boxes that are looked up.
-pub(super) const ASPECTS: [f32; 4] = [1.0, 1.8, 3.2, 5.5];
+const ASPECTS: [f32; 4] = [1.0, 1.8, 3.2, 5.5];
 
 /// Hatch distances in mm for the levels above "Leave": the denser, the harder the work.
 const HATCH_MM: [f32; 4] = [110.0, 66.0, 40.0, 24.0];
@@ -65,7 +78,8 @@ impl MapCache {
                     indices: buffers.indices,
                     outline: panel.outline.flattened(tolerance),
                     hatches: HATCH_MM.map(|distance| hatch_lines(&panel.outline, distance)),
-                    boxes: ASPECTS.iter().map(|&aspect| panel.outline.label_place(aspect)).collect(),
+                    source: Some(panel.outline.clone()),
+                    boxes: Default::default(),
                 }
             })
             .collect();

@@ -70,7 +70,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     if m.view.workspace == Workspace::Survey
         && let Some(index) = current
     {
-        for at in &m.wanted_spots[index] {
+        for at in m.wanted_spots(index) {
             pin_symbol(paint, to_screen(view, *at), PinShape::WantedSpot, 0.0);
         }
     }

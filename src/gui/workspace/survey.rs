@@ -7,14 +7,12 @@ use crate::gui::view_state::Tool;
 use crate::gui::widgets::{choice, fact, panel_head, section};
 use crate::insight::PanelInsight;
 use crate::job::{Command, Defect, PanelFact, PanelRecord};
-use crate::measure::{FilmBand, film_remarks};
+use crate::measure::{FilmBand, READINGS_PER_SPOT, film_remarks, spots_for};
 use crate::polish::{DefectKind, Finish, PaintHistory};
 use crate::units::{Micrometres, number};
 use crate::vehicle::{Naming, Panel, PanelId, Surface};
 use eframe::egui::{self, Ui};
 
-/// Readings that make a spot (SSPC-PA 2: at least three in a circle of 4 cm).
-const READINGS_PER_SPOT: usize = 3;
 /// A spot this near to a recommended place counts as that place, in mm on the map.
 const SAME_PLACE_MM: f32 = 60.0;
 
@@ -36,7 +34,10 @@ pub(in crate::gui) fn next_reading(m: &Model<'_>, index: usize) -> Option<NextRe
         return None;
     }
     let spots = m.job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
-    m.wanted_spots[index].iter().find_map(|&at| {
+    if spots.iter().filter(|s| s.readings.len() >= READINGS_PER_SPOT).count() >= spots_for(panel.area) {
+        return None;
+    }
+    m.wanted_spots(index).iter().find_map(|&at| {
         let spot = spots.iter().position(|s| (s.at - at).length() < SAME_PLACE_MM);
         let full = spot.is_some_and(|s| spots[s].readings.len() >= READINGS_PER_SPOT);
         (!full).then(|| NextReading { panel: panel.id.clone(), spot, at: spot.map_or(at, |s| spots[s].at) })
@@ -133,12 +134,12 @@ fn entry(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
     let record = m.job.record(&next.panel);
     let count = next.spot.and_then(|s| record.map(|r| r.spots[s].readings.len())).unwrap_or(0);
-    let place = m.wanted_spots[index].iter().position(|p| (*p - next.at).length() < SAME_PLACE_MM).unwrap_or(0);
+    let place = m.wanted_spots(index).iter().position(|p| (*p - next.at).length() < SAME_PLACE_MM).unwrap_or(0);
     ui.add_space(4.0);
     let label = format!(
         "Spot {} of {}, reading {} of {READINGS_PER_SPOT}, in µm",
         place + 1,
-        m.wanted_spots[index].len(),
+        m.wanted_spots(index).len(),
         count + 1
     );
     let name = ui.label(label);
