@@ -1,12 +1,12 @@
 //! Small random problems with all features mixed: the planner against brute force, bounds below the optimum, every answer
 //! accepted by the checker.
 
-mod support;
+mod crew_support;
 
+use crew_support::brute::brute_force;
+use crew_support::quiet::Quiet;
+use crew_support::random_problem::{Dice, random_problem};
 use lapwright::crew::{Limits, Outcome, Problem, solve, violations};
-use support::brute::brute_force;
-use support::quiet::Quiet;
-use support::random_problem::{Dice, random_problem};
 
 const PROBLEMS: u64 = 3_000;
 

@@ -15,7 +15,7 @@ use super::random::Random;
 #[derive(Debug)]
 pub(crate) enum First {
     /// A valid plan.
-    Found(Order),
+    Found(Box<Order>),
     /// Parts of the problem, of which none has a plan.
     Impossible(Vec<Vec<usize>>),
     /// Neither within the allowance.
@@ -25,7 +25,7 @@ pub(crate) enum First {
 /// A valid plan, or why there is none: greedily, then part after part, each solved exactly.
 pub(crate) fn first(problem: &Problem, model: &Model, random: &mut Random) -> First {
     if let Some(order) = first_order(model, random, FIRST_TRIES) {
-        return First::Found(order);
+        return First::Found(Box::new(order));
     }
     let (mut list, mut worker) = (Vec::with_capacity(model.n), vec![0; model.n]);
     let (mut impossible, mut unclear) = (Vec::new(), false);
@@ -45,7 +45,7 @@ pub(crate) fn first(problem: &Problem, model: &Model, random: &mut Random) -> Fi
         return First::Impossible(impossible);
     }
     let order = if unclear { None } else { Order::new(model, list, worker) };
-    order.map_or(First::Unclear, First::Found)
+    order.map_or(First::Unclear, |order| First::Found(Box::new(order)))
 }
 
 /// Tries a few times, the first time greedily, then more and more by chance.

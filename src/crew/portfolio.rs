@@ -21,7 +21,7 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outcome {
     let model = Model::new(problem);
     let first = match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
-        First::Found(order) => order,
+        First::Found(order) => *order,
         First::Impossible(parts) => {
             return Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect());
         }

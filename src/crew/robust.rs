@@ -55,10 +55,7 @@ pub fn solve_robust(
     target: Target,
 ) -> Result<RobustPlan, Outcome> {
     let mut search = Robust { problem, limits, control, target, best: None, round: 0 };
-    let plain = match search.plan(0.0) {
-        Ok(late) => late,
-        Err(outcome) => return Err(outcome),
-    };
+    let plain = search.plan(0.0)?;
     if plain > target.late_chance {
         // Reserves between one known to be too small and one known to be enough.
         let (mut small, mut enough) = (0.0, 1.0);

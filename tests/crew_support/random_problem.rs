@@ -3,21 +3,21 @@
 use lapwright::crew::{FORMAT, LagSpec, ObjectiveSpec, OperationSpec, ProblemSpec, WetSpec, WorkerSpec};
 
 /// A multiplicative congruential generator (Park and Miller 1988); nothing here needs more.
-pub struct Dice(u64);
+pub(crate) struct Dice(u64);
 
 impl Dice {
-    pub fn new(seed: u64) -> Self {
+    pub(crate) fn new(seed: u64) -> Self {
         let mut dice = Self((seed * 2_654_435_761 + 12_345) % 2_147_483_646 + 1);
         for _ in 0..5 {
             dice.below(2);
         }
         dice
     }
-    pub fn below(&mut self, n: u64) -> u64 {
+    pub(crate) fn below(&mut self, n: u64) -> u64 {
         self.0 = self.0 * 48_271 % 2_147_483_647;
         self.0 % n
     }
-    pub fn range(&mut self, from: i64, to: i64) -> i64 {
+    pub(crate) fn range(&mut self, from: i64, to: i64) -> i64 {
         from + self.below((to - from + 1) as u64) as i64
     }
     fn chance(&mut self, percent: u64) -> bool {
@@ -26,7 +26,7 @@ impl Dice {
 }
 
 /// Two to five operations, one to three workers, two to four stances on a line; jobs of one to four stages.
-pub fn random_problem(dice: &mut Dice) -> ProblemSpec {
+pub(crate) fn random_problem(dice: &mut Dice) -> ProblemSpec {
     let stances = dice.range(2, 4) as usize;
     let mut place: Vec<i64> = (0..stances).map(|_| dice.range(0, 9)).collect();
     place.sort_unstable();

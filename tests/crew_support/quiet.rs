@@ -2,7 +2,7 @@
 
 use lapwright::crew::{Control, Schedule};
 
-pub struct Quiet;
+pub(crate) struct Quiet;
 
 impl Control for Quiet {
     fn should_stop(&self) -> bool {
