@@ -4,7 +4,9 @@
 
 #![expect(clippy::print_stdout, clippy::unwrap_used, reason = "a tool for contributors; a wrong file may end it")]
 
-use lapwright::crew::{Control, Limits, Problem, Schedule, solve, violations};
+use lapwright::crew::{
+    Control, Limits, Problem, Schedule, Target, habits, simulate, solve, solve_robust, tidy, violations,
+};
 use std::sync::Mutex;
 use std::time::Instant;
 
@@ -26,7 +28,7 @@ impl Control for Watch {
 fn main() {
     let mut limits = Limits { nodes: None, threads: 2, seed: 1 };
     let mut seconds = 1.0;
-    let mut verbose = false;
+    let (mut verbose, mut robust) = (false, false);
     let mut files = Vec::new();
     let mut arguments = std::env::args().skip(1);
     while let Some(argument) = arguments.next() {
@@ -37,12 +39,17 @@ fn main() {
             "--threads" => limits.threads = value().parse().unwrap(),
             "--seed" => limits.seed = value().parse().unwrap(),
             "--nodes" => limits.nodes = Some(value().parse().unwrap()),
+            "--robust" => robust = true,
             "--rows" => verbose = true,
             _ => files.push(argument),
         }
     }
     for file in files {
         let problem = Problem::from_json(&std::fs::read_to_string(&file).unwrap()).unwrap();
+        if robust {
+            report_robust(&file, &problem, &limits, seconds);
+            continue;
+        }
         let watch = Watch { began: Instant::now(), seconds, rows: Mutex::default() };
         let outcome = solve(&problem, &limits, &watch);
         let took = watch.began.elapsed().as_secs_f64();
@@ -70,4 +77,29 @@ fn main() {
             best.walking_s()
         );
     }
+}
+
+/// A plain plan, a robust one and a tidied one beside each other.
+fn report_robust(file: &str, problem: &Problem, limits: &Limits, seconds: f64) {
+    let name = std::path::Path::new(file).file_stem().unwrap().to_string_lossy().into_owned();
+    let watch = Watch { began: Instant::now(), seconds, rows: Mutex::default() };
+    let plain = solve(problem, limits, &watch);
+    let plain = plain.schedule().unwrap();
+    let before = simulate(problem, plain, 4000, 99);
+    let watch = Watch { began: Instant::now(), seconds: 100.0, rows: Mutex::default() };
+    let robust = solve_robust(problem, limits, &watch, Target::default()).unwrap();
+    let took = watch.began.elapsed().as_secs_f64();
+    let neat = tidy(problem, plain, plain.cost() * 1005 / 1000, 200_000, 1);
+    println!(
+        "{name}\tplain {} late {:.3}\trobust {} late {:.3} reserve {:.2} met {} took {took:.2}\thabits {:?} -> {:?} cost {}",
+        plain.cost(),
+        before.late_chance,
+        robust.schedule.cost(),
+        robust.lateness.late_chance,
+        robust.reserve,
+        robust.met,
+        habits(problem, plain),
+        habits(problem, &neat),
+        neat.cost(),
+    );
 }

@@ -3,12 +3,53 @@
 //! The list does not say that people wait for each other: whoever is free goes on with the next panel as soon as nobody is in
 //! the way. Closing each window in the list is what makes the plan valid whatever the windows are.
 
+use super::consts::{CONFLICT_NODES, FIRST_TRIES};
+use super::exact::{self, Answer};
 use super::model::Model;
 use super::order::Order;
+use super::parts::parts;
+use super::problem::Problem;
 use super::random::Random;
 
+/// What could be found out about a first plan.
+#[derive(Debug)]
+pub(crate) enum First {
+    /// A valid plan.
+    Found(Box<Order>),
+    /// Parts of the problem, of which none has a plan.
+    Impossible(Vec<Vec<usize>>),
+    /// Neither within the allowance.
+    Unclear,
+}
+
+/// A valid plan, or why there is none: greedily, then part after part, each solved exactly.
+pub(crate) fn first(problem: &Problem, model: &Model, random: &mut Random) -> First {
+    if let Some(order) = first_order(model, random, FIRST_TRIES) {
+        return First::Found(Box::new(order));
+    }
+    let (mut list, mut worker) = (Vec::with_capacity(model.n), vec![0; model.n]);
+    let (mut impossible, mut unclear) = (Vec::new(), false);
+    for part in parts(model) {
+        match exact::search(&Model::new(&problem.only(&part)), i64::MAX, CONFLICT_NODES, &mut || true) {
+            Answer::Complete(None) => impossible.push(part),
+            Answer::Stopped(None) => unclear = true,
+            Answer::Complete(Some(sequence)) | Answer::Stopped(Some(sequence)) => {
+                for o in sequence.list {
+                    list.push(part[o as usize] as u32);
+                    worker[part[o as usize]] = sequence.worker[o as usize];
+                }
+            }
+        }
+    }
+    if !impossible.is_empty() {
+        return First::Impossible(impossible);
+    }
+    let order = if unclear { None } else { Order::new(model, list, worker) };
+    order.map_or(First::Unclear, |order| First::Found(Box::new(order)))
+}
+
 /// Tries a few times, the first time greedily, then more and more by chance.
-pub(crate) fn first_order(model: &Model, random: &mut Random, tries: u32) -> Option<Order> {
+fn first_order(model: &Model, random: &mut Random, tries: u32) -> Option<Order> {
     (0..tries).find_map(|attempt| {
         let (list, worker) = greedy(model, random, attempt)?;
         Order::new(model, list, worker)

@@ -28,3 +28,13 @@ pub(crate) const LONGEST_RUN: u64 = 8_000_000;
 pub(crate) const HOT_S: f64 = 6.0;
 /// Temperature of the last moment.
 pub(crate) const COLD_S: f64 = 0.3;
+/// Placements the exact search may try for one part of a problem, or for one question about a conflict.
+pub(crate) const CONFLICT_NODES: u64 = 200_000;
+/// Operations up to which the whole problem is given to the exact search.
+pub(crate) const EXACT_OPERATIONS: usize = 16;
+/// Placements the exact search of a whole problem may try.
+pub(crate) const EXACT_NODES: u64 = 3_000_000;
+/// Rounds of planning and measuring for a robust plan; seven halvings find the reserve to within a hundredth.
+pub(crate) const ROBUST_ROUNDS: u32 = 8;
+/// Nodes of each round when the outside sets no limit.
+pub(crate) const ROBUST_NODES: u64 = 400_000;

@@ -9,26 +9,37 @@
 
 mod bound;
 mod checker;
+mod conflict;
 mod construct;
 mod consts;
+mod exact;
+mod explain;
+mod habits;
 mod local;
 mod model;
 mod order;
 mod outcome;
+mod parts;
 mod portfolio;
 mod problem;
 mod random;
 mod read;
+mod robust;
 mod schedule;
 mod simulate;
 mod spec;
+mod tidy;
 mod validate;
 
 pub use checker::{Rule, Violation, violations};
+pub use explain::{Explanation, Hold, cost_of_moving, explain, waits};
+pub use habits::{Habits, habits};
 pub use outcome::{Conflict, Control, Limits, Outcome};
 pub use portfolio::solve;
 pub use problem::{Problem, ProblemErrors};
 pub use read::ReadError;
+pub use robust::{RobustPlan, Target, solve_robust};
 pub use schedule::{PlanError, PlanFile, PlanRow, Row, Schedule};
 pub use simulate::{DURATION_VARIATION, Lateness, simulate};
 pub use spec::{FORMAT, LagSpec, ObjectiveSpec, OperationSpec, ProblemSpec, WetSpec, WorkerSpec};
+pub use tidy::tidy;

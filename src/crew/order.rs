@@ -55,6 +55,7 @@ struct Trial {
     last: Vec<u32>,
     dirty_from: usize,
     dirty_to: usize,
+    most_pushes: usize,
     makespan: i32,
     walking: i32,
 }
@@ -87,7 +88,10 @@ impl Order {
         for (place, &o) in order.list.iter().enumerate() {
             order.place[o as usize] = place as u32;
         }
+        // Each push settles the window of the earliest part for good, so this many are enough for parts in a row.
+        order.trial.most_pushes = model.windows.len() + 2;
         order.trial(model, 0, n - 1, i64::MAX).is_some().then(|| {
+            order.trial.most_pushes = MOST_PUSHES;
             order.keep(model);
             order
         })
@@ -242,7 +246,7 @@ impl Order {
 
     /// Pushes starts back until every window is kept; false when that does not come to an end or passes `limit`.
     fn windows(&mut self, model: &Model, limit: i64) -> bool {
-        for _ in 0..MOST_PUSHES {
+        for _ in 0..self.trial.most_pushes {
             let mut first = model.n;
             for window in &model.windows {
                 let (from, to) = (window.from as usize, window.to as usize);

@@ -1,11 +1,13 @@
 //! Construction, then search on every thread, within what the outside allows. The only place in `crew` with threads.
 //!
 //! Threads share nothing but the best plan they report, and none of them steers by it: with a limit of nodes each has its
-//! share, so the answer depends on problem, seed, nodes and thread count only.
+//! share, so the answer depends on problem, seed, nodes and thread count only. Without one the clock decides when they stop.
 
 use super::bound;
-use super::construct;
-use super::consts::{COLD_S, FIRST_RUN, FIRST_TRIES, HOT_S, LONGEST_RUN};
+use super::conflict;
+use super::construct::{self, First};
+use super::consts::{COLD_S, EXACT_NODES, EXACT_OPERATIONS, FIRST_RUN, HOT_S, LONGEST_RUN};
+use super::exact::{self, Answer};
 use super::local::{Annealer, Run};
 use super::model::Model;
 use super::order::Order;
@@ -13,110 +15,185 @@ use super::outcome::{Control, Limits, Outcome};
 use super::problem::Problem;
 use super::random::Random;
 use super::schedule::Schedule;
-use std::sync::Mutex;
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 /// Plans a problem: the best order found within the limits, with a proven lower bound of the cost.
 pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outcome {
     let model = Model::new(problem);
-    let bound = bound::cost(problem, None);
-    let Some(first) = construct::first_order(&model, &mut Random::new(limits.seed, 0), FIRST_TRIES) else {
-        return Outcome::Unknown { bound };
+    let first = match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
+        First::Found(order) => *order,
+        First::Impossible(parts) => {
+            return Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect());
+        }
+        First::Unclear => return Outcome::Unknown { bound: bound::cost(problem, None) },
     };
-    let shared = Shared { problem, model: &model, control, bound, best: Mutex::new(None) };
-    shared.offer(&first);
+    let best = Best { schedule: first.schedule(&model, problem), bound: bound::cost(problem, None) };
+    control.improved(&best.schedule, best.bound);
+    let shared = Shared { problem, model: &model, control, floor: best.bound, best: Mutex::new(best) };
     let threads = limits.threads.max(1);
     let share = limits.nodes.map(|n| n / threads as u64);
     let search = |thread: usize| {
-        let random = Random::new(limits.seed, 1 + thread as u64);
-        shared.search(Annealer::new(&model, first.clone(), random), share);
+        let annealer = Annealer::new(&model, first.clone(), Random::new(limits.seed, 1 + thread as u64));
+        let left = share.unwrap_or(u64::MAX);
+        Search { shared: &shared, best: first.clone(), annealer, thread, left, alone: share.is_some(), stop: false }
+            .run();
     };
-    if threads == 1 {
-        search(0);
-    } else {
-        std::thread::scope(|scope| {
-            for thread in 1..threads {
-                let name = format!("crew-{thread}");
-                let search = &search;
-                if std::thread::Builder::new().name(name).spawn_scoped(scope, move || search(thread)).is_err() {
-                    search(thread); // no thread to be had: do its share here
-                }
+    std::thread::scope(|scope| {
+        for thread in 1..threads {
+            let name = format!("crew-{thread}");
+            let search = &search;
+            if std::thread::Builder::new().name(name).spawn_scoped(scope, move || search(thread)).is_err() {
+                search(thread); // no thread to be had: do its share here
             }
-            search(0);
-        });
+        }
+        search(0);
+    });
+    shared.refresh();
+    let best = shared.best.into_inner().unwrap_or_else(PoisonError::into_inner);
+    if best.schedule.cost() <= best.bound {
+        Outcome::Optimal(best.schedule)
+    } else {
+        Outcome::Feasible { best: best.schedule, bound: best.bound }
     }
-    shared.outcome()
+}
+
+/// The best plan of all threads and what is proven.
+struct Best {
+    schedule: Schedule,
+    bound: i64,
 }
 
 struct Shared<'a> {
     problem: &'a Problem,
     model: &'a Model,
     control: &'a dyn Control,
-    bound: i64,
-    best: Mutex<Option<Schedule>>,
+    /// The bound known before any search.
+    floor: i64,
+    best: Mutex<Best>,
 }
 
 impl Shared<'_> {
-    /// Reports an order if it is the best so far. Among plans of equal cost the earliest in (start, worker) order stays, so
-    /// that the answer does not depend on which thread came first.
+    fn lock(&self) -> MutexGuard<'_, Best> {
+        self.best.lock().unwrap_or_else(PoisonError::into_inner)
+    }
+
+    /// Reports an order if it is the best so far. Of plans with equal cost the one with the least rows stays, so that the
+    /// answer does not depend on which thread came first.
     fn offer(&self, order: &Order) {
         let schedule = order.schedule(self.model, self.problem);
-        let mut best = self.best.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        let (better, news) = match &*best {
-            None => (true, true),
-            Some(kept) => (key(&schedule) < key(kept), schedule.cost() < kept.cost()),
-        };
-        if better {
-            if news {
-                self.control.improved(&schedule, self.bound);
+        let mut best = self.lock();
+        if key(&schedule) < key(&best.schedule) {
+            if schedule.cost() < best.schedule.cost() {
+                self.control.improved(&schedule, best.bound.min(schedule.cost()));
             }
-            *best = Some(schedule);
+            best.schedule = schedule;
         }
     }
 
-    fn done(&self) -> bool {
-        let best = self.best.lock().unwrap_or_else(std::sync::PoisonError::into_inner);
-        best.as_ref().is_some_and(|b| b.cost() <= self.bound)
+    /// Bounds again, with the cost of the best plan known.
+    fn refresh(&self) {
+        let cost = self.lock().schedule.cost();
+        self.prove(bound::cost(self.problem, Some(cost)));
     }
 
-    /// Coolings, each twice as long as the one before, until the share of nodes is used or the outside says stop.
-    fn search(&self, mut annealer: Annealer<'_>, share: Option<u64>) {
-        let weight = self.model.makespan_weight.max(self.model.walking_weight) as f64;
-        let mut left = share.unwrap_or(u64::MAX);
+    /// No plan costs less than `bound`.
+    fn prove(&self, bound: i64) {
+        let mut best = self.lock();
+        if bound > best.bound {
+            best.bound = bound;
+            self.control.improved(&best.schedule, bound);
+        }
+    }
+
+    fn proven(&self) -> bool {
+        let best = self.lock();
+        best.schedule.cost() <= best.bound
+    }
+}
+
+/// What one thread does.
+struct Search<'a> {
+    shared: &'a Shared<'a>,
+    annealer: Annealer<'a>,
+    /// The best order of this thread.
+    best: Order,
+    thread: usize,
+    /// Nodes left.
+    left: u64,
+    /// Whether this thread may not look at what others found.
+    alone: bool,
+    stop: bool,
+}
+
+impl Search<'_> {
+    /// Coolings, each twice as long as the one before, until the nodes are used up, the outside says stop, or the bound is met.
+    /// A small problem is given to the exact search after the first cooling.
+    fn run(&mut self) {
+        let weight = self.shared.model.makespan_weight.max(self.shared.model.walking_weight) as f64;
         let mut length = FIRST_RUN;
-        let mut best = annealer.order.clone();
-        let mut stop = left == 0 || self.done() || self.control.should_stop();
-        while !stop {
-            let run = Run { length: length.min(left), hot: HOT_S * weight, cold: COLD_S * weight };
-            let mut found = None;
-            annealer.run(
-                run,
-                best.cost(),
-                |order| {
-                    self.offer(order);
-                    found = Some(order.clone());
-                },
-                |batch| {
-                    left -= batch;
-                    stop = left == 0 || self.control.should_stop();
-                    !stop
-                },
-            );
-            if let Some(found) = found {
-                best = found;
+        self.stop = self.left == 0 || self.shared.control.should_stop() || self.finished();
+        let small = self.shared.model.n <= EXACT_OPERATIONS;
+        let mut coolings = 0;
+        while !self.stop {
+            let run = Run { length: length.min(self.left), hot: HOT_S * weight, cold: COLD_S * weight };
+            self.cool(run);
+            coolings += 1;
+            if coolings == 1 && self.thread == 0 {
+                self.shared.refresh();
+                if small && !self.stop {
+                    self.exact();
+                }
             }
-            annealer.order = best.clone();
-            stop |= share.is_none() && self.done();
-            stop |= best.cost() <= self.bound;
+            self.stop |= self.finished();
             length = (length * 2).min(LONGEST_RUN);
         }
     }
 
-    fn outcome(self) -> Outcome {
-        match self.best.into_inner().unwrap_or_else(std::sync::PoisonError::into_inner) {
-            None => Outcome::Unknown { bound: self.bound },
-            Some(best) if best.cost() <= self.bound => Outcome::Optimal(best),
-            Some(best) => Outcome::Feasible { best, bound: self.bound },
+    fn cool(&mut self, run: Run) {
+        let (shared, left, stop) = (self.shared, &mut self.left, &mut self.stop);
+        let mut found = None;
+        self.annealer.run(
+            run,
+            self.best.cost(),
+            |order| {
+                shared.offer(order);
+                found = Some(order.clone());
+            },
+            |tried| {
+                *left -= tried;
+                *stop = *left == 0 || shared.control.should_stop();
+                !*stop
+            },
+        );
+        if let Some(found) = found {
+            self.best = found;
         }
+        self.annealer.order = self.best.clone();
+    }
+
+    /// Proves the best order of this thread optimal or finds a better one, if that takes no more than the allowance.
+    fn exact(&mut self) {
+        let (model, control) = (self.shared.model, self.shared.control);
+        let allowance = EXACT_NODES.min(self.left);
+        let mut tried = 0;
+        let answer = exact::search(model, self.best.cost(), allowance, &mut || {
+            tried += 1000;
+            !control.should_stop()
+        });
+        self.left -= tried.min(self.left);
+        let (Answer::Complete(found) | Answer::Stopped(found)) = &answer;
+        if let Some(order) = found.as_ref().and_then(|s| Order::new(model, s.list.clone(), s.worker.clone())) {
+            self.shared.offer(&order);
+            self.best = order;
+        }
+        if matches!(answer, Answer::Complete(_)) {
+            self.shared.prove(self.best.cost());
+            self.stop = true;
+        }
+    }
+
+    fn finished(&self) -> bool {
+        if self.alone { self.best.cost() <= self.shared.floor } else { self.shared.proven() }
     }
 }
 

@@ -6,6 +6,7 @@
 use super::spec::ProblemSpec;
 use super::validate;
 use crate::finding::Finding;
+use std::collections::HashSet;
 
 /// A checked problem. Operations, workers and stances are known by their index in the specification.
 #[derive(Debug, Clone)]
@@ -126,6 +127,26 @@ impl Problem {
         }
         let walk = spec.walk_s.iter().flatten().map(|&s| s as i32).collect();
         Self { workers: spec.workers.len(), stances, walk, close, operations, lags, wet, spec }
+    }
+
+    /// The same problem with some of its operations (ascending) and the rules among them.
+    pub(crate) fn only(&self, operations: &[usize]) -> Self {
+        let kept: HashSet<&str> = operations.iter().map(|&o| self.operation_id(o)).collect();
+        let mut spec = self.spec.clone();
+        spec.operations.retain(|o| kept.contains(o.id.as_str()));
+        spec.lags.retain(|l| kept.contains(l.from.as_str()) && kept.contains(l.to.as_str()));
+        spec.wet.retain(|w| kept.contains(w.from.as_str()) && kept.contains(w.to.as_str()));
+        for wet in &mut spec.wet {
+            wet.blocks.retain(|b| kept.contains(b.as_str()));
+        }
+        Self::index(spec)
+    }
+
+    /// The same problem after a change that leaves no name without its thing.
+    pub(crate) fn changed(&self, change: impl FnOnce(&mut ProblemSpec)) -> Self {
+        let mut spec = self.spec.clone();
+        change(&mut spec);
+        Self::index(spec)
     }
 
     /// Number of operations.

@@ -10,7 +10,8 @@
 //! (Ignall and Schrage 1965; Lageweg, Lenstra and Rinnooy Kan 1978), without needing equal sequences. It counts the
 //! longest job at every stage, which is what holds two layers up.
 //!
-//! The ways between all pass the stance of `p`, so a minimum spanning tree over all stances may be added.
+//! When `p` has one stance at all stages, the ways between all pass it, so a minimum spanning tree over the stances of all such
+//! jobs may be added; leaving other stances out of a way makes it no longer (triangle inequality).
 
 use super::crews::{Crews, Job};
 use super::{shared, walking};
@@ -34,8 +35,8 @@ fn of_kind(problem: &Problem, crews: &Crews, stages: &[usize], jobs: &[&Job]) ->
     let size: Vec<i64> = stages.iter().map(|&c| crews.size[c]).collect();
     let whole: i64 = size.iter().copied().fold(1, lcm);
     let wait: Vec<i64> = (0..count - 1).map(|s| jobs.iter().map(|j| j.waits[s]).min().unwrap_or(0)).collect();
-    let tree =
-        walking::spanning_tree(problem, &Crews::stances(problem, jobs.iter().flat_map(|j| j.operations.clone())));
+    let stances = jobs.iter().filter(|j| j.stance(problem).is_some()).map(|j| j.operations[0]);
+    let tree = walking::spanning_tree(problem, &Crews::stances(problem, stances));
     // in 1 / whole of a second
     let share = |job: &Job, s: usize| i64::from(problem.operations[job.operations[s]].duration) * (whole / size[s]);
     let mut best = 0;
@@ -53,6 +54,7 @@ fn of_kind(problem: &Problem, crews: &Crews, stages: &[usize], jobs: &[&Job]) ->
         let last_cut = cuts[cuts.len() - 1];
         for p in jobs {
             let own: i64 = (0..=last_cut).map(|s| share(p, s)).sum();
+            let walked = if p.stance(problem).is_some() { walked } else { 0 };
             let bound = own + all - least(p) + walked + (wait.iter().sum::<i64>() + after_last) * whole;
             best = best.max(shared(bound, whole));
         }

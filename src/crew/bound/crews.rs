@@ -26,6 +26,13 @@ pub(super) struct Job {
 }
 
 impl Job {
+    /// The stance of all its operations, if it is the same.
+    pub(super) fn stance(&self, problem: &Problem) -> Option<usize> {
+        let mut stances = self.operations.iter().map(|&o| problem.operations[o].stance);
+        let first = stances.next()?;
+        stances.all(|s| s == first).then_some(first)
+    }
+
     /// Of the operations that are `here`, the two next to each other in the job with the longest least time between: that time
     /// and their durations together.
     pub(super) fn gap(&self, problem: &Problem, here: impl Fn(usize) -> bool) -> Option<(i64, i64)> {

@@ -7,7 +7,8 @@
 //! possible is Johnson's. Sequences of the two crews need not agree for this.
 //!
 //! Both ways, of the first crew through `1..=i` and of the second through `i..`, pass the stance of job `i`, so together they
-//! are a connected graph over all stances: a minimum spanning tree may be added, for larger crews less its longest edges.
+//! are a connected graph over all stances: a minimum spanning tree may be added, for larger crews less its longest edges. This
+//! needs both operations of each job to be at one stance; jobs that move are looked at without walking.
 
 use super::crews::{Crews, Job};
 use super::{shared, walking};
@@ -18,11 +19,16 @@ use std::collections::BTreeMap;
 pub(super) fn finish(problem: &Problem, crews: &Crews) -> i64 {
     let mut pairs: BTreeMap<(usize, usize), Vec<Leg>> = BTreeMap::new();
     for job in &crews.jobs {
-        for leg in legs(crews, job) {
+        for leg in legs(problem, crews, job) {
             pairs.entry(leg.crews).or_default().push(leg);
         }
     }
-    pairs.values().flat_map(|legs| by_wait(legs).map(|some| of_legs(problem, crews, some))).max().unwrap_or(0)
+    let of = |legs: &Vec<Leg>| {
+        let in_place: Vec<Leg> = legs.iter().copied().filter(|l| l.in_place).collect();
+        let walked = by_wait(&in_place).map(|some| of_legs(problem, crews, some)).max();
+        walked.max(by_wait(legs).map(|some| of_legs(problem, crews, some)).max())
+    };
+    pairs.values().filter_map(of).max().unwrap_or(0)
 }
 
 /// Two consecutive operations of a job, by different crews.
@@ -30,18 +36,21 @@ pub(super) fn finish(problem: &Problem, crews: &Crews) -> i64 {
 struct Leg {
     crews: (usize, usize),
     operations: (usize, usize),
+    /// Whether both are at one stance.
+    in_place: bool,
     wait: i64,
     /// Least time before the first and after the second.
     head: i64,
     tail: i64,
 }
 
-fn legs<'a>(crews: &'a Crews, job: &'a Job) -> impl Iterator<Item = Leg> + 'a {
+fn legs<'a>(problem: &'a Problem, crews: &'a Crews, job: &'a Job) -> impl Iterator<Item = Leg> + 'a {
     job.operations.windows(2).zip(&job.waits).filter_map(move |(pair, &wait)| {
         let between = (crews.of[pair[0]], crews.of[pair[1]]);
         (between.0 != between.1).then(|| Leg {
             crews: between,
             operations: (pair[0], pair[1]),
+            in_place: problem.operations[pair[0]].stance == problem.operations[pair[1]].stance,
             wait,
             head: crews.head[pair[0]],
             tail: crews.tail[pair[1]],
@@ -73,8 +82,9 @@ fn of_legs(problem: &Problem, crews: &Crews, mut legs: Vec<Leg>) -> i64 {
         first += a(leg);
         second = second.max(first) + b(leg);
     }
+    let in_place = legs.iter().all(|l| l.in_place);
     let tree = walking::spanning_tree(problem, &Crews::stances(problem, legs.iter().map(|l| l.operations.0)));
-    let walked = walking::forest(&tree, k + m - 1) * k.min(m); // at the rate of the larger crew
+    let walked = if in_place { walking::forest(&tree, k + m - 1) * k.min(m) } else { 0 }; // shared by the larger crew
     let least = |of: fn(&Leg) -> i64| legs.iter().map(of).min().unwrap_or(0);
     least(|l| l.head) + least(|l| l.wait) + least(|l| l.tail) + shared(second + walked, k * m)
 }

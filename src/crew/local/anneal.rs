@@ -75,6 +75,12 @@ impl<'a> Annealer<'a> {
 
     /// Tries one change; true when it was kept.
     fn step(&mut self, temperature: f64) -> bool {
+        let limit = self.order.cost() + (-temperature * self.random.unit().ln()) as i64;
+        self.attempt(limit, |_| true)
+    }
+
+    /// Tries one change that costs no more than `limit` altogether and that `agree` agrees to; true when it was kept.
+    pub(crate) fn attempt(&mut self, limit: i64, agree: impl FnOnce(&Order) -> bool) -> bool {
         let (model, near, order, random, change) =
             (self.model, &self.near, &mut self.order, &mut self.random, &mut self.change);
         let changed = match random.below(16) {
@@ -90,8 +96,7 @@ impl<'a> Annealer<'a> {
         if !changed {
             return false;
         }
-        let limit = order.cost() + (-temperature * random.unit().ln()) as i64;
-        if order.trial(model, change.from, change.to, limit).is_some() {
+        if order.trial(model, change.from, change.to, limit).is_some() && agree(order) {
             order.keep(model);
             true
         } else {
