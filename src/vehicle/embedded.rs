@@ -31,7 +31,8 @@ pub fn embedded() -> &'static [Embedded] {
         "off-roader",
         "people-carrier",
         "pickup",
-        "van"
+        "van",
+        "coach",
     ]
 }
 
