@@ -37,6 +37,17 @@ fn every_file_of_the_folder_is_embedded_under_its_own_id() {
     }
 }
 
+#[test]
+fn cars_have_about_as_many_panels_as_people_count_and_a_coach_has_many_more() {
+    for t in TEMPLATES.iter() {
+        let (low, high) = if t.body == BodyClass::Coach { (110, 500) } else { (28, 60) };
+        assert!((low..=high).contains(&t.panels.len()), "{}: {} panels", t.id, t.panels.len());
+    }
+    for id in ["hatch", "saloon"] {
+        assert!((30..=38).contains(&load_embedded(id).expect("loads").panels.len()), "{id}");
+    }
+}
+
 /// Sums of painted outside surface, m²: hatch 9-11, saloon 12-14, off-roader 14-18, van and pickup 18-25. Our estimates for
 /// the class; no published measurement was found.
 #[test]

@@ -21,7 +21,19 @@ macro_rules! files {
 
 /// Every template that comes with the program, from small to large.
 pub fn embedded() -> &'static [Embedded] {
-    files!["hatch-3", "hatch", "coupe", "convertible", "saloon", "estate", "off-roader", "people-carrier", "pickup"]
+    files![
+        "hatch-3",
+        "hatch",
+        "coupe",
+        "convertible",
+        "saloon",
+        "estate",
+        "off-roader",
+        "people-carrier",
+        "pickup",
+        "van",
+        "coach",
+    ]
 }
 
 /// Reads one of them.

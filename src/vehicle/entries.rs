@@ -14,6 +14,10 @@ impl Number {
     pub(super) fn of(value: f64) -> Self {
         Self(if value.is_finite() { value.clamp(-1e6, 1e6) } else { 0.0 })
     }
+    /// A length as it is written to a file: to a thousandth of a millimetre.
+    pub(super) fn rounded(value: f64) -> Self {
+        Self::of((value * 1000.0).round() / 1000.0)
+    }
     pub(super) fn get(self) -> f64 {
         self.0
     }
@@ -45,6 +49,13 @@ impl From<Number> for f64 {
 pub(super) struct Name(String);
 
 impl Name {
+    /// A name made by the program; what a name can't hold becomes a hyphen.
+    pub(super) fn made(text: &str) -> Self {
+        let plain = |c: char| if c.is_ascii_lowercase() || c.is_ascii_digit() { c } else { '-' };
+        let name: String = text.to_lowercase().chars().map(plain).take(64).collect();
+        Self(if name.is_empty() { "unnamed".to_owned() } else { name })
+    }
+
     pub(super) fn as_str(&self) -> &str {
         &self.0
     }
@@ -74,6 +85,13 @@ pub(super) struct Entries<V>(pub(super) Vec<(Name, V)>);
 impl<V> Default for Entries<V> {
     fn default() -> Self {
         Self(Vec::new())
+    }
+}
+
+impl<V> Entries<V> {
+    /// Whether a name is taken.
+    pub(super) fn has(&self, name: &str) -> bool {
+        self.0.iter().any(|(n, _)| n.as_str() == name)
     }
 }
 

@@ -12,6 +12,7 @@
 
 mod build;
 mod check;
+mod edit;
 mod embedded;
 mod entries;
 mod feature;
@@ -20,14 +21,18 @@ mod names;
 mod panel;
 mod read;
 mod schema;
+mod size;
 mod template;
 mod walk;
+mod write;
 
+pub use edit::EditError;
 pub use embedded::{Embedded, embedded, load_embedded};
 pub use feature::{Feature, FeatureKind, FeatureShape};
 pub use id::{PanelId, Side};
 pub use names::{Naming, PARTS, PartName};
-pub use panel::{HeightBand, Panel, Stance, Substrate, Surface};
+pub use panel::{HeightBand, Panel, Skip, Stance, Substrate, Surface};
 pub use read::TemplateError;
 pub use schema::BodyClass;
+pub use size::Size;
 pub use template::{Seam, Template, Wheel};

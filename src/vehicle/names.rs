@@ -71,6 +71,7 @@ pub const PARTS: &[PartName] = &[
     part("locker", "Luggage flap", "Luggage door"),
     part("mirror", "Door mirror", "Side mirror"),
     part("panel-front", "Front panel", "Front panel"),
+    part("panel-lower", "Lower side panel", "Lower side panel"),
     part("panel-rear", "Rear panel", "Rear panel"),
     part("panel-roof", "Roof panel", "Roof panel"),
     part("panel-side", "Side panel", "Side panel"),

@@ -50,6 +50,35 @@ pub enum Surface {
     Trim,
 }
 
+/// Why a panel is left out of the work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Skip {
+    /// It is not on this vehicle.
+    Absent,
+    /// Covered with coloured film: not polished, coated only with what its maker allows.
+    Wrapped,
+    /// Matte paint: any polishing would shine.
+    Matte,
+    /// Covered with clear protective film.
+    FilmCovered,
+    /// It stays as it is, for example glass that is not to be coated.
+    NotCoated,
+}
+
+impl Skip {
+    /// What it means, as printed: "covered with clear film".
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Absent => "not on this vehicle",
+            Self::Wrapped => "covered with coloured film",
+            Self::Matte => "matte paint",
+            Self::FilmCovered => "covered with clear film",
+            Self::NotCoated => "left as it is",
+        }
+    }
+}
+
 /// How high a panel sits above the ground, mm.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct HeightBand {
@@ -87,6 +116,8 @@ pub struct Panel {
     pub substrate: Substrate,
     /// What kind of surface it has.
     pub surface: Surface,
+    /// Why it is left out of the work; `None` when it takes part.
+    pub skip: Option<Skip>,
     /// How high it sits.
     pub height: HeightBand,
     /// Index of the place one stands at to work it.

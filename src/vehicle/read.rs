@@ -10,7 +10,9 @@ const MAX_BYTES: usize = 4 << 20;
 /// Most panels of a file, before mirroring.
 const MAX_PANELS: usize = 500;
 /// Most points, curves, stances, wheels or features of a file.
-const MAX_ENTRIES: usize = 20_000;
+const MAX_ENTRIES: usize = 5_000;
+/// Most stances, before mirroring.
+const MAX_STANCES: usize = 120;
 
 /// Why a text is no template.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
@@ -88,7 +90,7 @@ pub(super) fn file(text: &str) -> Result<TemplateFile, TemplateError> {
         ("points", file.points.0.len(), MAX_ENTRIES),
         ("lines", file.lines.iter().map(|l| l.through.len()).sum(), MAX_ENTRIES),
         ("curves", file.curves.len(), MAX_ENTRIES),
-        ("stances", file.stances.0.len(), MAX_PANELS),
+        ("stances", file.stances.0.len(), MAX_STANCES),
         ("wheels", file.wheels.len(), MAX_PANELS),
         ("features", file.features.len(), MAX_ENTRIES),
         ("points of all outlines", file.panels.iter().map(|p| p.outline.len()).sum(), MAX_ENTRIES),

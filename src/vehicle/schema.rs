@@ -4,7 +4,7 @@
 
 use super::entries::{Entries, Name, Number};
 use super::feature::FeatureKind;
-use super::panel::{Substrate, Surface};
+use super::panel::{Skip, Substrate, Surface};
 use crate::units::SquareMetres;
 use serde::{Deserialize, Serialize};
 
@@ -117,6 +117,8 @@ pub(super) struct PanelEntry {
     pub(super) substrate: Substrate,
     #[serde(default, skip_serializing_if = "is_default")]
     pub(super) surface: Surface,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub(super) skip: Option<Skip>,
     pub(super) height_mm: (Number, Number),
     pub(super) stance: Name,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]

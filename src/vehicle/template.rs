@@ -63,7 +63,6 @@ pub struct Template {
     pub(super) neighbours: Vec<Vec<usize>>,
     pub(super) ways: Ways,
     pub(super) faults: Vec<Finding>,
-    #[expect(dead_code, reason = "read when a template is edited")]
     pub(super) file: TemplateFile,
 }
 

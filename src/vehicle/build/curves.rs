@@ -7,16 +7,16 @@ use crate::vehicle::schema::{LineEntry, TemplateFile};
 use std::collections::{BTreeMap, HashMap};
 
 /// Places and curves of the left half.
-pub(super) struct Curves {
+pub(in crate::vehicle) struct Curves {
     /// Places in the order of the file.
-    pub(super) places: Vec<MapPoint>,
+    pub(in crate::vehicle) places: Vec<MapPoint>,
     names: HashMap<String, usize>,
     /// Curves by their two points, the lower index first and the curve running that way.
     table: BTreeMap<(usize, usize), MapCurve>,
 }
 
 impl Curves {
-    pub(super) fn new(file: &TemplateFile, faults: &mut Vec<Finding>) -> Self {
+    pub(in crate::vehicle) fn new(file: &TemplateFile, faults: &mut Vec<Finding>) -> Self {
         let places: Vec<MapPoint> = file.points.0.iter().map(|(_, p)| MapPoint::new(p.0.f32(), p.1.f32())).collect();
         let names = file.points.0.iter().enumerate().map(|(i, (n, _))| (n.as_str().to_owned(), i)).collect();
         let mut curves = Self { places, names, table: BTreeMap::new() };
@@ -47,8 +47,8 @@ impl Curves {
     }
 
     /// Index of a point; an unknown one is a fault at `place`.
-    pub(super) fn find(&self, name: &Name, place: &str, faults: &mut Vec<Finding>) -> Option<usize> {
-        let found = self.names.get(name.as_str()).copied();
+    pub(in crate::vehicle) fn find(&self, name: &Name, place: &str, faults: &mut Vec<Finding>) -> Option<usize> {
+        let found = self.index(name);
         if found.is_none() {
             faults.push(Finding::new(
                 Code::TemplateUnknown,
@@ -60,8 +60,13 @@ impl Curves {
         found
     }
 
+    /// Index of a point, if there is one of this name.
+    pub(in crate::vehicle) fn index(&self, name: &Name) -> Option<usize> {
+        self.names.get(name.as_str()).copied()
+    }
+
     /// The curve from one point to another: the stored one, or a straight line.
-    pub(super) fn between(&self, a: usize, b: usize) -> MapCurve {
+    pub(in crate::vehicle) fn between(&self, a: usize, b: usize) -> MapCurve {
         match self.table.get(&(a.min(b), a.max(b))) {
             Some(curve) if a < b => *curve,
             Some(curve) => curve.reversed(),
@@ -70,7 +75,7 @@ impl Curves {
     }
 
     /// Whether a point lies on the centreline, where both sides share it.
-    pub(super) fn is_central(&self, point: usize) -> bool {
+    pub(in crate::vehicle) fn is_central(&self, point: usize) -> bool {
         self.places[point].y == 0.0
     }
 
@@ -136,7 +141,7 @@ impl Curves {
     }
 
     /// Name of a point, for messages.
-    pub(super) fn name(&self, point: usize) -> &str {
+    pub(in crate::vehicle) fn name(&self, point: usize) -> &str {
         self.names.iter().find(|(_, i)| **i == point).map_or("", |(n, _)| n)
     }
 }

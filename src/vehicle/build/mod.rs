@@ -13,7 +13,7 @@ use super::walk::Ways;
 use crate::finding::Finding;
 use crate::geometry::{FloorPoint, MapPoint};
 use crate::units::Millimetres;
-use curves::Curves;
+pub(super) use curves::Curves;
 
 /// Builds the template, or says everything that keeps it from being built.
 pub(super) fn build(file: &TemplateFile) -> Result<Template, TemplateError> {

@@ -64,32 +64,34 @@ pub(super) fn stances(file: &TemplateFile, faults: &mut Vec<Finding>) -> Stances
 }
 
 pub(super) fn panels(file: &TemplateFile, curves: &Curves, stances: &Stances, faults: &mut Vec<Finding>) -> Vec<Drawn> {
-    let mut names = BTreeSet::new();
-    for entry in &file.panels {
-        if !names.insert(entry.id.as_str()) {
+    let mut ids = BTreeSet::new();
+    for (entry, mirror) in both_sides(file) {
+        if !ids.insert(full_id(entry.id.as_str(), side_of(entry.side, mirror))) {
             faults.push(Finding::new(
                 Code::TemplateUnknown,
-                format!("panel \"{}\"", entry.id.as_str()),
-                "two panels have this id",
+                place(entry),
+                "two panels on one side have this id",
                 "give each panel an id of its own",
             ));
         }
     }
-    let sides: BTreeMap<&str, Sides> = file.panels.iter().map(|p| (p.id.as_str(), p.side)).collect();
     let mut panels = Vec::new();
-    for entry in &file.panels {
-        for mirror in mirrors(entry.side) {
-            let loop_ = closed_loop(&entry.outline, entry.side, *mirror, curves, &place(entry), faults);
-            let side = side_of(entry.side, *mirror);
-            if let (Some(loop_), Some(rest)) = (loop_, reach(entry, side, stances, &sides, faults)) {
-                panels.push(Drawn { panel: panel(entry, side, loop_.outline, rest), corners: loop_.corners });
-            }
+    for (entry, mirror) in both_sides(file) {
+        let loop_ = closed_loop(&entry.outline, entry.side, mirror, curves, &place(entry), faults);
+        let side = side_of(entry.side, mirror);
+        if let (Some(loop_), Some(rest)) = (loop_, reach(entry, side, stances, &ids, faults)) {
+            panels.push(Drawn { panel: panel(entry, side, loop_.outline, rest), corners: loop_.corners });
         }
     }
     if panels.is_empty() && faults.is_empty() {
         faults.push(Finding::new(Code::TemplateOutline, "panels", "there is no panel", "add at least one panel"));
     }
     panels
+}
+
+/// Every entry for each side it stands for.
+fn both_sides(file: &TemplateFile) -> impl Iterator<Item = (&PanelEntry, f32)> {
+    file.panels.iter().flat_map(|entry| mirrors(entry.side).iter().map(move |mirror| (entry, *mirror)))
 }
 
 pub(super) fn openings(file: &TemplateFile, curves: &Curves, faults: &mut Vec<Finding>) -> Vec<Loop> {
@@ -122,7 +124,7 @@ fn reach(
     entry: &PanelEntry,
     side: Side,
     stances: &Stances,
-    sides: &BTreeMap<&str, Sides>,
+    ids: &BTreeSet<PanelId>,
     faults: &mut Vec<Finding>,
 ) -> Option<Reach> {
     let mut unknown = |what: &str, name: &Name| {
@@ -137,16 +139,19 @@ fn reach(
     if stance.is_none() {
         unknown("stance", &entry.stance);
     }
+    let sides: &[Side] = match side {
+        Side::Left => &[Side::Left, Side::Centre],
+        Side::Right => &[Side::Right, Side::Centre],
+        Side::Centre => &[Side::Left, Side::Right, Side::Centre],
+    };
     let mut over = Vec::new();
     for name in &entry.leans_over {
-        match sides.get(name.as_str()) {
-            Some(Sides::Centre) => over.push(PanelId::new(name.as_str())),
-            Some(Sides::Left) if side != Side::Right => over.push(full_id(name.as_str(), Side::Left)),
-            Some(Sides::Right) if side != Side::Left => over.push(full_id(name.as_str(), Side::Right)),
-            Some(Sides::Both) => {
-                over.push(full_id(name.as_str(), if side == Side::Centre { Side::Left } else { side }));
-            }
-            _ => unknown("panel to lean over", name),
+        let before = over.len();
+        over.extend(sides.iter().map(|s| full_id(name.as_str(), *s)).filter(|id| ids.contains(id)));
+        // A panel of the other side only, such as a sliding door, is simply not there on this one.
+        let other = full_id(name.as_str(), side.opposite());
+        if over.len() == before && !ids.contains(&other) {
+            unknown("panel to lean over", name);
         }
     }
     over.sort();
@@ -170,6 +175,7 @@ fn panel(entry: &PanelEntry, side: Side, outline: Outline, (stance, leans_over):
         area: entry.area_m2,
         substrate: entry.substrate,
         surface: entry.surface,
+        skip: entry.skip,
         height: HeightBand { low: a.min(b), high: a.max(b) },
         stance,
         leans_over,
