@@ -1,7 +1,5 @@
 //! What happens during and after coating: feel, last lap, calendar, solvents.
 
-#![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
-
 use lapwright::coat::{
     Air, Feel, FeelAt, LapPace, LapPlace, LapStop, MeasuredWindow, Product, Solvent, cure_calendar, factor_after,
     last_lap, parts_per_million, vapour_in_bay, window, window_after, window_from_patch,

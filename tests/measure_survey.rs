@@ -154,7 +154,7 @@ fn a_failed_check_makes_the_readings_before_it_suspect() {
     // ±(2 + 3 %) of 100 is ±5, plus half a step of the display.
     assert_eq!(suspect_readings(&gauge, &[check(0, 101.0), check(60, 105.4)]), []);
     let suspect = suspect_readings(&gauge, &[check(90, 108.0), check(0, 100.0), check(60, 99.0)]);
-    assert_eq!(suspect, [60..90]);
+    assert_eq!(suspect, vec![60..90]);
 }
 
 /// At least five spots of three on a large panel; the number never falls as panels grow.
