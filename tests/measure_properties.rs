@@ -147,6 +147,19 @@ proptest! {
         }
     }
 
+    /// A worse gauge never raises the bound, and its bias does not go away with more readings.
+    #[test]
+    fn a_worse_gauge_never_raises_the_bound(spots in any_spots(), fixed in 0.0..10.0_f64, more in 0.1..10.0_f64) {
+        let with = |fixed: f64| sum_up(&spots, &gauge(fixed, 0.03, 1.0), Assurance::default());
+        if let (Some(good), Some(bad)) = (with(fixed), with(fixed + more)) {
+            prop_assert!(bad.lower == Micrometres::ZERO || bad.lower < good.lower);
+            prop_assert!(bad.standard_uncertainty > good.standard_uncertainty);
+            // 1.2816 is the normal quantile of 0.9, a rectangle's standard deviation is its half width over √3.
+            let bias = 1.2816 * (fixed + 0.03 * good.mean) / 3.0_f64.sqrt();
+            prop_assert!(good.mean - good.lower.um() >= bias.min(good.mean) - 1e-3);
+        }
+    }
+
     /// More coverage or more confidence never raises the bound; more values never raise the factor.
     #[test]
     fn the_factor_is_monotone(n in 2..60_usize, coverage in 0.7..0.99_f64, confidence in 0.7..0.99_f64, more in 0.0..0.009_f64) {

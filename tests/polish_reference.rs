@@ -221,3 +221,15 @@ fn a_thin_edge_is_named_and_taped() {
     let plan = plan(&with_edge, &budget, &PolishStep::starting_set(), Goal::Gloss);
     assert!(plan.why.iter().any(|w| w.contains("edge")), "{:?}", plan.why);
 }
+
+/// The budget rests on the lower bound: the same mean with more spread, or read with a worse gauge, allows less.
+#[test]
+fn the_budget_rests_on_lower_bounds_not_on_means() {
+    let (steady, scattered) = (film(&[109.0, 110.0, 111.0, 110.0, 110.0]), film(&[103.0, 110.0, 117.0, 106.0, 114.0]));
+    assert!((steady.mean - scattered.mean).abs() < 1e-9);
+    let (a, b) = (allowed(&facts(&steady, &[])), allowed(&facts(&scattered, &[])));
+    assert!(b.allowed < a.allowed, "{:?} {:?}", a.allowed, b.allowed);
+    let (a, b) = (a.clear.unwrap(), b.clear.unwrap());
+    assert!(b.lower < a.lower);
+    close(a.lower.um(), RemovalPolicy::default().assumed_share_low * steady.lower.um(), 1e-9);
+}

@@ -55,7 +55,7 @@ pub fn window_factor(air: &Air, product: &Product) -> f64 {
     held(raw_factor(air, reference, product))
 }
 
-fn held(factor: f64) -> f64 {
+pub(super) fn held(factor: f64) -> f64 {
     if factor.is_nan() { 1.0 } else { factor.clamp(FACTOR_RANGE.0, FACTOR_RANGE.1) }
 }
 
