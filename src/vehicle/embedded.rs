@@ -13,6 +13,14 @@ pub struct Embedded {
     pub text: &'static str,
 }
 
+impl Embedded {
+    /// Its name for people, taken from the text without building the template; a test holds the two together.
+    pub fn name(&self) -> &'static str {
+        let line = self.text.lines().find_map(|l| l.trim().strip_prefix("name: \""));
+        line.and_then(|rest| rest.split('"').next()).unwrap_or(self.id)
+    }
+}
+
 macro_rules! files {
     ($($id:literal),* $(,)?) => {
         &[$(Embedded { id: $id, text: include_str!(concat!("../../vehicle-templates/", $id, ".ron")) }),*]
@@ -43,4 +51,17 @@ pub fn embedded() -> &'static [Embedded] {
 pub fn load_embedded(id: &str) -> Result<Arc<Template>, TemplateError> {
     let found = embedded().iter().find(|e| e.id == id).ok_or_else(|| TemplateError::Unknown(id.to_owned()))?;
     Template::parse(found.text).map(Arc::new)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_embedded_template_has_the_id_and_name_of_its_file() {
+        for file in embedded() {
+            let template = load_embedded(file.id).unwrap();
+            assert_eq!((template.id.as_str(), template.name.as_str()), (file.id, file.name()));
+        }
+    }
 }

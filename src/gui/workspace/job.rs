@@ -32,10 +32,7 @@ fn field(ui: &mut Ui, label: &str, field: TextField, value: &str, rows: usize, o
 
 /// The choice of a vehicle template.
 fn body(ui: &mut Ui, template: &Template, out: &mut Vec<Action>) {
-    let options: Vec<(&str, String)> = vehicle::embedded()
-        .iter()
-        .filter_map(|e| Some((e.id, vehicle::load_embedded(e.id).ok()?.name.clone())))
-        .collect();
+    let options: Vec<_> = vehicle::embedded().iter().map(|e| (e.id, e.name().to_owned())).collect();
     if let Some(id) = choice(ui, "Body", template.id.as_str(), &options)
         && let Ok(other) = vehicle::load_embedded(id)
     {
