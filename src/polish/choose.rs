@@ -60,13 +60,15 @@ impl<'a> Candidates<'a> {
     pub(super) fn new(facts: &PanelFacts<'a>, allowed: Micrometres, steps: &[PolishStep]) -> Self {
         let helps = |d: &DefectFacts| d.kind.treatment().by_removal() && d.safe_weight() > 0.0;
         let helped: Vec<(usize, &DefectFacts)> = facts.defects.iter().enumerate().filter(|(_, d)| helps(d)).collect();
+        let deepest = |d: &DefectFacts| d.depth_um.0.max(d.depth_um.1).um();
+        let useful = helped.iter().map(|(_, d)| deepest(d)).fold(0.0, f64::max);
         let spot_area = LOCAL_AREA_M2.min(facts.area.m2());
         Self {
             all: helped.iter().map(|(_, d)| d.safe_weight()).sum(),
             allowed: allowed.um(),
-            whole: sequences(steps, allowed.um(), facts.area.m2()),
+            whole: sequences(steps, allowed.um(), facts.area.m2(), useful),
             at_spot: if helped.iter().any(|(_, d)| d.local) {
-                sequences(steps, allowed.um(), spot_area)
+                sequences(steps, allowed.um(), spot_area, useful)
             } else {
                 Vec::new()
             },
