@@ -7,6 +7,7 @@ use lapwright::coat::{
 };
 use lapwright::units::{Celsius, RelativeHumidity, SquareMetres};
 use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
 
 #[track_caller]
 fn close(actual: f64, expected: f64, tolerance: f64) {
@@ -152,7 +153,7 @@ fn best_lap(places: &[LapPlace], now: i64) -> (usize, f64) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
 
     /// Every place once; as few too late as trying every order finds, give or take one; not much more walking.
     #[test]

@@ -36,7 +36,7 @@ pub struct CoatingMaterials {
 
 /// Applicators and towels for an area (our estimates around common practice; no source).
 pub fn coating_materials(area: SquareMetres, product: &Product) -> CoatingMaterials {
-    let per_layer = |m2: f64| ((area.m2() / m2 - 1e-9).ceil().max(0.0) as u32) * product.layers;
+    let per_layer = |m2: f64| ((area.m2() / m2 - 1e-9).ceil().max(0.0) as u32).saturating_mul(product.layers);
     let level_towels = per_layer(4.0);
     CoatingMaterials { applicators: per_layer(8.0), level_towels, last_towels: level_towels }
 }

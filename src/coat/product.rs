@@ -41,7 +41,8 @@ pub struct Product {
     pub first_load_ml: Millilitres,
     /// Content of a bottle.
     pub bottle_ml: Millilitres,
-    /// Layers.
+    /// Layers, 1 to 10.
+    #[serde(deserialize_with = "fields::layers")]
     pub layers: u32,
     /// Wait before the next layer.
     #[serde(deserialize_with = "fields::seconds")]

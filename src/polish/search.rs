@@ -90,7 +90,7 @@ pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64, useful
             .chain(earlier.map(|(labels, &last)| (steps[last].scratch_left_um.um(), labels.as_slice())));
         let mut labels = Vec::new();
         for (marks, previous) in before {
-            for passes in step.min_passes.max(1)..=step.max_passes {
+            for passes in step.passes() {
                 let upper = step.removal_upper(passes);
                 if upper > allowed + ROUNDING {
                     break;
