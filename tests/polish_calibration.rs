@@ -2,14 +2,16 @@
 
 #![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
 
-use lapwright::measure::{Assurance, Gauge, summarise};
+use lapwright::measure::{Assurance, Gauge, summarise, summarise_place};
 use lapwright::polish::{
-    CARRIED_PASSES, Goal, LEAST_SPREAD, Ledger, LedgerEntry, PaintHistory, PanelFacts, PolishStep, RemovalPolicy,
-    StepKind, TestSpot, Working, budget, calibrate, depth_from_test, orbital_speed, plan, rotary_speed, test_order,
-    ultraviolet_factor,
+    CARRIED_PASSES, DefectFacts, DefectKind, Fingernail, Goal, LEAST_SPREAD, Ledger, LedgerEntry, PaintHardness,
+    PaintHistory, PanelFacts, PolishStep, RemovalPolicy, StepKind, TestSpot, Working, budget, budget_at, calibrate,
+    depth_by_fingernail, depth_from_test, orbital_speed, plan, rotary_speed, size_class, test_order,
+    ultraviolet_factor, visible_weight,
 };
-use lapwright::units::{Micrometres, SquareMetres};
+use lapwright::units::{Micrometres, Millimetres, SquareMetres};
 use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
 
 #[track_caller]
 fn close(actual: f64, expected: f64, tolerance: f64) {
@@ -133,6 +135,52 @@ fn the_gentlest_step_is_tried_first() {
     assert_eq!(test_order(&steps), [4, 3, 2, 1, 0]);
 }
 
+/// A hard paint is planned with less removal a pass, a soft one with more; a test then has the last word.
+#[test]
+fn hardness_is_a_first_guess_that_a_test_corrects() {
+    let steps = PolishStep::starting_set();
+    let hard = PaintHardness::Hard.expected(&steps);
+    assert!(hard[3].removal_um < steps[3].removal_um);
+    assert!(PaintHardness::Soft.expected(&steps)[3].removal_um > steps[3].removal_um);
+    assert_eq!(PaintHardness::Usual.expected(&steps), steps);
+    let exact = calibrate(&hard, &[tested(3, 4, 2.4, 0.001)]);
+    close(exact.steps[3].removal_um.um(), 0.6, 0.001);
+}
+
+/// The bench rule: a fingernail catches from about 4 to 5 µm. Size classes after the idea of ISO 4628-1 (from memory).
+#[test]
+fn what_a_person_sees_and_feels() {
+    let scratch = DefectKind::DeepScratch;
+    let usual = depth_by_fingernail(scratch, Fingernail::NotTried);
+    let (catches, slides) =
+        (depth_by_fingernail(scratch, Fingernail::Catches), depth_by_fingernail(scratch, Fingernail::Slides));
+    assert!(catches.0 > usual.0 && catches.1 == usual.1);
+    assert!(slides.1 < usual.1 && slides.0 == usual.0);
+    for kind in DefectKind::ALL {
+        for nail in [Fingernail::NotTried, Fingernail::Catches, Fingernail::Slides] {
+            let (low, high) = depth_by_fingernail(*kind, nail);
+            assert!(low <= high);
+        }
+    }
+    assert_eq!([0.0, 0.3, 2.0, 40.0].map(|mm| size_class(Millimetres::of(mm))), [2, 3, 4, 5]);
+    close(visible_weight(0, 5), 0.0, 0.0);
+    assert!(visible_weight(3, 4) > visible_weight(2, 4) && visible_weight(3, 5) > visible_weight(3, 4));
+}
+
+/// A thin place has its own, smaller budget.
+#[test]
+fn a_place_has_its_own_budget() {
+    let gauge = Gauge::default();
+    let (thick, thin) = ([um(125.0); 3], [um(92.0); 3]);
+    let spots: Vec<&[Micrometres]> = vec![&thick, &thick, &thick];
+    let film = summarise(&spots, &gauge, Assurance::default()).unwrap();
+    let place = summarise_place(&thin, &gauge, 0.9).unwrap();
+    let facts = PanelFacts { history: PaintHistory::Original, ..PanelFacts::new(Some(&film), SquareMetres::of(1.0)) };
+    let policy = RemovalPolicy::default();
+    let (there, panel) = (budget_at(&facts, &place, &policy), budget(&facts, &policy));
+    assert!(there.allowed < panel.allowed, "{:?} {:?}", there.allowed, panel.allowed);
+}
+
 #[test]
 fn removals_add_up_over_visits() {
     let entry = |planned: f64, measured: Option<f64>| LedgerEntry {
@@ -161,7 +209,7 @@ fn removals_add_up_over_visits() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 500, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 500, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
 
     /// The order of the test spots does not change the rates; every result narrows every step; nothing is ever not finite.
     #[test]
@@ -190,7 +238,7 @@ proptest! {
         let spots: Vec<[Micrometres; 1]> = [128.0, 126.0, 130.0].iter().map(|v| [um(*v)]).collect();
         let spots: Vec<&[Micrometres]> = spots.iter().map(<[Micrometres; 1]>::as_slice).collect();
         let film = summarise(&spots, &Gauge::default(), Assurance::default()).unwrap();
-        let defects = [lapwright::polish::DefectFacts::usual(lapwright::polish::DefectKind::Swirl, 1.0, false)];
+        let defects = [DefectFacts::usual(DefectKind::Swirl, 1.0, false)];
         let facts = PanelFacts { defects: &defects, ..PanelFacts::new(Some(&film), SquareMetres::of(1.0)) };
         let steps = calibrate(&PolishStep::starting_set(), &[tested(3, 3, removal, 0.3)]).steps;
         let budget = budget(&facts, &RemovalPolicy::default());

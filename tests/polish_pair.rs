@@ -11,6 +11,7 @@ use lapwright::polish::{
 };
 use lapwright::units::{MetresPerSecondSquared, Micrometres, Millilitres, SquareMetres};
 use proptest::prelude::*;
+use proptest::test_runner::RngSeed;
 
 #[track_caller]
 fn close(actual: f64, expected: f64, tolerance: f64) {
@@ -139,7 +140,7 @@ fn panels_side_by_side_that_differ_visibly_are_named() {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
 
     /// Against trying every split between two: the more loaded one has at most 7/6 of the least possible (Graham 1969, two machines).
     #[test]

@@ -35,3 +35,13 @@ pub(super) fn seconds<'de, D: Deserializer<'de>>(from: D) -> Result<i64, D::Erro
         Err(D::Error::custom(format!("must be whole seconds from 0 to one year, not {value}")))
     }
 }
+
+/// Layers, 1 to 10.
+pub(super) fn layers<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
+    let value = u32::deserialize(from)?;
+    if (1..=10).contains(&value) {
+        Ok(value)
+    } else {
+        Err(D::Error::custom(format!("must be from 1 to 10 layers, not {value}")))
+    }
+}

@@ -41,7 +41,8 @@ pub struct Product {
     pub first_load_ml: Millilitres,
     /// Content of a bottle.
     pub bottle_ml: Millilitres,
-    /// Layers.
+    /// Layers, 1 to 10.
+    #[serde(deserialize_with = "fields::layers")]
     pub layers: u32,
     /// Wait before the next layer.
     #[serde(deserialize_with = "fields::seconds")]
@@ -123,16 +124,4 @@ fn on_panel(area: SquareMetres, per_m2: f64, fixed: Seconds) -> Seconds {
     // The small amount keeps 0.8 m² · 45 s/m² at 36 s, whatever the rounding of the product.
     let work = (area.m2() * per_m2 - 1e-9).ceil() as Seconds;
     (fixed + work).max(1)
-}
-
-/// Liquid for all layers on an area, without the first load of the applicator.
-pub fn amount(area: SquareMetres, product: &Product) -> Millilitres {
-    let ml = area.m2() * product.amount_ml_per_m2 * f64::from(product.layers);
-    Millilitres::new(ml.min(1e6)).unwrap_or(Millilitres::ZERO)
-}
-
-/// Bottles for an amount and the first load of each layer's applicator, in whole bottles.
-pub fn bottles(amount: Millilitres, product: &Product) -> u32 {
-    let all = amount.ml() + product.first_load_ml.ml() * f64::from(product.layers);
-    if all <= 0.0 || product.bottle_ml.ml() <= 0.0 { 0 } else { (all / product.bottle_ml.ml() - 1e-9).ceil() as u32 }
 }

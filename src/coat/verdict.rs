@@ -2,7 +2,7 @@
 
 use super::air::{Air, dew_point};
 use super::product::Product;
-use super::window::{Window, window};
+use super::window::{Window, window, window_over};
 use crate::units::{Celsius, Kelvin, RelativeHumidity};
 
 /// The surface must be this much warmer than the dew point.
@@ -38,6 +38,27 @@ pub fn assess(air: &Air, product: &Product) -> AirVerdict {
     let window = window(air, product);
     let stops = stops(air, product, margin);
     AirVerdict { go: stops.is_empty(), notices: notices(air, product, window), stops, dew_point, margin, window }
+}
+
+/// Judges the air where panels differ in temperature: dew on the coldest, the limits of the product and the end of the window on the
+/// warmest (the sunny side).
+pub fn assess_surfaces(coldest: &Air, warmest_surface: Celsius, product: &Product) -> AirVerdict {
+    let mut verdict = assess(coldest, product);
+    if warmest_surface > product.max_temp_c && coldest.surface_temp_c <= product.max_temp_c {
+        verdict.stops.push(format!(
+            "The warmest surface is {warmest_surface:.0}; the product allows at most {:.0}. Let it cool in the shade.",
+            product.max_temp_c
+        ));
+    }
+    match window_over(coldest, warmest_surface, product) {
+        Some(window) => verdict.window = window,
+        None => verdict.stops.push(
+            "The warmest panel turns before the coldest is ready; let the vehicle stand until it is evenly warm."
+                .to_owned(),
+        ),
+    }
+    verdict.go = verdict.stops.is_empty();
+    verdict
 }
 
 fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {

@@ -70,6 +70,17 @@ pub fn window_from_patch(air: &Air, product: &Product, patch: &MeasuredWindow) -
     scaled(patch.min_s, patch.max_s, held(raw_factor(air, reference, product)))
 }
 
+/// The window that holds for every panel from the coldest to the warmest: it begins when the coldest is ready and ends when the
+/// warmest is over.
+///
+/// `None` when the warmest is over before the coldest is ready; then the vehicle must even out first. The factor is that of the
+/// warmest.
+pub fn window_over(coldest: &Air, warmest_surface: Celsius, product: &Product) -> Option<Window> {
+    let warm = window(&Air { surface_temp_c: warmest_surface.max(coldest.surface_temp_c), ..*coldest }, product);
+    let cold = window(coldest, product);
+    (cold.min_s <= warm.max_s).then_some(Window { min_s: cold.min_s, ..warm })
+}
+
 pub(super) fn scaled(min_s: Seconds, max_s: Seconds, factor: f64) -> Window {
     let (min_s, max_s) = (min_s.max(0) as f64 * factor, max_s.max(0) as f64 * factor);
     let min_s = (min_s - 1e-9).ceil() as Seconds;

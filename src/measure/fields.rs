@@ -21,6 +21,16 @@ pub(crate) fn assurance<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Er
     within(from, 0.7, 0.999)
 }
 
+/// Passes of a step, 1 to 50.
+pub(crate) fn passes<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
+    let value = u32::deserialize(from)?;
+    if (1..=50).contains(&value) {
+        Ok(value)
+    } else {
+        Err(D::Error::custom(format!("must be from 1 to 50 passes, not {value}")))
+    }
+}
+
 /// A number that is zero or more and not absurd.
 pub(crate) fn amount<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::Error> {
     within(from, 0.0, 1e6)

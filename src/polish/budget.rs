@@ -107,6 +107,11 @@ pub fn budget(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Budget {
     Budget { allowed, limits, clear: Some(clear), edge, refused, cautions }
 }
 
+/// What may go at one place of the panel, from the readings there alone (see [`crate::measure::summarise_place`]).
+pub fn budget_at(facts: &PanelFacts<'_>, place: &FilmSummary, policy: &RemovalPolicy) -> Budget {
+    budget(&PanelFacts { film: Some(place), edge: None, ..facts.clone() }, policy)
+}
+
 /// Every limit that applies, smallest first.
 fn all_limits(facts: &PanelFacts<'_>, film: &FilmSummary, clear: ClearEstimate, policy: &RemovalPolicy) -> Vec<Limit> {
     let mut limits = lifetime_limits(facts, clear, policy);

@@ -13,6 +13,7 @@
 
 use super::step::{PolishStep, StepKind};
 use crate::measure::thickness;
+use serde::{Deserialize, Serialize};
 
 /// Spread that remains between passes however well a paint is known (our estimate).
 pub const LEAST_SPREAD: f64 = 0.15;
@@ -25,14 +26,47 @@ const Z_CONTRADICTION: f64 = 1.96;
 /// A paint is taken to be between this much slower and this much faster than the shop's figures.
 const FACTOR_RANGE: (f64, f64) = (0.1, 5.0);
 
+/// How hard a paint is known to be, before any test.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum PaintHardness {
+    /// Marks at a touch and gives way to the finest polish.
+    Soft,
+    /// Not known, or like most.
+    #[default]
+    Usual,
+    /// Takes long to correct.
+    Hard,
+}
+
+impl PaintHardness {
+    /// Removal on such paint against the shop's figures (our estimate).
+    pub fn factor(self) -> f64 {
+        match self {
+            Self::Soft => 1.4,
+            Self::Usual => 1.0,
+            Self::Hard => 0.7,
+        }
+    }
+
+    /// The steps as such paint is expected to take them; feed these to [`calibrate`].
+    pub fn expected(self, steps: &[PolishStep]) -> Vec<PolishStep> {
+        let scaled =
+            |s: &PolishStep| PolishStep { removal_um: thickness(s.removal_um.um() * self.factor()), ..s.clone() };
+        steps.iter().map(scaled).collect()
+    }
+}
+
 /// What a test spot showed.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct TestSpot {
     /// The step, by its place in the list.
     pub step: usize,
     /// Passes; at least one.
     pub passes: u32,
     /// Mean removal in µm and its standard uncertainty, above zero; `None` when the gauge could not tell.
+    #[serde(default)]
     pub removal: Option<(f64, f64)>,
     /// Whether the finish it left would do as the last one.
     pub finish_right: bool,

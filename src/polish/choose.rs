@@ -37,49 +37,115 @@ struct Extra {
     work: Vec<(usize, usize)>,
 }
 
-/// The least time that makes `share` of the weighted defects go, or the most that can go; `None` when nothing fits.
-pub(super) fn choose(facts: &PanelFacts<'_>, allowed: Micrometres, steps: &[PolishStep], share: f64) -> Option<Choice> {
-    let helped: Vec<(usize, &DefectFacts)> = facts
-        .defects
-        .iter()
-        .enumerate()
-        .filter(|(_, d)| d.kind.treatment().by_removal() && d.safe_weight() > 0.0)
-        .collect();
-    let all: f64 = helped.iter().map(|(_, d)| d.safe_weight()).sum();
-    let wanted = share * all;
-    let slack = ROUNDING * all;
-    let some_local = wanted > 0.0 && helped.iter().any(|(_, d)| d.local);
-    let at_spot =
-        if some_local { sequences(steps, allowed.um(), LOCAL_AREA_M2.min(facts.area.m2())) } else { Vec::new() };
+impl Extra {
+    fn none() -> Self {
+        Self { seconds: 0, gain: 0.0, work: Vec::new() }
+    }
+}
 
-    let mut best: Option<(Rank, Choice)> = None;
-    for whole in sequences(steps, allowed.um(), facts.area.m2()) {
-        if let Some((rank, _)) = &best
-            && rank.counted + slack >= wanted
-            && whole.seconds > rank.seconds
-        {
-            break; // quickest first: nothing that follows can be better
-        }
-        let depth = whole.depth_cleared();
-        let gone: f64 = helped.iter().map(|(_, d)| d.safe_weight() * d.share_gone(depth)).sum();
-        let enough = gone + slack >= wanted;
-        let extra = if enough || at_spot.is_empty() {
-            Extra { seconds: 0, gain: 0.0, work: Vec::new() }
-        } else {
-            let left = allowed.um() - whole.removal_upper;
-            extra_work(&helped, &whole, &at_spot, left, wanted - gone, slack)
-        };
-        let rank = Rank {
-            counted: (gone + extra.gain).min(wanted),
-            seconds: whole.seconds + extra.seconds,
-            removal_upper: whole.removal_upper,
-        };
-        if best.as_ref().is_none_or(|(b, _)| rank.before(b, slack)) {
-            let local = extra.work.iter().map(|&(defect, at)| (defect, at_spot[at].clone())).collect();
-            best = Some((rank, Choice { whole, local }));
+/// Everything that can be chosen from on one panel, so that several goals can be tried without searching again.
+pub(super) struct Candidates<'a> {
+    /// Defects that polishing helps, with their place in the facts.
+    helped: Vec<(usize, &'a DefectFacts)>,
+    /// Their weights together.
+    all: f64,
+    allowed: f64,
+    /// Sequences over the panel, quickest first.
+    whole: Vec<Found>,
+    /// Sequences over the surface around a single defect, quickest first; empty when there is no such defect.
+    at_spot: Vec<Found>,
+}
+
+impl<'a> Candidates<'a> {
+    pub(super) fn new(facts: &PanelFacts<'a>, allowed: Micrometres, steps: &[PolishStep]) -> Self {
+        let helps = |d: &DefectFacts| d.kind.treatment().by_removal() && d.safe_weight() > 0.0;
+        let helped: Vec<(usize, &DefectFacts)> = facts.defects.iter().enumerate().filter(|(_, d)| helps(d)).collect();
+        let deepest = |d: &DefectFacts| d.depth_um.0.max(d.depth_um.1).um();
+        let useful = helped.iter().map(|(_, d)| deepest(d)).fold(0.0, f64::max);
+        let spot_area = LOCAL_AREA_M2.min(facts.area.m2());
+        Self {
+            all: helped.iter().map(|(_, d)| d.safe_weight()).sum(),
+            allowed: allowed.um(),
+            whole: sequences(steps, allowed.um(), facts.area.m2(), useful),
+            at_spot: if helped.iter().any(|(_, d)| d.local) {
+                sequences(steps, allowed.um(), spot_area, useful)
+            } else {
+                Vec::new()
+            },
+            helped,
         }
     }
-    best.map(|(_, choice)| choice)
+
+    /// The least time that makes `share` of the weighted defects go, or the most that can go; `None` when nothing fits.
+    pub(super) fn choose(&self, share: f64) -> Option<Choice> {
+        let (wanted, slack) = (share * self.all, ROUNDING * self.all);
+        let mut best: Option<(Rank, &Found, Extra)> = None;
+        for whole in &self.whole {
+            if let Some((rank, ..)) = &best
+                && rank.counted + slack >= wanted
+                && whole.seconds > rank.seconds
+            {
+                break; // quickest first: nothing that follows can be better
+            }
+            let depth = whole.depth_cleared();
+            let gone: f64 = self.helped.iter().map(|(_, d)| d.safe_weight() * d.share_gone(depth)).sum();
+            let extra =
+                if gone + slack >= wanted { Extra::none() } else { self.extra_work(whole, wanted - gone, slack) };
+            let rank = Rank {
+                counted: (gone + extra.gain).min(wanted),
+                seconds: whole.seconds + extra.seconds,
+                removal_upper: whole.removal_upper,
+            };
+            if best.as_ref().is_none_or(|(b, ..)| rank.before(b, slack)) {
+                best = Some((rank, whole, extra));
+            }
+        }
+        best.map(|(_, whole, extra)| Choice {
+            whole: whole.clone(),
+            local: extra.work.iter().map(|&(defect, at)| (defect, self.at_spot[at].clone())).collect(),
+        })
+    }
+
+    /// The quickest extra work that gains `missing`, or the one that gains most. Gains within `slack` are taken as equal.
+    fn extra_work(&self, whole: &Found, missing: f64, slack: f64) -> Extra {
+        let left = self.allowed - whole.removal_upper;
+        let mut front = vec![Extra::none()];
+        for &(index, defect) in self.helped.iter().filter(|(_, d)| d.local) {
+            let options = self.options(whole, defect, left, slack);
+            let mut joined = front.clone();
+            for base in &front {
+                for &(at, gain) in &options {
+                    let mut work = base.work.clone();
+                    work.push((index, at));
+                    let seconds = base.seconds + self.at_spot[at].seconds;
+                    joined.push(Extra { seconds, gain: base.gain + gain, work });
+                }
+            }
+            joined.sort_by(|a, b| a.seconds.cmp(&b.seconds).then(b.gain.total_cmp(&a.gain)));
+            front.clear();
+            for extra in joined {
+                if front.last().is_none_or(|f: &Extra| extra.gain > f.gain + slack) {
+                    front.push(extra);
+                }
+            }
+        }
+        let reaching = front.iter().position(|e| e.gain + slack >= missing).unwrap_or(front.len() - 1);
+        front.swap_remove(reaching)
+    }
+
+    /// Sequences for a single defect that gain more than every quicker one, with the gain.
+    fn options(&self, whole: &Found, defect: &DefectFacts, left: f64, slack: f64) -> Vec<(usize, f64)> {
+        let already = defect.share_gone(whole.depth_cleared());
+        let mut options: Vec<(usize, f64)> = Vec::new();
+        for (at, sequence) in self.at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
+            let more = defect.share_gone(whole.depth_cleared_with(sequence)) - already;
+            let gain = defect.safe_weight() * more;
+            if more + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
+                options.push((at, gain));
+            }
+        }
+        options
+    }
 }
 
 /// What two choices are compared by.
@@ -96,45 +162,4 @@ impl Rank {
         }
         self.seconds.cmp(&other.seconds).then(self.removal_upper.total_cmp(&other.removal_upper)).is_lt()
     }
-}
-
-/// The quickest extra work that gains `missing`, or the one that gains most. Gains within `slack` are taken as equal.
-fn extra_work(
-    helped: &[(usize, &DefectFacts)],
-    whole: &Found,
-    at_spot: &[Found],
-    left: f64,
-    missing: f64,
-    slack: f64,
-) -> Extra {
-    let mut front = vec![Extra { seconds: 0, gain: 0.0, work: Vec::new() }];
-    for &(index, defect) in helped.iter().filter(|(_, d)| d.local) {
-        let already = defect.share_gone(whole.depth_cleared());
-        // Quickest first, so an option is worth keeping when it gains more than every quicker one.
-        let mut options: Vec<(usize, f64)> = Vec::new();
-        for (at, sequence) in at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
-            let more = defect.share_gone(whole.depth_cleared_with(sequence)) - already;
-            let gain = defect.safe_weight() * more;
-            if more + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
-                options.push((at, gain));
-            }
-        }
-        let mut joined = front.clone();
-        for base in &front {
-            for &(at, gain) in &options {
-                let mut work = base.work.clone();
-                work.push((index, at));
-                joined.push(Extra { seconds: base.seconds + at_spot[at].seconds, gain: base.gain + gain, work });
-            }
-        }
-        joined.sort_by(|a, b| a.seconds.cmp(&b.seconds).then(b.gain.total_cmp(&a.gain)));
-        front.clear();
-        for extra in joined {
-            if front.last().is_none_or(|f: &Extra| extra.gain > f.gain + slack) {
-                front.push(extra);
-            }
-        }
-    }
-    let reaching = front.iter().position(|e| e.gain + slack >= missing).unwrap_or(front.len() - 1);
-    front.swap_remove(reaching)
 }

@@ -10,6 +10,7 @@
 //!
 //! It knows numbers and the summary of the film. It must not know vehicles, jobs, workers or clocks.
 
+mod ambition;
 mod budget;
 mod calibrate;
 mod choose;
@@ -27,13 +28,15 @@ mod plan;
 mod policy;
 mod preston;
 mod search;
+mod severity;
 mod step;
 mod ultraviolet;
 mod words;
 
-pub use budget::{Budget, LEAST_USEFUL_UM, Limit, budget};
+pub use ambition::{AmbitionPoint, ambition};
+pub use budget::{Budget, LEAST_USEFUL_UM, Limit, budget, budget_at};
 pub use calibrate::{
-    CARRIED_PASSES, Calibration, Factor, LEAST_SPREAD, TestSpot, calibrate, depth_from_test, test_order,
+    CARRIED_PASSES, Calibration, Factor, LEAST_SPREAD, PaintHardness, TestSpot, calibrate, depth_from_test, test_order,
 };
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
@@ -52,5 +55,6 @@ pub use pair::{DayExposure, PolishOperation, day_exposure, exposure_advice, poli
 pub use plan::{Goal, Level, PlannedStep, PolishPlan, Stays, plan};
 pub use policy::RemovalPolicy;
 pub use preston::{Working, orbital_speed, rotary_speed};
+pub use severity::{Fingernail, depth_by_fingernail, size_class, visible_weight};
 pub use step::{PolishStep, StepKind};
 pub use ultraviolet::ultraviolet_factor;

@@ -1,7 +1,7 @@
 //! What will be done to a panel.
 
 use super::budget::Budget;
-use super::choose::{Choice, choose};
+use super::choose::{Candidates, Choice};
 use super::facts::PanelFacts;
 use super::local::LocalWork;
 use super::outcome::{Outcome, correction, outcomes};
@@ -139,8 +139,12 @@ pub struct PolishPlan {
 /// over all extra work of that kind at single defects: reaching the goal comes first, then a higher correction while below it,
 /// then less time, then less removal over the panel.
 pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
-    let chosen = if budget.refused.is_some() { None } else { choose(facts, budget.allowed, steps, goal.share()) };
-    let chosen = chosen.unwrap_or_else(Choice::nothing);
+    let chosen = budget
+        .refused
+        .is_none()
+        .then(|| Candidates::new(facts, budget.allowed, steps))
+        .and_then(|candidates| candidates.choose(goal.share()))
+        .unwrap_or_else(Choice::nothing);
     let planned = planned_steps(&chosen.whole, steps, facts.area.m2());
     let local: Vec<LocalWork> =
         chosen.local.iter().map(|(defect, found)| LocalWork::new(*defect, found, steps, facts.area)).collect();

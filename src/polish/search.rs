@@ -55,11 +55,12 @@ impl Found {
         }
     }
 
-    fn covers(&self, other: &Self) -> bool {
-        self.removal >= other.removal
+    /// Whether it is at least as good in every figure, where depth beyond `useful` is no gain.
+    fn covers(&self, other: &Self, useful: f64) -> bool {
+        self.removal >= other.removal.min(useful)
             && self.removal_upper <= other.removal_upper
             && self.seconds <= other.seconds
-            && self.reach >= other.reach
+            && self.reach >= other.reach.min(useful)
     }
 }
 
@@ -76,8 +77,9 @@ pub(super) fn working_order(steps: &[PolishStep]) -> Vec<usize> {
 /// Every sequence worth considering on a surface that may lose `allowed` µm, quickest first; empty when not even the gentlest fits.
 ///
 /// For every sequence that keeps the rules (each step takes out the marks of the one before, the last leaves gloss, the upper
-/// bound stays within `allowed`) there is one in the answer that is at least as good in all four figures.
-pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64) -> Vec<Found> {
+/// bound stays within `allowed`) there is one in the answer that is at least as good in all four figures, where removal and reach
+/// beyond `useful` µm, the deepest that anything needs, count as equal.
+pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64, useful: f64) -> Vec<Found> {
     let order = working_order(steps);
     let start = [Found::nothing()];
     let mut by_last: Vec<Vec<Found>> = Vec::with_capacity(order.len());
@@ -88,7 +90,7 @@ pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64) -> Vec
             .chain(earlier.map(|(labels, &last)| (steps[last].scratch_left_um.um(), labels.as_slice())));
         let mut labels = Vec::new();
         for (marks, previous) in before {
-            for passes in step.min_passes.max(1)..=step.max_passes {
+            for passes in step.passes() {
                 let upper = step.removal_upper(passes);
                 if upper > allowed + ROUNDING {
                     break;
@@ -100,14 +102,14 @@ pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64) -> Vec
                 labels.extend(fitting.map(|label| label.then(index, step, passes, area_m2)));
             }
         }
-        by_last.push(undominated(labels));
+        by_last.push(undominated(labels, useful));
     }
     let last_leaves_gloss = by_last.into_iter().zip(&order).filter(|&(_, &last)| steps[last].kind.leaves_gloss());
-    undominated(last_leaves_gloss.flat_map(|(labels, _)| labels).collect())
+    undominated(last_leaves_gloss.flat_map(|(labels, _)| labels).collect(), useful)
 }
 
 /// Drops every label that another one covers; of equal ones the first stays. Sorted by time, then removal.
-fn undominated(mut labels: Vec<Found>) -> Vec<Found> {
+fn undominated(mut labels: Vec<Found>, useful: f64) -> Vec<Found> {
     labels.sort_by(|a, b| {
         a.seconds
             .cmp(&b.seconds)
@@ -117,7 +119,7 @@ fn undominated(mut labels: Vec<Found>) -> Vec<Found> {
     });
     let mut kept: Vec<Found> = Vec::new();
     for label in labels {
-        if !kept.iter().any(|k| k.covers(&label)) {
+        if !kept.iter().any(|k| k.covers(&label, useful)) {
             kept.push(label);
         }
     }

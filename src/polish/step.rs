@@ -61,9 +61,11 @@ pub struct PolishStep {
     pub seconds_per_m2_pass: f64,
     /// Time to prepare pad and panel and to wipe after the step, per panel.
     pub setup_s: u32,
-    /// Fewest passes that give an even result, at least 1.
+    /// Fewest passes that give an even result, 1 to 50.
+    #[serde(deserialize_with = "fields::passes")]
     pub min_passes: u32,
-    /// Most passes before the abrasive is spent.
+    /// Most passes before the abrasive is spent, 1 to 50; where it is below the fewest, the step is never planned.
+    #[serde(deserialize_with = "fields::passes")]
     pub max_passes: u32,
     /// Vibration the machine's maker declares; zero for work by hand.
     pub vibration_ms2: MetresPerSecondSquared,
@@ -73,7 +75,15 @@ pub struct PolishStep {
     pub noise_db: Decibels,
 }
 
+/// More passes than this are never planned.
+const MOST_PASSES: u32 = 50;
+
 impl PolishStep {
+    /// The numbers of passes that may be planned.
+    pub fn passes(&self) -> std::ops::RangeInclusive<u32> {
+        self.min_passes.max(1)..=self.max_passes.min(MOST_PASSES)
+    }
+
     /// Mean removal of a number of passes, in µm.
     pub fn removal(&self, passes: u32) -> f64 {
         f64::from(passes) * self.removal_um.um()
