@@ -2,8 +2,10 @@
 #![expect(clippy::expect_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::finding::{Code, Severity};
+use lapwright::units::Micrometres;
 use lapwright::vehicle::{
-    BodyClass, FeatureKind, Naming, PanelId, Substrate, Surface, Template, TemplateError, embedded, load_embedded,
+    BodyClass, Direction, FeatureKind, Naming, PanelId, Substrate, Surface, Template, TemplateError, embedded,
+    load_embedded,
 };
 use std::collections::BTreeSet;
 use std::path::Path;
@@ -310,4 +312,57 @@ fn a_mark_of_byte_order_at_the_start_is_no_harm() {
 fn an_unknown_template_is_named_in_the_message() {
     let message = load_embedded("airship").err().map(|e| e.to_string()).unwrap_or_default();
     assert!(message.contains("airship"), "{message}");
+}
+
+#[test]
+fn arrow_keys_lead_from_any_panel_to_any_other() {
+    for t in TEMPLATES.iter() {
+        for start in 0..t.panels.len() {
+            let mut reached = BTreeSet::from([start]);
+            let mut open = vec![start];
+            while let Some(panel) = open.pop() {
+                for to in Direction::ALL.into_iter().filter_map(|d| t.step(panel, d)) {
+                    assert!(t.neighbours(panel).contains(&to));
+                    if reached.insert(to) {
+                        open.push(to);
+                    }
+                }
+            }
+            let all = 0..t.panels.len();
+            let missing: Vec<&str> = all.filter(|i| !reached.contains(i)).map(|i| t.panels[i].id.as_str()).collect();
+            assert!(missing.is_empty(), "{} from {}: {missing:?}", t.id, t.panels[start].id);
+        }
+    }
+}
+
+#[test]
+fn an_arrow_leads_where_it_points() {
+    let t = load_embedded("saloon").expect("loads");
+    let at = |id: &str| t.index_of(&PanelId::from(id)).expect("a panel of the saloon");
+    for (from, direction, to) in [
+        ("roof-left", Direction::Front, "windscreen-left"),
+        ("roof-left", Direction::Rear, "rear-window-left"),
+        ("roof-left", Direction::Right, "roof-right"),
+        ("door-front-left", Direction::Rear, "door-rear-left"),
+        ("door-rear-right", Direction::Front, "door-front-right"),
+        ("bonnet-right", Direction::Right, "wing-right"),
+    ] {
+        assert_eq!(t.step(at(from), direction), Some(at(to)), "{from} {direction:?}");
+    }
+    assert_eq!(t.step(at("sill-left"), Direction::Left), None, "the vehicle ends there");
+}
+
+#[test]
+fn features_carry_their_cautions_to_the_panels_they_touch() {
+    let t = load_embedded("saloon").expect("loads");
+    let on = |panel: &str| t.cautions(t.index_of(&PanelId::from(panel)).expect("a panel of the saloon"));
+    assert!(on("door-front-left").contains(&FeatureKind::BodyLine));
+    assert!(on("windscreen-right").contains(&FeatureKind::Camera));
+    assert!(on("bumper-front-left").contains(&FeatureKind::Radar));
+    assert!(on("sill-left").is_empty());
+    // Published film limits over sensors: 300 µm over a bumper radar (a vehicle maker's repair guideline quoted by a
+    // collision-industry training body), 120 µm on ultrasonic sensors (a vehicle maker's workshop note).
+    assert_eq!(FeatureKind::Radar.film_limit().map(Micrometres::um), Some(300.0));
+    assert_eq!(FeatureKind::Ultrasonic.film_limit().map(Micrometres::um), Some(120.0));
+    assert!(FeatureKind::Handle.gathers_coating() && !FeatureKind::Aerial.gathers_coating());
 }

@@ -53,7 +53,7 @@ pub(super) fn place(outline: &Outline, aspect: f32) -> LabelPlace {
     let aspect = if aspect.is_finite() { f64::from(aspect).clamp(0.05, 20.0) } else { 1.0 };
     let b = outline.bounds();
     let size = f64::from(b.width().max(b.height()));
-    let tolerance = (size / 2000.0).max(0.05);
+    let tolerance = (size / 1000.0).max(0.05);
     let polygon: Vec<(f64, f64)> =
         outline.flattened((tolerance * 0.5) as f32).iter().map(|p| (f64::from(p.x) / aspect, f64::from(p.y))).collect();
     let (x0, x1) = (f64::from(b.min.x) / aspect, f64::from(b.max.x) / aspect);

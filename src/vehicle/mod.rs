@@ -11,6 +11,7 @@
 //! This module knows nothing of jobs, readings or plans.
 
 mod build;
+mod caution;
 mod check;
 mod edit;
 mod embedded;
@@ -18,6 +19,7 @@ mod entries;
 mod feature;
 mod id;
 mod names;
+mod navigate;
 mod panel;
 mod read;
 mod schema;
@@ -31,6 +33,7 @@ pub use embedded::{Embedded, embedded, load_embedded};
 pub use feature::{Feature, FeatureKind, FeatureShape};
 pub use id::{PanelId, Side};
 pub use names::{Naming, PARTS, PartName};
+pub use navigate::Direction;
 pub use panel::{HeightBand, Panel, Skip, Stance, Substrate, Surface};
 pub use read::TemplateError;
 pub use schema::BodyClass;

@@ -61,6 +61,7 @@ pub struct Template {
     pub(super) gaps: Vec<Outline>,
     pub(super) index: BTreeMap<PanelId, usize>,
     pub(super) neighbours: Vec<Vec<usize>>,
+    pub(super) arrows: super::navigate::Arrows,
     pub(super) ways: Ways,
     pub(super) faults: Vec<Finding>,
     pub(super) file: TemplateFile,

@@ -6,6 +6,8 @@ mod features;
 mod panels;
 mod seams;
 
+use super::navigate::arrows;
+use super::panel::Panel;
 use super::read::TemplateError;
 use super::schema::{Sides, TemplateFile};
 use super::template::{Template, Wheel};
@@ -30,6 +32,7 @@ pub(super) fn build(file: &TemplateFile) -> Result<Template, TemplateError> {
     let (contour, gaps) = contour::loops(&rim);
     let index = drawn.iter().enumerate().map(|(i, d)| (d.panel.id.clone(), i)).collect();
     let places: Vec<FloorPoint> = stances.list.iter().map(|s| s.at).collect();
+    let panels: Vec<Panel> = drawn.into_iter().map(|d| d.panel).collect();
     let mut template = Template {
         id: file.id.as_str().to_owned(),
         name: file.name.clone(),
@@ -37,7 +40,8 @@ pub(super) fn build(file: &TemplateFile) -> Result<Template, TemplateError> {
         length,
         width,
         height,
-        panels: drawn.into_iter().map(|d| d.panel).collect(),
+        arrows: arrows(&panels, &seams),
+        panels,
         stances: stances.list,
         seams,
         wheels: wheels(file),
