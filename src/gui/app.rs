@@ -140,7 +140,7 @@ impl App {
             .unwrap_or_default();
     }
 
-    fn shortcuts(&self, ui: &Ui, out: &mut Vec<Action>) {
+    fn shortcuts(ui: &Ui, out: &mut Vec<Action>) {
         let typing = ui.egui_wants_keyboard_input();
         let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
         for (shortcut, effect) in
@@ -263,7 +263,7 @@ impl eframe::App for App {
         self.listen(&mut wishes);
         self.window_events(ui, &mut wishes);
         if self.question.is_none() {
-            self.shortcuts(ui, &mut wishes);
+            Self::shortcuts(ui, &mut wishes);
         }
         self.draw(ui, &mut wishes);
         self.dispatch(wishes, ui.ctx(), Some(frame));

@@ -221,7 +221,7 @@ fn fit(view: &mut ViewState, template: &vehicle::Template) {
 /// A new job: the shop's crew, coating, gauge and rules as in the sample, and nothing of its vehicle.
 fn blank(sample: &Loaded) -> Loaded {
     let mut job = (*sample.job).clone();
-    job.name = "New job".to_owned();
+    "New job".clone_into(&mut job.name);
     job.vehicle = crate::job::Vehicle { template: job.vehicle.template, ..Default::default() };
     job.customer = crate::job::Customer::default();
     job.panels.clear();

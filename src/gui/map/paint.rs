@@ -69,6 +69,8 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     let current = m.current().map(|(i, _)| i);
     if m.view.workspace == Workspace::Survey
         && let Some(index) = current
+        && m.template.panels[index].surface == Surface::Paint
+        && m.insight.panels[index].unreadable.is_none()
     {
         for at in m.wanted_spots(index) {
             pin_symbol(paint, to_screen(view, *at), PinShape::WantedSpot, 0.0);

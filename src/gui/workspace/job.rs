@@ -74,7 +74,8 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
     }
     if crew.len() < 4 && ui.button("Add somebody").clicked() {
         let mut changed = crew.to_vec();
-        let name = (1..).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
+        let name =
+            (1..=crew.len() + 1).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
         changed.push(Member { name: name.unwrap_or_default(), roles: vec![Role::Apply, Role::Level] });
         out.push(Action::edit(Command::SetCrew(changed)));
     }

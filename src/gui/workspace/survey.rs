@@ -208,9 +208,7 @@ fn defects(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out:
     }
     match placing {
         Some(kind) => {
-            ui.label(
-                egui::RichText::new(format!("Click on the map where the {} is.", kind.name())).color(theme::ACCENT),
-            );
+            ui.label(egui::RichText::new(format!("Click on the map to place: {}.", kind.name())).color(theme::ACCENT));
             if ui.button("Done").clicked() {
                 out.push(Action::View(ViewChange::Tool(Tool::Choose)));
             }
