@@ -7,6 +7,7 @@ use lapwright::vehicle::{
     BodyClass, Direction, FeatureKind, Naming, PanelId, Substrate, Surface, Template, TemplateError, embedded,
     load_embedded,
 };
+use proptest::prelude::*;
 use std::collections::BTreeSet;
 use std::path::Path;
 use std::sync::{Arc, LazyLock};
@@ -217,6 +218,8 @@ fn each_kind_of_fault_is_found_in_a_template_that_has_it_and_nothing_else() {
         ("nested.ron", Some(Code::TemplateOverlap)),
         ("doubled.ron", Some(Code::TemplateOverlap)),
         ("gap.ron", Some(Code::TemplateGap)),
+        ("slit.ron", Some(Code::TemplateGap)),
+        ("opening-over-a-panel.ron", Some(Code::TemplateOverlap)),
         ("self-crossing.ron", Some(Code::TemplateOutline)),
         ("open.ron", Some(Code::TemplateOutline)),
         ("right-side-point.ron", Some(Code::TemplatePoint)),
@@ -227,6 +230,7 @@ fn each_kind_of_fault_is_found_in_a_template_that_has_it_and_nothing_else() {
         ("panel-twice.ron", Some(Code::TemplateUnknown)),
         ("size.ron", Some(Code::TemplateSize)),
         ("stance-inside.ron", Some(Code::TemplateStance)),
+        ("stance-far-away.ron", Some(Code::TemplateReach)),
         ("leans-in-a-circle.ron", Some(Code::TemplateLean)),
         ("area.ron", Some(Code::TemplateArea)),
         ("part-without-a-name.ron", Some(Code::TemplateName)),
@@ -301,6 +305,32 @@ fn hostile_input_is_an_error_and_not_a_crash() {
     assert_eq!(Template::parse(&text).err(), Some(TemplateError::Format("vehicle-template/9".to_owned())));
     let trailing = broken("sound.ron") + " trailing";
     assert!(syntax(&trailing).0 > 1);
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig::with_cases(400))]
+
+    /// Whatever happens to a file on its way, reading and checking it ends in an answer.
+    #[test]
+    fn a_damaged_file_is_read_or_refused(which in 0usize..1000, cuts in proptest::collection::vec((0usize..200_000, 0u8..6), 1..6)) {
+        let mut text = embedded()[which % embedded().len()].text.as_bytes().to_vec();
+        for (at, what) in cuts {
+            let at = at % text.len().max(1);
+            match what {
+                0 => { text.truncate(at.max(1)); }
+                1 => text[at] = b'9',
+                2 => text[at] = b'-',
+                3 => { text.remove(at); }
+                4 => { text.insert(at, b'0'); }
+                _ => { let end = (at + 200).min(text.len()); text.drain(at..end); if text.is_empty() { text.push(b'('); } }
+            }
+        }
+        if let Ok(t) = Template::parse(&String::from_utf8_lossy(&text)) {
+            for finding in t.check() {
+                prop_assert!(!finding.place.is_empty() && !finding.cause.is_empty());
+            }
+        }
+    }
 }
 
 #[test]

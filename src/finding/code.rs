@@ -115,6 +115,10 @@ codes! {
     TemplateStance = "template-stance", Fault,
         "A place to stand lies inside the body, too near to it, or too far away to reach a panel. Places are given on the floor, \
          in mm rearward from the front of the vehicle and outward from its centreline.";
+    /// A panel that is far from the place it is worked from.
+    TemplateReach = "template-reach", Warning,
+        "A panel is far along the vehicle from its place to stand, or that place is on the other side. Walking times and who is \
+         in whose way would be wrong. Give the panel a place to stand beside it.";
     /// Panels that lean over one another in a circle.
     TemplateLean = "template-lean", Fault,
         "Panels lean over one another in a circle, so none of them could be coated first. A panel leans over those that are \

@@ -31,7 +31,7 @@ pub fn crossings(curves: &[MapCurve]) -> Vec<Crossing> {
     order.sort_by(|a, b| boxes[*a].min.x.total_cmp(&boxes[*b].min.x));
     let mut found = Vec::new();
     for (k, &i) in order.iter().enumerate() {
-        if let Some(at) = crosses_itself(&lines[i]) {
+        if let Some(at) = crosses_itself(&curves[i], &lines[i]) {
             found.push(Crossing { first: i, second: i, at });
         }
         for &j in order[k + 1..].iter().take_while(|j| boxes[**j].min.x <= boxes[i].max.x) {
@@ -68,7 +68,13 @@ fn meeting(a: &[MapPoint], b: &[MapPoint], shared: &[MapPoint]) -> Option<MapPoi
     None
 }
 
-fn crosses_itself(line: &[MapPoint]) -> Option<MapPoint> {
+fn crosses_itself(curve: &MapCurve, line: &[MapPoint]) -> Option<MapPoint> {
+    let [a, b, c, d] = curve.points();
+    let onward = d - a;
+    // A curve whose control legs all lead onward moves onward all the time and can't come back to itself.
+    if [b - a, c - b, d - c].iter().all(|leg| leg.dot(onward) >= 0.0) && onward.square_length() > 0.0 {
+        return None;
+    }
     for i in 0..line.len().saturating_sub(1) {
         for j in i + 2..line.len() - 1 {
             if let Some(at) = segments_meet([line[i], line[i + 1]], [line[j], line[j + 1]]) {
@@ -96,4 +102,42 @@ fn segments_meet(p: [MapPoint; 2], q: [MapPoint; 2]) -> Option<MapPoint> {
     let (a, b) = (w.dot(d) / len2, (w + e).dot(d) / len2);
     let (low, high) = (a.min(b).max(0.0), a.max(b).min(1.0));
     ((high - low) * len2.sqrt() > f64::from(NEAR_END)).then(|| p[0].lerp(p[1], (0.5 * (low + high)) as f32))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn p(x: f32, y: f32) -> MapPoint {
+        MapPoint::new(x, y)
+    }
+
+    #[test]
+    fn a_loop_crosses_itself_and_an_arc_does_not() {
+        let arc = MapCurve::cubic(p(0.0, 0.0), p(0.0, 400.0), p(300.0, 700.0), p(700.0, 700.0));
+        let knot = MapCurve::cubic(p(0.0, 0.0), p(900.0, 600.0), p(-600.0, 600.0), p(300.0, 0.0));
+        assert!(crossings(&[arc]).is_empty());
+        let found = crossings(&[knot]);
+        assert_eq!(found.len(), 1);
+        // The loop is symmetric about x = 150.
+        assert!((found[0].at.x - 150.0).abs() < 0.1, "{found:?}");
+    }
+
+    #[test]
+    fn curves_that_meet_at_their_ends_do_not_cross_and_a_bow_tie_does() {
+        let [a, b, c, d] = [p(0.0, 0.0), p(100.0, 0.0), p(100.0, 100.0), p(0.0, 100.0)];
+        let square = [MapCurve::line(a, b), MapCurve::line(b, c), MapCurve::line(c, d), MapCurve::line(d, a)];
+        assert!(crossings(&square).is_empty());
+        let bow = [MapCurve::line(a, c), MapCurve::line(c, b), MapCurve::line(b, d), MapCurve::line(d, a)];
+        let found = crossings(&bow);
+        assert_eq!(found.iter().map(|c| (c.first, c.second)).collect::<Vec<_>>(), [(0, 2)]);
+        assert!((found[0].at - p(50.0, 50.0)).length() < 0.01);
+    }
+
+    #[test]
+    fn lines_that_lie_on_each_other_cross() {
+        let one = MapCurve::line(p(0.0, 0.0), p(100.0, 0.0));
+        let two = MapCurve::line(p(50.0, 0.0), p(200.0, 0.0));
+        assert_eq!(crossings(&[one, two]).len(), 1);
+    }
 }

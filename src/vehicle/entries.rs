@@ -5,14 +5,14 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
 use std::marker::PhantomData;
 
-/// A finite number of at most a million in size: NaN, infinity and absurd values are refused where they stand.
+/// A finite number of at most a hundred thousand in size: NaN, infinity and absurd values are refused where they stand.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 #[serde(try_from = "f64", into = "f64")]
 pub(super) struct Number(f64);
 
 impl Number {
     pub(super) fn of(value: f64) -> Self {
-        Self(if value.is_finite() { value.clamp(-1e6, 1e6) } else { 0.0 })
+        Self(if value.is_finite() { value.clamp(-1e5, 1e5) } else { 0.0 })
     }
     /// A length as it is written to a file: to a thousandth of a millimetre.
     pub(super) fn rounded(value: f64) -> Self {
@@ -29,12 +29,8 @@ impl Number {
 impl TryFrom<f64> for Number {
     type Error = String;
     fn try_from(value: f64) -> Result<Self, String> {
-        let fits = value.is_finite() && value.abs() <= 1e6;
-        if fits {
-            Ok(Self(value))
-        } else {
-            Err(format!("a number from -1,000,000 to 1,000,000 is needed, not {value}"))
-        }
+        let fits = value.is_finite() && value.abs() <= 1e5;
+        if fits { Ok(Self(value)) } else { Err(format!("a number from -100,000 to 100,000 is needed, not {value}")) }
     }
 }
 impl From<Number> for f64 {

@@ -1,34 +1,44 @@
 //! Overlaps, gaps, self-crossing outlines, sides that differ.
 
 use crate::finding::{Code, Finding};
-use crate::geometry::{MapCurve, crossings};
+use crate::geometry::{MapCurve, MapVector, Outline, crossings};
 use crate::vehicle::id::{PanelId, Side};
 use crate::vehicle::template::{Seam, Template};
+
+/// A slit narrower than this between two panels is a mistake in the drawing and not the shape of the vehicle, mm. Our estimate.
+const SLIT_MM: f32 = 15.0;
 
 pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
     overlaps(t, findings);
     gaps(t, findings);
+    slits(t, findings);
     sides(t, findings);
 }
 
 fn overlaps(t: &Template, findings: &mut Vec<Finding>) {
-    let curves: Vec<MapCurve> = t.seams.iter().map(|s| s.curve).collect();
+    let mut curves: Vec<MapCurve> = t.seams.iter().map(|s| s.curve).collect();
+    // Curves of openings that no panel has.
+    let known = |c: &MapCurve| t.seams.iter().any(|s| s.curve == *c || s.curve == c.reversed());
+    curves.extend(t.openings.iter().flat_map(Outline::curves).filter(|c| !known(c)));
     let found = crossings(&curves);
     let none = found.is_empty();
     for c in found {
-        let (a, b) = (&t.seams[c.first], &t.seams[c.second]);
         let at = format!("at x {:.0}, y {:.0} mm", c.at.x, c.at.y);
-        let id = |panel: usize| &t.panels[panel].id;
-        findings.push(match common(a, b) {
-            Some(panel) => Finding::new(
+        let users = [c.first, c.second].map(|i| t.seams.get(i));
+        let name = |seam: Option<&Seam>| match seam {
+            Some(seam) => format!("panel \"{}\"", t.panels[seam.left].id),
+            None => "an opening".to_owned(),
+        };
+        findings.push(match users {
+            [Some(a), Some(b)] if common(a, b).is_some() => Finding::new(
                 Code::TemplateOutline,
-                format!("panel \"{}\", {at}", id(panel)),
+                format!("panel \"{}\", {at}", t.panels[common(a, b).unwrap_or(a.left)].id),
                 "its outline crosses itself",
                 "move a point or bend a curve so that the outline passes every place once",
             ),
-            None => Finding::new(
+            [a, b] => Finding::new(
                 Code::TemplateOverlap,
-                format!("panels \"{}\" and \"{}\", {at}", id(a.left), id(b.left)),
+                format!("{} and {}, {at}", name(a), name(b)),
                 "their outlines cross",
                 "move a point or bend a curve so that they only meet",
             ),
@@ -41,6 +51,17 @@ fn overlaps(t: &Template, findings: &mut Vec<Finding>) {
 
 /// Where no curves cross, two panels can only overlap by one lying within the other.
 fn nested(t: &Template, findings: &mut Vec<Finding>) {
+    for opening in &t.openings {
+        let probe = opening.label_place(1.0).centre;
+        if let Some(panel) = t.panel_at(probe) {
+            findings.push(Finding::new(
+                Code::TemplateOverlap,
+                format!("an opening and panel \"{}\"", t.panels[panel].id),
+                "one covers the other",
+                "let them share the curve between them",
+            ));
+        }
+    }
     for (i, inner) in t.panels.iter().enumerate() {
         let Some(probe) = probe(t, i) else { continue };
         for (_, outer) in t.panels.iter().enumerate().filter(|(j, p)| *j != i && p.outline.contains(probe)) {
@@ -49,6 +70,36 @@ fn nested(t: &Template, findings: &mut Vec<Finding>) {
                 format!("panels \"{}\" and \"{}\"", inner.id, outer.id),
                 "one covers the other",
                 "let them share the curve between them",
+            ));
+        }
+    }
+}
+
+/// Slits between panels that reach the outside, where one panel lies right across the rim of another.
+fn slits(t: &Template, findings: &mut Vec<Finding>) {
+    for seam in t.seams.iter().filter(|s| s.right.is_none() && s.curve.length() > 4.0 * SLIT_MM) {
+        let own = &t.panels[seam.left];
+        let across = [0.25_f32, 0.5, 0.75].into_iter().find_map(|u| {
+            let at = seam.curve.at(u);
+            let along = (seam.curve.at(u + 0.01) - seam.curve.at(u - 0.01)).try_normalize()?;
+            let mut out = MapVector::new(along.y, -along.x);
+            if own.outline.contains(at + out * 0.5) {
+                out = -out;
+            }
+            // Where another panel begins at once the two overlap, which is reported elsewhere.
+            if t.panel_at(at + out * 0.06).is_some() {
+                return None;
+            }
+            let steps = (1..=6).map(|k| at + out * (SLIT_MM * k as f32 / 6.0));
+            let other = steps.filter_map(|p| t.panel_at(p)).find(|i| *i != seam.left)?;
+            Some((at, other))
+        });
+        if let Some((at, other)) = across {
+            findings.push(Finding::new(
+                Code::TemplateGap,
+                format!("panels \"{}\" and \"{}\", at x {:.0}, y {:.0} mm", own.id, t.panels[other].id, at.x, at.y),
+                "there is a narrow slit between them",
+                "let them use the same points",
             ));
         }
     }

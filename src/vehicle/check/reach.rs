@@ -1,6 +1,8 @@
 //! Stances one can't stand at, and leaning over in a circle.
 
 use crate::finding::{Code, Finding};
+use crate::vehicle::id::Side;
+use crate::vehicle::panel::Panel;
 use crate::vehicle::template::Template;
 use crate::vehicle::walk::distance_to_body;
 
@@ -27,7 +29,38 @@ pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
             "move it beside the vehicle, about 450 mm away",
         ));
     }
+    for panel in &t.panels {
+        panel_from_stance(t, panel, findings);
+    }
     cycles(t, findings);
+}
+
+/// A stance far along the vehicle from its panel, or on its other side.
+fn panel_from_stance(t: &Template, panel: &Panel, findings: &mut Vec<Finding>) {
+    let Some(stance) = t.stances.get(panel.stance) else { return };
+    let b = panel.outline.bounds();
+    let on_body = |x: f32| f64::from(x).clamp(0.0, t.length.mm());
+    let x = f64::from(stance.at.x).clamp(0.0, t.length.mm());
+    let away = (on_body(b.min.x) - x).max(x - on_body(b.max.x)).max(0.0);
+    let wrong_side = match panel.side {
+        Side::Left => stance.at.y < 0.0,
+        Side::Right => stance.at.y > 0.0,
+        Side::Centre => false,
+    };
+    if away > REACH_MM || wrong_side {
+        let cause = if wrong_side {
+            format!("it is worked from \"{}\" on the other side", stance.id)
+        } else {
+            format!("it is {away:.0} mm along the vehicle from its stance \"{}\"", stance.id)
+        };
+        let place = format!("panel \"{}\"", panel.id);
+        findings.push(Finding::new(
+            Code::TemplateReach,
+            place,
+            cause,
+            "give it a stance beside it, or move that stance",
+        ));
+    }
 }
 
 /// Reports each circle of panels that lean over one another once, at its first panel.
