@@ -12,7 +12,7 @@ use crate::crew::{
 use crate::job::{Job, Role};
 use crate::polish::DefectKind;
 use crate::units::{Interval, Millilitres};
-use crate::vehicle::{Panel, PanelId, Template};
+use crate::vehicle::{Panel, PanelId, Skip, Template};
 use std::sync::Arc;
 
 /// How fast somebody walks round a vehicle with their hands full, in m/s: our own estimate.
@@ -48,10 +48,13 @@ pub struct OrderRow {
     pub at: Interval,
 }
 
-/// Whether a panel will be coated. One whose clear coat fails is not: it has to be painted first, and coating would be sanded off.
+/// Whether a panel will be coated. One that the template switches off is not. One whose clear coat fails is not: it has to be painted first, and coating would be sanded off.
 pub fn is_coated(job: &Job, panel: &Panel) -> bool {
-    !job.record(&panel.id)
-        .is_some_and(|r| r.left_uncoated || r.defects.iter().any(|d| d.kind == DefectKind::ClearFailure))
+    let switched_off = matches!(panel.skip, Some(Skip::Absent | Skip::NotCoated));
+    !switched_off
+        && !job
+            .record(&panel.id)
+            .is_some_and(|r| r.left_uncoated || r.defects.iter().any(|d| d.kind == DefectKind::ClearFailure))
 }
 
 /// The panels that will be coated: indices into the template, in its order.

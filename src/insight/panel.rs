@@ -5,7 +5,7 @@ use crate::job::{Defect, Job, PanelRecord};
 use crate::measure::{self, FilmSummary};
 use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan, Sensor};
 use crate::units::Micrometres;
-use crate::vehicle::{FeatureKind, Panel, Substrate, Surface, Template};
+use crate::vehicle::{FeatureKind, Panel, Skip, Substrate, Surface, Template};
 
 /// Film, budget and polish plan of one panel.
 #[derive(Debug, Clone)]
@@ -43,7 +43,7 @@ impl PanelInsight {
             edge: edge.as_ref(),
             unreadable_reason: unreadable.clone(),
             area: panel.area,
-            finish: record.finish.unwrap_or_else(|| usual_finish(panel.surface)),
+            finish: record.finish.unwrap_or_else(|| usual_finish(panel)),
             history: record.history,
             removed_um: Micrometres::ZERO,
             measured_clear: None,
@@ -94,12 +94,15 @@ fn sensor(template: &Template, index: usize) -> Option<Sensor> {
 }
 
 /// What a surface is unless the job says otherwise.
-fn usual_finish(surface: Surface) -> Finish {
-    match surface {
-        Surface::Paint => Finish::ClearCoat,
-        Surface::Glass => Finish::Glass,
-        Surface::Lamp => Finish::Lens,
-        Surface::Trim => Finish::Bare,
+fn usual_finish(panel: &Panel) -> Finish {
+    match (panel.skip, panel.surface) {
+        (Some(Skip::Wrapped), _) => Finish::Wrapped,
+        (Some(Skip::Matte), _) => Finish::Matte,
+        (Some(Skip::FilmCovered), _) => Finish::FilmCovered,
+        (Some(Skip::Absent), _) | (_, Surface::Trim) => Finish::Bare,
+        (_, Surface::Paint) => Finish::ClearCoat,
+        (_, Surface::Glass) => Finish::Glass,
+        (_, Surface::Lamp) => Finish::Lens,
     }
 }
 

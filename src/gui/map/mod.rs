@@ -10,11 +10,11 @@ pub(super) use layout::MapCache;
 use super::action::{Action, Model, ViewChange};
 use super::theme;
 use super::view_state::{Tool, Workspace};
-use crate::geometry::{MapPoint, ScreenPoint, ScreenRect, ScreenVector, Viewport};
+use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::{Command, Defect};
 use crate::scene::{MapScene, Overlay, map_scene};
 use crate::units::Millimetres;
-use crate::vehicle::{Naming, Panel};
+use crate::vehicle::{Direction, Naming, Panel};
 use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
 
@@ -61,7 +61,7 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
             view.resize(screen);
             view
         }
-        None => Viewport::fit(m.template.bounds(), screen, MARGIN, crate::geometry::Orientation::default()),
+        None => Viewport::fit(m.template.bounds(), screen, MARGIN, Orientation::default()),
     };
     out.push(Action::View(ViewChange::Viewport(view)));
     view
@@ -164,8 +164,8 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
                 let filter = EventFilter { horizontal_arrows: true, vertical_arrows: true, ..Default::default() };
                 memory.set_focus_lock_filter(id, filter);
             });
-            if let Some(direction) = arrow(ui) {
-                go = neighbour(m, view, index, direction);
+            if let Some(direction) = arrow(ui, view.orientation()) {
+                go = m.template.step(index, direction);
             }
             focus_ring(ui, bounds);
         }
@@ -185,30 +185,15 @@ fn focus_ring(ui: &Ui, bounds: Rect) {
     ui.painter().rect_stroke(bounds.expand(3.0), 6.0, Stroke::new(3.0, theme::ACCENT), StrokeKind::Outside);
 }
 
-fn arrow(ui: &Ui) -> Option<egui::Vec2> {
-    let keys = [
-        (Key::ArrowLeft, egui::vec2(-1.0, 0.0)),
-        (Key::ArrowRight, egui::vec2(1.0, 0.0)),
-        (Key::ArrowUp, egui::vec2(0.0, -1.0)),
-        (Key::ArrowDown, egui::vec2(0.0, 1.0)),
-    ];
-    ui.input(|i| keys.into_iter().find(|(key, _)| i.key_pressed(*key)).map(|(_, direction)| direction))
-}
-
-/// The panel across a seam that lies most in a direction of the screen, within 60 degrees.
-fn neighbour(m: &Model<'_>, view: &Viewport, index: usize, direction: egui::Vec2) -> Option<usize> {
-    let middle = |i: usize| {
-        let p = view.to_screen(m.template.panels[i].label.centre);
-        pos2(p.x, p.y)
+/// The way on the vehicle that a pressed arrow key means, as the map lies on the screen.
+fn arrow(ui: &Ui, orientation: Orientation) -> Option<Direction> {
+    use Direction as D;
+    let meanings = match orientation {
+        Orientation::FrontLeft => [D::Front, D::Rear, D::Right, D::Left],
+        Orientation::FrontUp => [D::Left, D::Right, D::Front, D::Rear],
     };
-    let here = middle(index);
-    let along = |i: usize| (middle(i) - here).normalized().dot(direction);
-    m.template
-        .neighbours(index)
-        .iter()
-        .copied()
-        .filter(|&i| along(i) > 0.5)
-        .max_by(|&a, &b| along(a).total_cmp(&along(b)))
+    let keys = [Key::ArrowLeft, Key::ArrowRight, Key::ArrowUp, Key::ArrowDown];
+    ui.input(|i| keys.into_iter().zip(meanings).find(|(key, _)| i.key_pressed(*key)).map(|(_, meaning)| meaning))
 }
 
 /// Which way the front points.
