@@ -16,7 +16,7 @@ const MOST_ROWS: usize = 5_000;
 /// Latest start in an order, in seconds: what the planner's clock can hold.
 const LATEST_START: i64 = 1_000_000_000;
 
-/// Holds a job against its template: all findings, in the order of the file.
+/// Holds a job against its template: all findings, those that need no template first.
 pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
     let mut found = own(job);
     for (id, record) in &job.panels {
