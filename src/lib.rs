@@ -22,7 +22,7 @@
 //! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
 //! | 7 | [`work`] | named background threads |
 //! | 8 | [`cli`] | the command line |
-//! | 8 | `gui` | the window (feature `gui`) |
+//! | 9 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
 
 pub mod cli;
 pub mod coat;

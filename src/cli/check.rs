@@ -2,7 +2,7 @@
 
 use super::{Exit, Failure, Output, args, crew};
 use crate::crew::{Problem, ReadError};
-use crate::file::job_findings;
+use crate::file::{RealDisk, job_findings, read_text};
 use crate::finding::Finding;
 use crate::vehicle::{Template, TemplateError};
 use std::path::Path;
@@ -14,7 +14,7 @@ pub(super) fn run(args: &args::Check, out: &mut Output<'_>) -> Exit {
 }
 
 fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
-    let text = crew::text_of(file)?;
+    let text = read_text(&RealDisk, file)?;
     let name = file.display().to_string();
     let found = findings(&name, &text)?;
     for finding in &found {
@@ -30,21 +30,21 @@ fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
 
 /// What a file is shows in its text: JSON is a crew problem, and RON says its format in the first field.
 fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
-    let start = text.trim_start_matches(|c: char| c == '\u{feff}' || c.is_whitespace());
-    if start.starts_with('{') {
+    if text.trim_start().starts_with('{') {
         return match Problem::from_json(text) {
             Ok(_) => Ok(Vec::new()),
             Err(ReadError::Invalid(found)) => Ok(found),
-            Err(ReadError::Syntax { line, column, path, message }) => {
-                Err(Failure::new(format!("{name}:{line}:{column}: {message} (field {path})"), "mend the place named"))
-            }
+            Err(error) => Err(crew::unusable(name, &error)),
         };
     }
     if text.contains("\"vehicle-template/") {
         return match Template::parse(text) {
             Ok(template) => Ok(template.check()),
             Err(TemplateError::Findings(found)) => Ok(found),
-            Err(error) => Err(Failure::new(format!("{name}:{error}"), "mend the place named")),
+            Err(error @ TemplateError::Syntax { .. }) => {
+                Err(Failure::new(format!("{name}:{error}"), "mend the place named"))
+            }
+            Err(error) => Err(Failure::new(format!("{name}: {error}"), "mend the file, or choose another one")),
         };
     }
     Ok(job_findings(name, text).map(|(_, _, found)| found)?)

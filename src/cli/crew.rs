@@ -2,39 +2,43 @@
 
 use super::{Exit, Failure, Output, args};
 use crate::crew::{Limits, Outcome, Problem, ReadError};
-use crate::file::{Disk, RealDisk, write_text};
+use crate::file::{RealDisk, read_text, write_text};
 use crate::work::solve_for;
 use std::path::Path;
 use std::sync::Mutex;
-use std::sync::atomic::AtomicBool;
-
-/// A larger file is not a crew problem.
-const LIMIT_MIB: u64 = 64;
+use std::sync::atomic::{AtomicBool, Ordering};
 
 /// Solves a crew problem, telling of every improvement.
 pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let problem = read(&args.problem)?;
     let limits = Limits { nodes: None, threads: usize::from(args.threads), seed: args.seed };
     let lines = Mutex::new(Vec::new());
-    let outcome = {
-        // Improvements arrive on the threads that search; only this thread may write, so a line waits for the next chance.
-        let report = |seconds: f64, cost: i64, bound: i64| {
-            if let Ok(mut lines) = lines.lock() {
-                lines.push(format!("{seconds:.3} {cost} {bound}"));
-            }
-        };
-        let stop = AtomicBool::new(false);
-        std::thread::scope(|scope| {
-            let search = std::thread::Builder::new().name("solve-crew".to_owned()).spawn_scoped(scope, || {
-                solve_for(&problem, &limits, args.seconds, &stop, &|s, best, bound| report(s, best.cost(), bound))
-            })?;
-            while !search.is_finished() {
-                std::thread::sleep(std::time::Duration::from_millis(5));
-                flush(&lines, out)?;
-            }
-            search.join().map_err(|_| std::io::Error::other("the planner stopped unexpectedly"))
-        })?
+    // Improvements arrive on the threads that search; only this thread may write, so a line waits for the next chance.
+    let report = |seconds: f64, cost: i64, bound: i64| {
+        if let Ok(mut lines) = lines.lock() {
+            lines.push(format!("{seconds:.3} {cost} {bound}"));
+        }
     };
+    let stop = AtomicBool::new(false);
+    let outcome = std::thread::scope(|scope| {
+        let search = std::thread::Builder::new().name("solve-crew".to_owned()).spawn_scoped(scope, || {
+            solve_for(&problem, &limits, args.seconds, &stop, &|s, best, bound| report(s, best.cost(), bound))
+        });
+        let search = search
+            .map_err(|e| Failure::new(format!("cannot start a thread: {e}"), "close other programs and try again"))?;
+        while !search.is_finished() {
+            std::thread::sleep(std::time::Duration::from_millis(5));
+            if let Err(closed) = flush(&lines, out) {
+                stop.store(true, Ordering::Relaxed);
+                return Err(closed.into());
+            }
+        }
+        // What a panic had to say is on stderr already.
+        search.join().ok().ok_or_else(|| {
+            let hint = "try another --seed, and report this as a fault of the program";
+            Failure::new("the planner stopped unexpectedly", hint)
+        })
+    })?;
     flush(&lines, out)?;
     let (best, bound) = match outcome {
         Outcome::Optimal(best) => {
@@ -72,10 +76,14 @@ pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failu
 ///
 /// # Errors
 /// A [`Failure`] with place and hint.
-pub(super) fn read(path: &Path) -> Result<Problem, Failure> {
-    let name = path.display();
-    let text = text_of(path)?;
-    Problem::from_json(&text).map_err(|error| match error {
+fn read(path: &Path) -> Result<Problem, Failure> {
+    let text = read_text(&RealDisk, path)?;
+    Problem::from_json(&text).map_err(|error| unusable(&path.display().to_string(), &error))
+}
+
+/// A text that is no crew problem, with the place of the first thing wrong.
+pub(super) fn unusable(name: &str, error: &ReadError) -> Failure {
+    match error {
         ReadError::Syntax { line, column, path, message } => {
             let field = if path.is_empty() || path == "." { String::new() } else { format!(" (field {path})") };
             Failure::new(format!("{name}:{line}:{column}: {message}{field}"), "mend the place named")
@@ -91,24 +99,7 @@ pub(super) fn read(path: &Path) -> Result<Problem, Failure> {
             }
             None => Failure::new(format!("{name}: not a usable problem"), "check the file"),
         },
-    })
-}
-
-/// A whole text file.
-///
-/// # Errors
-/// A [`Failure`] when it can't be read, is too large or not UTF-8.
-pub(super) fn text_of(path: &Path) -> Result<String, Failure> {
-    let limit = LIMIT_MIB * 1024 * 1024;
-    let bytes = RealDisk
-        .read(path, limit + 1)
-        .map_err(|e| Failure::new(format!("cannot read \"{}\": {e}", path.display()), "check the name"))?;
-    if bytes.len() as u64 > limit {
-        let error = format!("\"{}\" is larger than {LIMIT_MIB} MiB", path.display());
-        return Err(Failure::new(error, "choose another file"));
     }
-    String::from_utf8(bytes)
-        .map_err(|e| Failure::new(format!("\"{}\" is not UTF-8 text: {e}", path.display()), "save it as UTF-8"))
 }
 
 fn flush(lines: &Mutex<Vec<String>>, out: &mut Output<'_>) -> std::io::Result<()> {

@@ -9,17 +9,21 @@ use std::io::Write;
 pub struct Failure {
     error: String,
     hint: String,
+    reader_gone: bool,
 }
 
 impl Failure {
     /// A failure in words. Line breaks become blanks, so that a line stays a line.
     pub fn new(error: impl AsRef<str>, hint: impl AsRef<str>) -> Self {
         let one_line = |text: &str| text.split_whitespace().collect::<Vec<_>>().join(" ");
-        Self { error: one_line(error.as_ref()), hint: one_line(hint.as_ref()) }
+        Self { error: one_line(error.as_ref()), hint: one_line(hint.as_ref()), reader_gone: false }
     }
 
-    /// Writes the two lines.
+    /// Writes the two lines; nothing where the reader of the output has gone, as `head` does when it has seen enough.
     pub fn report(&self, notes: &mut dyn Write) -> Exit {
+        if self.reader_gone {
+            return Exit::Failed;
+        }
         // Where stderr is closed nobody can be told.
         drop(writeln!(notes, "error: {}\nhint: {}", self.error, self.hint));
         Exit::Failed
@@ -50,6 +54,7 @@ impl From<SaveError> for Failure {
 
 impl From<std::io::Error> for Failure {
     fn from(error: std::io::Error) -> Self {
-        Self::new(format!("cannot write the output: {error}"), "check where the output goes")
+        let reader_gone = error.kind() == std::io::ErrorKind::BrokenPipe;
+        Self { reader_gone, ..Self::new(format!("cannot write the output: {error}"), "check where the output goes") }
     }
 }

@@ -52,8 +52,9 @@ pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Args, ParseEnd
         K::DisplayHelp | K::DisplayVersion => ParseEnd::Text(error.to_string()),
         _ => {
             let text = error.to_string();
-            let first = text.lines().next().unwrap_or_default().trim_start_matches("error: ").to_owned();
-            ParseEnd::Failure(Failure::new(first, "lapwright --help shows the commands and their options"))
+            // The first paragraph says what is wrong; a missing argument is named in its second line.
+            let wrong = text.split("\n\n").next().unwrap_or_default().trim_start_matches("error: ");
+            ParseEnd::Failure(Failure::new(wrong, "lapwright --help shows the commands and their options"))
         }
     })
 }

@@ -14,8 +14,13 @@ pub(super) fn run(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failu
     let insight = Insight::new(&loaded.job, &loaded.template);
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &insight));
     let effort = Effort { seconds: args.seconds, seed: args.seed, ..Effort::default() };
-    let found = find_order(&problem, effort, &AtomicBool::new(false), &|_| ());
-    let report = report(&loaded.job, &loaded.template, &insight, &problem, found.as_ref().ok());
+    let found = if problem.operations.is_empty() {
+        Ok(None) // every panel is left uncoated
+    } else {
+        find_order(&problem, effort, &AtomicBool::new(false), &|_| ()).map(Some)
+    };
+    let order = found.as_ref().ok().and_then(Option::as_ref);
+    let report = report(&loaded.job, &loaded.template, &insight, &problem, order);
     if args.json {
         let text = serde_json::to_string_pretty(&report)
             .map_err(|e| Failure::new(e.to_string(), "report this as a fault of the program"))?;
@@ -34,7 +39,7 @@ pub(super) fn run(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failu
 fn text(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
     writeln!(out, "{}\n{}\n", report.job, report.vehicle)?;
     writeln!(out, "Polishing")?;
-    writeln!(out, "{:<28} {:>14} {:>9} {:>18}  {}", "panel", "film at least", "may lose", "level", "will lose")?;
+    writeln!(out, "{:<28} {:>14} {:>9} {:>18}  will lose", "panel", "film at least", "may lose", "level")?;
     for panel in &report.panels {
         if panel.film_um.is_none() && panel.polish.steps.is_empty() && panel.defects == 0 {
             continue;
@@ -71,6 +76,9 @@ fn text(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
             minutes(plan.makespan_s),
             100.0 * plan.bound as f64 / plan.cost.max(1) as f64
         )?;
+    }
+    if coating.crew_problem.operations.is_empty() {
+        writeln!(out, "  Every panel is left uncoated.")?;
     }
     for row in &coating.order {
         writeln!(out, "  {:>6}  {:<10} {:<6} {}", clock(row.start_s), row.worker, row.role, row.name)?;

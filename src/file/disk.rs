@@ -52,10 +52,10 @@ impl Disk for RealDisk {
 
     fn write_new(&self, path: &Path, bytes: &[u8], like: &Path) -> io::Result<()> {
         let mut file = OpenOptions::new().write(true).create_new(true).open(path)?;
-        file.write_all(bytes)?;
         if let Ok(old) = fs::metadata(like) {
-            file.set_permissions(old.permissions())?;
+            file.set_permissions(old.permissions())?; // first, so that nobody else can read it meanwhile
         }
+        file.write_all(bytes)?;
         file.sync_all()
     }
 

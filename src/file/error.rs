@@ -90,7 +90,7 @@ impl ReadError {
                 "check the name, or write a job to start from: lapwright sample --out my.job.ron".to_owned()
             }
             Self::Unreadable { .. } => "check that the file is there and may be read".to_owned(),
-            Self::TooLarge { .. } => "this is not a job file; choose another one".to_owned(),
+            Self::TooLarge { .. } => "no file of this program is that large; choose another one".to_owned(),
             Self::NotText { .. } => {
                 "save the file as UTF-8 text, or take the previous version of it (its name ends in ~)".to_owned()
             }

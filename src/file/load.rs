@@ -26,20 +26,29 @@ pub struct Loaded {
 /// # Errors
 /// [`ReadError`]: the file can't be read, is not a job, or has a fault.
 pub fn read_job(disk: &dyn Disk, path: &Path) -> Result<Loaded, ReadError> {
-    let unreadable = |cause| ReadError::Unreadable { path: path.to_owned(), cause };
+    job_from_text(&path.display().to_string(), &read_text(disk, path)?)
+}
+
+/// Reads a whole text file of at most 64 MiB; a byte order mark at its start is left out.
+///
+/// # Errors
+/// [`ReadError`]: the file can't be read, is too large, or is not UTF-8.
+pub fn read_text(disk: &dyn Disk, path: &Path) -> Result<String, ReadError> {
     let limit = LIMIT_MIB * 1024 * 1024;
-    let bytes = disk.read(path, limit + 1).map_err(unreadable)?;
+    let bytes = disk.read(path, limit + 1).map_err(|cause| ReadError::Unreadable { path: path.to_owned(), cause })?;
     if bytes.len() as u64 > limit {
         return Err(ReadError::TooLarge { path: path.to_owned(), limit_mib: LIMIT_MIB });
     }
-    let name = path.display().to_string();
     let text = String::from_utf8(bytes).map_err(|error| {
         let good = &error.as_bytes()[..error.utf8_error().valid_up_to()];
-        let line_start = good.iter().rposition(|b| *b == b'\n').map_or(0, |i| i + 1);
-        let line = 1 + good.iter().filter(|b| **b == b'\n').count();
-        ReadError::NotText { name: name.clone(), line, column: 1 + good.len() - line_start }
+        let lines = || good.split(|b| *b == b'\n');
+        let column = 1 + lines().next_back().map_or(0, <[u8]>::len);
+        ReadError::NotText { name: path.display().to_string(), line: lines().count(), column }
     })?;
-    job_from_text(&name, &text)
+    Ok(match text.strip_prefix('\u{feff}') {
+        Some(rest) => rest.to_owned(),
+        None => text,
+    })
 }
 
 /// Reads a job from text; `name` is what errors call it.
@@ -65,18 +74,9 @@ pub fn job_findings(name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<F
     if file.format != FORMAT {
         return Err(other_format(name, text, file.format));
     }
-    let job = file.into_job().map_err(|twice| ReadError::Unusable {
-        name: name.to_owned(),
-        first: Box::new(Finding::new(
-            crate::finding::Code::JobPanelTwice,
-            format!("panels[{}].id", twice.index),
-            format!("the panel \"{}\" has an entry already", twice.id),
-            "put all that is known of a panel into one entry",
-        )),
-        more: 0,
-    })?;
+    let (job, mut found) = file.into_job();
     let template = template_of(name, &job)?;
-    let found = check(&job, &template);
+    found.extend(check(&job, &template));
     Ok((job, template, found))
 }
 
@@ -85,7 +85,8 @@ pub fn job_findings(name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<F
 /// # Errors
 /// [`ReadError::UnknownTemplate`].
 pub fn template_of(name: &str, job: &Job) -> Result<Arc<Template>, ReadError> {
-    vehicle::load_embedded(&job.vehicle.template).map_err(|_| ReadError::UnknownTemplate {
+    let template = vehicle::load_embedded(&job.vehicle.template).ok(); // it is embedded and sound, or there is none
+    template.ok_or_else(|| ReadError::UnknownTemplate {
         name: name.to_owned(),
         template: job.vehicle.template.clone(),
         known: vehicle::embedded().iter().map(|e| e.id).collect::<Vec<_>>().join(", "),
@@ -108,8 +109,9 @@ fn parse(name: &str, text: &str) -> Result<JobFile, ReadError> {
     }
     let mut reader = ron::Deserializer::from_str(text).map_err(|e| syntax(e, String::new()))?;
     let file = serde_path_to_error::deserialize(&mut reader).map_err(|error| {
-        let field = error.path().to_string();
-        syntax(reader.span_error(error.into_inner()), if field == "." { String::new() } else { field })
+        // The path ends in "." at the top and in "?" where no field was reached.
+        let field = error.path().to_string().trim_end_matches(['?', '.']).to_owned();
+        syntax(reader.span_error(error.into_inner()), field)
     })?;
     reader.end().map_err(|e| syntax(reader.span_error(e), String::new()))?;
     Ok(file)

@@ -11,7 +11,7 @@ mod v1;
 
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
-pub use load::{Loaded, job_findings, job_from_text, read_job, template_of};
+pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, template_of};
 pub use save::{SaveError, Saved, job_to_text, save_job, write_text};
 
 /// The embedded sample job: an invented vehicle with something to decide.

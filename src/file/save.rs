@@ -8,6 +8,8 @@ use super::disk::Disk;
 use super::load::job_from_text;
 use super::v1::JobFile;
 use crate::job::Job;
+use std::ffi::OsString;
+use std::io;
 use std::path::{Path, PathBuf};
 
 /// How sure it is that a save outlives a power cut.
@@ -33,7 +35,7 @@ pub enum SaveError {
         /// What was being done.
         doing: &'static str,
         /// What the system said.
-        cause: std::io::Error,
+        cause: io::Error,
     },
 }
 
@@ -74,35 +76,69 @@ pub fn save_job(disk: &dyn Disk, path: &Path, job: &Job) -> Result<Saved, SaveEr
 /// # Errors
 /// [`SaveError::Disk`]; the file on disk is then as it was.
 pub fn write_text(disk: &dyn Disk, path: &Path, text: &str) -> Result<Saved, SaveError> {
-    let path = &path.canonicalize().unwrap_or_else(|_| path.to_owned()); // through a link to the file it stands for
-    let failed = |doing| move |cause| SaveError::Disk { path: path.clone(), doing, cause };
-    let folder = match path.parent() {
-        Some(folder) if !folder.as_os_str().is_empty() => folder.to_owned(),
-        _ => PathBuf::from("."),
-    };
-    let fresh = beside(path, ".", ".new");
-    let kept = beside(path, ".", ".old");
-    for leftover in [&fresh, &kept] {
-        if leftover.exists() {
-            disk.remove(leftover).map_err(failed("clearing an unfinished save"))?;
-        }
+    let path = &behind_links(path);
+    let unfinished = Unfinished { fresh: beside(path, ".new"), kept: beside(path, ".old") };
+    let replaced = unfinished.clear(disk).and_then(|()| replace(disk, path, text, &unfinished));
+    if let Err((doing, cause)) = replaced {
+        // What can't be removed now is in nobody's way; the next save does it.
+        drop(unfinished.clear(disk));
+        return Err(SaveError::Disk { path: path.clone(), doing, cause });
     }
-    disk.write_new(&fresh, text.as_bytes(), path).map_err(|cause| {
-        // The unfinished file is in nobody's way; if it can't be removed now, the next save does it.
-        drop(disk.remove(&fresh));
-        failed("writing the new file")(cause)
-    })?;
-    if path.exists() {
-        disk.link(path, &kept).map_err(failed("keeping the previous version"))?;
-        disk.rename(&kept, &beside(path, "", "~")).map_err(failed("keeping the previous version"))?;
-    }
-    disk.rename(&fresh, path).map_err(failed("putting the new file in place"))?;
-    Ok(if disk.sync_folder(&folder).is_ok() { Saved::Confirmed } else { Saved::NotConfirmed })
+    let folder = path.parent().filter(|f| !f.as_os_str().is_empty()).unwrap_or(Path::new("."));
+    Ok(if disk.sync_folder(folder).is_ok() { Saved::Confirmed } else { Saved::NotConfirmed })
 }
 
-/// `folder/PREFIXnameSUFFIX`, with the process in the middle of names that are only used while saving.
-fn beside(path: &Path, prefix: &str, suffix: &str) -> PathBuf {
-    let name = path.file_name().unwrap_or_default().to_string_lossy();
-    let process = if prefix.is_empty() { String::new() } else { format!(".{}", std::process::id()) };
-    path.with_file_name(format!("{prefix}{name}{process}{suffix}"))
+/// What was being done, and what the system said.
+type Refused = (&'static str, io::Error);
+
+/// Files that are there only while saving.
+struct Unfinished {
+    fresh: PathBuf,
+    kept: PathBuf,
+}
+
+impl Unfinished {
+    fn clear(&self, disk: &dyn Disk) -> Result<(), Refused> {
+        let left = [&self.fresh, &self.kept].into_iter().filter(|file| file.symlink_metadata().is_ok());
+        let cleared = left.map(|file| disk.remove(file)).fold(Ok(()), Result::and);
+        cleared.map_err(|e| ("clearing an unfinished save", e))
+    }
+}
+
+fn replace(disk: &dyn Disk, path: &Path, text: &str, unfinished: &Unfinished) -> Result<(), Refused> {
+    let Unfinished { fresh, kept } = unfinished;
+    disk.write_new(fresh, text.as_bytes(), path).map_err(|e| ("writing the new file", e))?;
+    if path.exists() {
+        let keep = || {
+            disk.link(path, kept)?;
+            disk.rename(kept, &path.with_file_name(with_ending(path, "~")))?;
+            // Renaming over another name of the same file does nothing at all: so it is after a save that ended here.
+            if kept.exists() { disk.remove(kept) } else { Ok(()) }
+        };
+        keep().map_err(|e| ("keeping the previous version", e))?;
+    }
+    disk.rename(fresh, path).map_err(|e| ("putting the new file in place", e))
+}
+
+/// The file that a path stands for, through symbolic links, whether or not it exists yet.
+fn behind_links(path: &Path) -> PathBuf {
+    let mut path = path.to_owned();
+    for _ in 0..40 {
+        let Ok(target) = path.read_link() else { break };
+        path = path.parent().unwrap_or(Path::new("")).join(target);
+    }
+    path
+}
+
+/// A hidden name beside a file that no other process uses.
+fn beside(path: &Path, ending: &str) -> PathBuf {
+    let mut name = OsString::from(".");
+    name.push(with_ending(path, &format!(".{}{ending}", std::process::id())));
+    path.with_file_name(name)
+}
+
+fn with_ending(path: &Path, ending: &str) -> OsString {
+    let mut name = path.file_name().unwrap_or_default().to_owned();
+    name.push(ending);
+    name
 }

@@ -2,12 +2,14 @@
 
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
+use crate::finding::{Code, Finding};
 use crate::job::{Customer, Defect, Job, Member, PanelRecord, Spot, Vehicle};
 use crate::measure::{Assurance, Gauge};
 use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 use std::sync::Arc;
 
 /// What the first field must say.
@@ -60,13 +62,6 @@ struct PanelFile {
     note: String,
 }
 
-/// Two entries for one panel.
-#[derive(Debug)]
-pub(super) struct Twice {
-    pub(super) index: usize,
-    pub(super) id: PanelId,
-}
-
 impl JobFile {
     pub(super) fn of(job: &Job) -> Self {
         Self {
@@ -76,7 +71,7 @@ impl JobFile {
             customer: job.customer.clone(),
             goal: job.goal,
             crew: job.crew.clone(),
-            air: job.air.clone(),
+            air: job.air,
             product: job.product.clone(),
             gauge: job.gauge.clone(),
             assurance: job.assurance,
@@ -87,17 +82,24 @@ impl JobFile {
         }
     }
 
-    /// # Errors
-    /// [`Twice`] when two entries are for one panel.
-    pub(super) fn into_job(self) -> Result<Job, Twice> {
+    /// The job, with a finding for every further entry of a panel that has one already; the first entry counts.
+    pub(super) fn into_job(self) -> (Job, Vec<Finding>) {
         let mut panels = BTreeMap::new();
+        let mut found = Vec::new();
         for (index, panel) in self.panels.into_iter().enumerate() {
-            let id = panel.id.clone();
-            if panels.insert(id.clone(), Arc::new(panel.into_record())).is_some() {
-                return Err(Twice { index, id });
+            match panels.entry(panel.id.clone()) {
+                Entry::Vacant(place) => {
+                    place.insert(Arc::new(panel.into_record()));
+                }
+                Entry::Occupied(place) => found.push(Finding::new(
+                    Code::JobPanelTwice,
+                    format!("panels[{index}].id"),
+                    format!("the panel \"{}\" has an entry already", place.key()),
+                    "put all that is known of a panel into one entry",
+                )),
             }
         }
-        Ok(Job {
+        let job = Job {
             name: self.name,
             vehicle: self.vehicle,
             customer: self.customer,
@@ -111,7 +113,8 @@ impl JobFile {
             air: self.air,
             panels,
             order: self.order.map(Arc::new),
-        })
+        };
+        (job, found)
     }
 }
 

@@ -64,6 +64,10 @@ codes! {
     /// A spot or defect that lies beside its panel.
     JobPlaceOutside = "job-place-outside", Warning,
         "A spot or a defect is noted on one panel but lies beside it on the map. The panel it is noted on counts.";
+    /// An order agreed on with a start that can't be.
+    JobOrder = "job-order", Fault,
+        "The order agreed on has a start before its beginning or after the end of any day. It can be taken out of the job: a new \
+         order is found from the rest.";
     /// More of something than a job may hold.
     JobTooLarge = "job-too-large", Fault,
         "There are limits to what one job may hold, so that a damaged or hostile file can't stop the program.";

@@ -3,23 +3,26 @@
 use super::model::{Defect, Job, PanelRecord, Role, Spot};
 use crate::finding::{Code, Finding};
 use crate::geometry::MapPoint;
-use crate::vehicle::{PanelId, Template};
+use crate::vehicle::{Panel, PanelId, Template};
 
-/// Most spots, readings and defects that one job may hold, and most characters in one text.
+/// Most of a kind that one job may hold, and most characters in one text.
 const MOST_SPOTS: usize = 50_000;
 const MOST_READINGS: usize = 500_000;
 const MOST_DEFECTS: usize = 50_000;
 const LONGEST_TEXT: usize = 10_000;
+const MOST_WORKERS: usize = 64;
+const MOST_STEPS: usize = 12;
+const MOST_ROWS: usize = 5_000;
+/// Latest start in an order, in seconds: what the planner's clock can hold.
+const LATEST_START: i64 = 1_000_000_000;
 
-/// Holds a job against its template: all findings, in the order of the file.
+/// Holds a job against its template: all findings, those that need no template first.
 pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
-    let mut found = Vec::new();
-    texts(job, &mut found);
-    crew(job, &mut found);
-    for (index, (id, record)) in job.panels.iter().enumerate() {
-        let path = format!("panels[{index}]");
-        if template.panel(id).is_some() {
-            panel(template, id, record, &path, &mut found);
+    let mut found = own(job);
+    for (id, record) in &job.panels {
+        let path = place_of(id);
+        if let Some(panel) = template.panel(id) {
+            outside(panel, record, &path, &mut found);
         } else {
             found.push(Finding::new(
                 Code::JobUnknownPanel,
@@ -29,28 +32,74 @@ pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
             ));
         }
     }
+    found
+}
+
+/// What is wrong with a job whatever its template: faults all of them, so a command may not bring one about.
+pub(super) fn own(job: &Job) -> Vec<Finding> {
+    let mut found = Vec::new();
+    texts(job, &mut found);
+    crew(job, &mut found);
+    order(job, &mut found);
+    for (id, record) in &job.panels {
+        panel(record, &place_of(id), &mut found);
+    }
     counts(job, &mut found);
     found
 }
 
+/// A panel in a field path: by its name, since a file may list panels in any order.
+fn place_of(panel: &PanelId) -> String {
+    format!("panels[{panel}]")
+}
+
 fn texts(job: &Job, found: &mut Vec<Finding>) {
-    let texts = [
+    let mut text = |path: &dyn Fn() -> String, text: &str| {
+        // A character takes a byte at least, so most texts need no counting.
+        if text.len() > LONGEST_TEXT && text.chars().count() > LONGEST_TEXT {
+            found.push(Finding::new(
+                Code::JobTooLarge,
+                path(),
+                format!("the text is longer than {LONGEST_TEXT} characters"),
+                "shorten it, or keep it in a document of its own",
+            ));
+        }
+    };
+    for (path, value) in [
         ("name", &job.name),
         ("vehicle.description", &job.vehicle.description),
         ("vehicle.plate", &job.vehicle.plate),
         ("vehicle.history", &job.vehicle.history),
         ("customer.name", &job.customer.name),
         ("customer.wishes", &job.customer.wishes),
-    ];
-    for (path, text) in texts {
-        if text.chars().count() > LONGEST_TEXT {
-            found.push(Finding::new(
-                Code::JobTooLarge,
-                path,
-                format!("the text is longer than {LONGEST_TEXT} characters"),
-                "shorten it, or keep it in a document of its own",
-            ));
+        ("product.name", &job.product.name),
+    ] {
+        text(&|| path.to_owned(), value);
+    }
+    for (i, member) in job.crew.iter().enumerate() {
+        text(&|| format!("crew[{i}].name"), &member.name);
+    }
+    for (i, step) in job.steps.iter().enumerate() {
+        text(&|| format!("steps[{i}].name"), &step.name);
+    }
+    for (id, record) in &job.panels {
+        text(&|| format!("{}.note", place_of(id)), &record.note);
+        for (d, defect) in record.defects.iter().enumerate() {
+            text(&|| format!("{}.defects[{d}].note", place_of(id)), &defect.note);
         }
+    }
+}
+
+/// Starts that the planner's clock can't hold.
+fn order(job: &Job, found: &mut Vec<Finding>) {
+    let rows = job.order.iter().flat_map(|o| &o.operations);
+    for (i, row) in rows.enumerate().filter(|(_, row)| !(0..=LATEST_START).contains(&row.start_s)) {
+        found.push(Finding::new(
+            Code::JobOrder,
+            format!("order.operations[{i}].start_s"),
+            format!("a start at {} s can't be", row.start_s),
+            "take the order out; it is found again",
+        ));
     }
 }
 
@@ -74,12 +123,20 @@ fn crew(job: &Job, found: &mut Vec<Finding>) {
                 "give everybody a name of their own",
             ));
         }
+        if member.roles.is_empty() {
+            found.push(Finding::new(
+                Code::JobCrew,
+                format!("crew[{index}].roles"),
+                format!("\"{}\" has nothing to do", member.name),
+                "give a role, or leave the person out",
+            ));
+        }
     }
 }
 
-fn panel(template: &Template, id: &PanelId, record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
+fn panel(record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
     for (s, Spot { at, readings, .. }) in record.spots.iter().enumerate() {
-        place(template, id, *at, &format!("{path}.spots[{s}].at"), found);
+        place(*at, || format!("{path}.spots[{s}].at"), found);
         if readings.is_empty() {
             found.push(Finding::new(
                 Code::JobEmptySpot,
@@ -90,7 +147,7 @@ fn panel(template: &Template, id: &PanelId, record: &PanelRecord, path: &str, fo
         }
     }
     for (d, Defect { at, quantity, depth_um, .. }) in record.defects.iter().enumerate() {
-        place(template, id, *at, &format!("{path}.defects[{d}].at"), found);
+        place(*at, || format!("{path}.defects[{d}].at"), found);
         if *quantity > 5 {
             found.push(Finding::new(
                 Code::JobDefectRange,
@@ -110,36 +167,52 @@ fn panel(template: &Template, id: &PanelId, record: &PanelRecord, path: &str, fo
     }
 }
 
-fn place(template: &Template, id: &PanelId, at: MapPoint, path: &str, found: &mut Vec<Finding>) {
-    if !(at.x.is_finite() && at.y.is_finite()) {
+fn is_place(at: MapPoint) -> bool {
+    at.x.is_finite() && at.y.is_finite()
+}
+
+fn place(at: MapPoint, path: impl Fn() -> String, found: &mut Vec<Finding>) {
+    if !is_place(at) {
         found.push(Finding::new(
             Code::JobPlace,
-            path,
+            path(),
             "the place is not a pair of finite numbers",
             "give the place in millimetres on the map, as (x, y)",
         ));
-    } else if template.panel(id).is_some_and(|p| !p.outline.contains(at)) {
-        found.push(Finding::new(
-            Code::JobPlaceOutside,
-            path,
-            format!("the place ({:.0}, {:.0}) is not on \"{id}\"", at.x, at.y),
-            "move it onto the panel, or name the panel it is on",
-        ));
+    }
+}
+
+/// Spots and defects that lie beside their panel.
+fn outside(panel: &Panel, record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
+    let spots = record.spots.iter().enumerate().map(|(s, spot)| (spot.at, "spots", s));
+    let defects = record.defects.iter().enumerate().map(|(d, defect)| (defect.at, "defects", d));
+    for (at, list, index) in spots.chain(defects) {
+        if is_place(at) && !panel.outline.contains(at) {
+            found.push(Finding::new(
+                Code::JobPlaceOutside,
+                format!("{path}.{list}[{index}].at"),
+                format!("the place ({:.0}, {:.0}) is not on \"{}\"", at.x, at.y, panel.id),
+                "move it onto the panel, or name the panel it is on",
+            ));
+        }
     }
 }
 
 fn counts(job: &Job, found: &mut Vec<Finding>) {
     let records = || job.panels.values();
     let counts = [
-        ("spots", records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
-        ("readings", records().map(|r| r.reading_count()).sum(), MOST_READINGS),
-        ("defects", records().map(|r| r.defects.len()).sum(), MOST_DEFECTS),
+        ("crew", "workers", job.crew.len(), MOST_WORKERS),
+        ("steps", "polishing steps", job.steps.len(), MOST_STEPS),
+        ("order", "rows of an order", job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),
+        ("panels", "spots", records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
+        ("panels", "readings", records().map(|r| r.reading_count()).sum(), MOST_READINGS),
+        ("panels", "defects", records().map(|r| r.defects.len()).sum(), MOST_DEFECTS),
     ];
-    for (what, count, most) in counts {
+    for (path, what, count, most) in counts {
         if count > most {
             found.push(Finding::new(
                 Code::JobTooLarge,
-                "panels",
+                path,
                 format!("{count} {what} are more than the {most} a job may hold"),
                 "split the job",
             ));

@@ -1,13 +1,17 @@
 //! The only ways to change a job. Each command can be stored and replayed.
 
+use super::check;
 use super::model::{Defect, Job, Member, PanelRecord, Reading, Spot};
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
+use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::Gauge;
 use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
 use crate::units::Micrometres;
 use crate::vehicle::PanelId;
+use serde::Serialize;
+use serde::de::DeserializeOwned;
 use std::sync::Arc;
 
 /// One change of a job.
@@ -148,12 +152,12 @@ pub enum CommandError {
         /// The panel.
         panel: PanelId,
     },
-    /// A place that is not a place.
-    #[error("a place on the map must have finite coordinates")]
-    NoPlace,
-    /// Two of the crew with one name, or somebody without a role or name.
-    #[error("everybody in the crew needs a name of their own and something to do")]
-    Crew,
+    /// The job would have a fault, so it could be saved but not opened again.
+    #[error("{}; {}", .0.cause, .0.action)]
+    Fault(Box<Finding>),
+    /// A number outside its range.
+    #[error("{0}")]
+    Range(String),
 }
 
 impl Command {
@@ -194,7 +198,6 @@ impl Command {
                 job.order = None;
             }
             Self::AddSpot { panel, at, thickness } => {
-                finite(*at)?;
                 let spot = Spot { at: *at, edge: false, readings: vec![Reading { thickness_um: *thickness }] };
                 record(job, panel).spots.push(spot);
             }
@@ -220,11 +223,9 @@ impl Command {
                 at(&mut record(job, panel).spots, *spot, "spot", panel)?.edge = *edge;
             }
             Self::AddDefect(panel, defect) => {
-                finite(defect.at)?;
                 record(job, panel).defects.push(defect.clone());
             }
             Self::SetDefect { panel, defect, value } => {
-                finite(value.at)?;
                 *at(&mut record(job, panel).defects, *defect, "defect", panel)? = value.clone();
             }
             Self::RemoveDefect { panel, defect } => {
@@ -233,25 +234,19 @@ impl Command {
                 defects.remove(*defect);
             }
             Self::SetFact(panel, fact) => set_fact(record(job, panel), fact),
-            Self::SetGoal(goal) => job.goal = *goal,
-            Self::SetCrew(crew) => {
-                let named = crew.iter().all(|m| !m.name.trim().is_empty() && !m.roles.is_empty());
-                let mut names: Vec<_> = crew.iter().map(|m| &m.name).collect();
-                names.sort();
-                names.dedup();
-                if !named || names.len() != crew.len() {
-                    return Err(CommandError::Crew);
-                }
-                job.crew.clone_from(crew);
-            }
-            Self::SetGauge(gauge) => job.gauge = gauge.clone(),
-            Self::SetPolicy(policy) => job.policy = (**policy).clone(),
-            Self::SetProduct(product) => job.product = (**product).clone(),
-            Self::SetAir(air) => job.air = air.clone(),
+            Self::SetGoal(goal) => job.goal = in_range(goal)?,
+            Self::SetCrew(crew) => job.crew.clone_from(crew),
+            Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
+            Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
+            Self::SetProduct(product) => job.product = in_range(&**product)?,
+            Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),
         }
         job.panels.retain(|_, r| !r.is_blank());
-        Ok(())
+        match check::own(job).into_iter().next() {
+            None => Ok(()),
+            Some(fault) => Err(CommandError::Fault(Box::new(fault))),
+        }
     }
 }
 
@@ -285,6 +280,8 @@ fn at<'a, T>(list: &'a mut [T], index: usize, what: &'static str, panel: &PanelI
     list.get_mut(index).ok_or_else(|| CommandError::NoSuch { what, number: index + 1, panel: panel.clone() })
 }
 
-fn finite(at: MapPoint) -> Result<(), CommandError> {
-    if at.x.is_finite() && at.y.is_finite() { Ok(()) } else { Err(CommandError::NoPlace) }
+/// The value, if every number in it keeps the range that the file format sets: what is taken in can be read back.
+fn in_range<T: Serialize + DeserializeOwned>(value: &T) -> Result<T, CommandError> {
+    let text = ron::to_string(value).map_err(|e| CommandError::Range(e.to_string()))?;
+    ron::from_str(&text).map_err(|e| CommandError::Range(e.code.to_string()))
 }

@@ -77,7 +77,10 @@ impl Document {
         }
         let before = std::mem::replace(&mut self.job, Arc::new(next));
         let same_gesture = gesture.is_some() && self.undo.back().is_some_and(|s| s.gesture == gesture);
-        if !same_gesture {
+        if same_gesture {
+            // A gesture that is back where it began has changed nothing.
+            self.undo.pop_back_if(|step| step.job == self.job);
+        } else {
             self.undo.push_back(Step { job: before, gesture, label: command.label() });
             if self.undo.len() > UNDO_STEPS {
                 self.undo.pop_front();
