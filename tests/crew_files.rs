@@ -1,4 +1,5 @@
 //! Problem files that can't be read or planned: each fault with its place.
+#![expect(clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::crew::{Problem, ReadError};
 use lapwright::finding::Code;

@@ -36,10 +36,11 @@ pub(crate) fn plays(spec: &ProblemSpec, plan: &PlanFile) -> bool {
                     }
                 }
                 [o] => {
-                    if let Some((from, away)) = *here {
-                        if start[*o] == second && spec.walk_s[from][stance(*o)] > away {
-                            return false;
-                        }
+                    if let Some((from, away)) = *here
+                        && start[*o] == second
+                        && spec.walk_s[from][stance(*o)] > away
+                    {
+                        return false;
                     }
                     *here = Some((stance(*o), 0));
                 }
