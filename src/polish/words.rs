@@ -55,7 +55,7 @@ fn what_it_brings(facts: &PanelFacts<'_>, plan: &PolishPlan, goal: Goal) -> Stri
     if wanted <= 0.0 {
         format!("For gloss only, as chosen; {gone} with it.")
     } else if plan.correction + 1e-9 >= goal.share() {
-        format!("{}; no quicker way within the budget reaches {wanted:.0}\u{202f}%.", sentence_case(&gone))
+        format!("{}, where {wanted:.0}\u{202f}% were wanted; nothing quicker does that.", sentence_case(&gone))
     } else {
         format!(
             "{}; {wanted:.0}\u{202f}% were wanted, but these steps and this budget allow no more.",
