@@ -18,7 +18,7 @@ pub(super) fn why(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
     } else {
         why.push(what_is_done(plan));
         why.push(format!(
-            "It takes about {:.1} and at most {:.1}; {:.1} may go{}.",
+            "It takes off about {:.1}, at most {:.1}; {:.1} may go{}.",
             plan.removal,
             plan.removal_upper,
             budget.allowed,
