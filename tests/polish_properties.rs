@@ -20,10 +20,10 @@ fn um(value: f64) -> Micrometres {
 
 prop_compose! {
     fn any_step()(
-        kind in 0..4_usize,
-        removal in 1..20_u32,
+        kind in prop::sample::select(vec![0_usize, 1, 2, 2, 3, 3]),
+        removal in 1..14_u32,
         spread in 0..10_u32,
-        left in 0..15_u32,
+        left in 0..10_u32,
         clears in 1..60_u32,
         speed in 1..40_u32,
         setup_s in 0..90_u32,
@@ -50,14 +50,18 @@ prop_compose! {
 
 prop_compose! {
     fn any_defect()(
-        kind in 0..DefectKind::ALL.len(),
+        // Mostly kinds that polishing helps; the rest must not matter.
+        kind in prop_oneof![
+            3 => prop::sample::select(vec![DefectKind::Swirl, DefectKind::DeepScratch, DefectKind::Etching]),
+            1 => prop::sample::select(DefectKind::ALL),
+        ],
         low in 0..40_u32,
         more in 0..40_u32,
         weight in 0..8_u32,
-        local in prop::bool::weighted(0.3),
+        local in prop::bool::weighted(0.5),
     ) -> DefectFacts {
         DefectFacts {
-            kind: DefectKind::ALL[kind],
+            kind,
             depth_um: (um(f64::from(low) / 10.0), um(f64::from(low + more) / 10.0)),
             weight: f64::from(weight),
             local,
@@ -160,7 +164,7 @@ fn brute_force(defects: &[DefectFacts], steps: &[PolishStep], allowed: f64, shar
                 next.push((weight + defect.weight * gone(defect, whole.removal.min(whole.reach)), seconds));
                 for spot in spots.iter().filter(|s| s.upper + whole.upper <= allowed + 1e-9) {
                     let depth = (whole.removal + spot.removal).min(whole.reach.max(spot.reach));
-                    if gone(defect, depth) - gone(defect, whole.removal.min(whole.reach)) < LOCAL_WORTH - 1e-9 {
+                    if gone(defect, depth) < LOCAL_WORTH - 1e-9 {
                         continue; // not worth a machine
                     }
                     next.push((weight + defect.weight * gone(defect, depth), seconds + spot.seconds));
@@ -204,13 +208,13 @@ fn keeps_the_rules(plan: &PolishPlan, steps: &[PolishStep], allowed: f64) {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig { cases: 4_000, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
+    #![proptest_config(ProptestConfig { cases: 6_000, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
 
     #[test]
     fn the_plan_is_as_good_as_trying_everything(
         steps in prop::collection::vec(any_step(), 1..5),
         defects in prop::collection::vec(any_defect(), 0..5),
-        allowed in 2..60_u32,
+        allowed in 2..90_u32,
         share in 0..21_u32,
     ) {
         let (allowed, share) = (f64::from(allowed) / 10.0, f64::from(share) / 20.0);
@@ -230,7 +234,7 @@ proptest! {
     fn ambition_is_the_plan_of_each_goal(
         steps in prop::collection::vec(any_step(), 1..5),
         defects in prop::collection::vec(any_defect(), 0..5),
-        allowed in 2..60_u32,
+        allowed in 2..90_u32,
     ) {
         let (facts, budget) = (facts(&defects), with_budget(f64::from(allowed) / 10.0));
         let wanted = [0.0, 0.5, 0.8, 0.95];
@@ -246,7 +250,7 @@ proptest! {
     fn a_larger_budget_never_gives_a_worse_result(
         steps in prop::collection::vec(any_step(), 1..6),
         defects in prop::collection::vec(any_defect(), 0..5),
-        allowed in 2..60_u32,
+        allowed in 2..90_u32,
         more in 1..30_u32,
         share in 0..21_u32,
     ) {
@@ -266,7 +270,7 @@ proptest! {
     fn a_harder_goal_never_takes_less_time(
         steps in prop::collection::vec(any_step(), 1..6),
         defects in prop::collection::vec(any_defect(), 0..5),
-        allowed in 2..60_u32,
+        allowed in 2..90_u32,
         share in 0..20_u32,
         more in 1..10_u32,
     ) {

@@ -10,8 +10,9 @@ use super::search::{Found, ROUNDING, sequences};
 use super::step::PolishStep;
 use crate::units::{Micrometres, Seconds};
 
-/// Extra work at a single defect must make at least this share of it go on top (our estimate); less is not worth a machine.
-pub const LOCAL_WORTH: f64 = 0.25;
+/// Extra work at a single defect is done only where at least this share of it is gone afterwards (our estimate); otherwise it is
+/// not worth a machine. Judged by the result, so that a better sequence over the panel never rules it out.
+pub const LOCAL_WORTH: f64 = 0.5;
 
 /// What was chosen.
 #[derive(Debug, Clone, PartialEq)]
@@ -138,9 +139,9 @@ impl<'a> Candidates<'a> {
         let already = defect.share_gone(whole.depth_cleared());
         let mut options: Vec<(usize, f64)> = Vec::new();
         for (at, sequence) in self.at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
-            let more = defect.share_gone(whole.depth_cleared_with(sequence)) - already;
-            let gain = defect.safe_weight() * more;
-            if more + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
+            let after = defect.share_gone(whole.depth_cleared_with(sequence));
+            let gain = defect.safe_weight() * (after - already);
+            if after + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
                 options.push((at, gain));
             }
         }

@@ -37,6 +37,21 @@ pub struct ClearEstimate {
     pub basis: ClearBasis,
 }
 
+impl ClearEstimate {
+    /// The range and where it comes from, for the place where it is shown.
+    pub fn in_words(&self) -> String {
+        let range = format!("{:.0} to {:.0} of clear", self.lower.um(), self.upper);
+        match self.basis {
+            ClearBasis::Assumed => {
+                format!(
+                    "{range}, assumed: the gauge reads everything above the base and can't see the clear on its own"
+                )
+            }
+            ClearBasis::Measured => format!("{range}, measured"),
+        }
+    }
+}
+
 /// Clear that may be assumed under a film: shares of its lower bound and of its mean, capped.
 pub(super) fn assume(film: &FilmSummary, policy: &RemovalPolicy) -> ClearEstimate {
     let lower = (policy.assumed_share_low * film.lower.um()).min(policy.assumed_low_at_most_um.um());

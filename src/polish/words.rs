@@ -18,7 +18,7 @@ pub(super) fn why(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
     } else {
         why.push(what_is_done(plan));
         why.push(format!(
-            "It takes about {:.1} and at most {:.1}; {:.1} may go{}.",
+            "It takes off about {:.1}, at most {:.1}; {:.1} may go{}.",
             plan.removal,
             plan.removal_upper,
             budget.allowed,
@@ -55,7 +55,7 @@ fn what_it_brings(facts: &PanelFacts<'_>, plan: &PolishPlan, goal: Goal) -> Stri
     if wanted <= 0.0 {
         format!("For gloss only, as chosen; {gone} with it.")
     } else if plan.correction + 1e-9 >= goal.share() {
-        format!("{}; no quicker way within the budget reaches {wanted:.0}\u{202f}%.", sentence_case(&gone))
+        format!("{}, where {wanted:.0}\u{202f}% were wanted; nothing quicker does that.", sentence_case(&gone))
     } else {
         format!(
             "{}; {wanted:.0}\u{202f}% were wanted, but these steps and this budget allow no more.",
