@@ -3,6 +3,12 @@
 //! Needs a display. On a machine without one: `xvfb-run -a cargo bench --bench first_frame`.
 //! Each run is a whole process, from start to exit; both close themselves after the first picture.
 
+#![expect(
+    clippy::expect_used,
+    clippy::print_stdout,
+    reason = "a bench says its figures and stops where it can't measure"
+)]
+
 use eframe::egui;
 use std::process::Command;
 use std::time::{Duration, Instant};

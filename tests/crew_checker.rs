@@ -23,7 +23,7 @@ fn mutated(dice: &mut Dice, spec: &ProblemSpec, plan: &PlanFile) -> PlanFile {
     match dice.below(7) {
         0 => plan.operations[one].start_s += dice.range(1, 6),
         1 => plan.operations[one].start_s -= dice.range(1, 6),
-        2 => plan.operations[one].worker = spec.workers[dice.below(spec.workers.len() as u64) as usize].id.clone(),
+        2 => plan.operations[one].worker.clone_from(&spec.workers[dice.below(spec.workers.len() as u64) as usize].id),
         3 => {
             let start = plan.operations[one].start_s;
             plan.operations[one].start_s = plan.operations[other].start_s;

@@ -1,4 +1,5 @@
 //! Invented problems of every kind, node-limited: valid plans, close bounds, the same answer again.
+#![expect(clippy::unwrap_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 mod crew_support;
 

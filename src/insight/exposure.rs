@@ -1,11 +1,12 @@
-//! What polishing does to hands and ears, per worker.
-//!
-//! The time of every step is split evenly among the crew: a first estimate, and what two people do who take turns.
+//! What polishing does to hands and ears, per worker: the operations of the polish plan, shared so that nobody gets more
+//! vibration than needed.
 
 use super::Insight;
 use crate::job::Job;
-use crate::polish::{combine_a8, hav_a8, hav_points, noise_lex8h};
-use crate::units::{Decibels, MetresPerSecondSquared, Seconds};
+use crate::polish::{
+    PolishOperation, PolishPlan, PolishStep, day_exposure, exposure_advice, polish_operations, share_vibration,
+};
+use crate::units::{MetresPerSecondSquared, Seconds};
 use serde::Serialize;
 
 /// Exposure of one worker over the day of this job.
@@ -19,40 +20,34 @@ pub struct WorkerExposure {
     pub hav_points: f64,
     /// Noise normalised to eight hours, in dB(A); none where no machine runs.
     pub noise_lex8h_db: Option<f64>,
+    /// Time with a running machine, in seconds.
+    pub running_s: Seconds,
+    /// What to do where an action value is reached; empty where none is.
+    pub advice: Vec<String>,
 }
 
 /// Exposure of everybody in the crew.
 pub fn exposure(job: &Job, insight: &Insight) -> Vec<WorkerExposure> {
-    let people = job.crew.len().max(1) as Seconds;
-    let times = step_seconds(job, insight);
-    let (mut a8, mut points, mut noise) = (Vec::new(), 0.0, Vec::new());
-    for (step, seconds) in job.steps.iter().zip(times) {
-        let mine = seconds / people;
-        let declared = step.vibration_ms2.ms2() + step.vibration_k_ms2.ms2();
-        if let Ok(magnitude) = MetresPerSecondSquared::new(declared) {
-            a8.push(hav_a8(magnitude, mine));
-            points += hav_points(magnitude, mine);
-        }
-        if step.noise_db > Decibels::ZERO && mine > 0 {
-            noise.push((step.noise_db, mine));
-        }
-    }
-    let each = WorkerExposure {
-        worker: String::new(),
-        hav_a8_ms2: (combine_a8(&a8).ms2() * 100.0).round() / 100.0,
-        hav_points: points.round(),
-        noise_lex8h_db: noise_lex8h(&noise).map(|d| (d.db() * 10.0).round() / 10.0),
-    };
-    job.crew.iter().map(|m| WorkerExposure { worker: m.name.clone(), ..each.clone() }).collect()
-}
-
-/// Seconds of each of the shop's steps over the whole vehicle.
-fn step_seconds(job: &Job, insight: &Insight) -> Vec<Seconds> {
-    let mut seconds = vec![0; job.steps.len()];
-    for plan in insight.panels.iter().map(|p| &p.polish) {
-        for step in plan.steps.iter().chain(plan.local.iter().flat_map(|l| &l.steps)) {
-            seconds[step.index] += step.seconds;
-        }
-    }
-    seconds
+    let plans: Vec<&PolishPlan> = insight.panels.iter().map(|p| &p.polish).collect();
+    let operations = polish_operations(&plans, &job.steps);
+    let owners = share_vibration(&operations, &job.steps, job.crew.len());
+    let worst = job.steps.iter().map(PolishStep::vibration_with_k).max().unwrap_or(MetresPerSecondSquared::ZERO);
+    let rounded = |value: f64, per_unit: f64| (value * per_unit).round() / per_unit;
+    job.crew
+        .iter()
+        .enumerate()
+        .map(|(worker, member)| {
+            let mine = operations.iter().zip(&owners).filter(|(_, owner)| **owner == worker);
+            let mine: Vec<&PolishOperation> = mine.map(|(operation, _)| operation).collect();
+            let day = day_exposure(mine, &job.steps);
+            WorkerExposure {
+                worker: member.name.clone(),
+                hav_a8_ms2: rounded(day.hav_a8.ms2(), 100.0),
+                hav_points: day.hav_points.round(),
+                noise_lex8h_db: day.noise_lex8h.map(|d| rounded(d.db(), 10.0)),
+                running_s: day.running,
+                advice: exposure_advice(&day, worst),
+            }
+        })
+        .collect()
 }

@@ -35,8 +35,8 @@ impl PanelInsight {
         let record = job.record(&panel.id).map_or(&blank, |r| r);
         let substrate = record.substrate.unwrap_or(panel.substrate);
         let unreadable = job.gauge.principle.refusal(base(substrate)).map(str::to_owned);
-        let film = film(job, record, false);
-        let edge = film.as_ref().and(self::film(job, record, true));
+        let film = film(job, record);
+        let edge = thinnest_edge(job, record);
         let defects: Vec<_> = record.defects.iter().map(defect_facts).collect();
         let facts = PanelFacts {
             film: film.as_ref(),
@@ -69,12 +69,21 @@ impl PanelInsight {
     }
 }
 
-/// The readings on the open surface of a panel, or those on its edges, in figures.
-fn film(job: &Job, record: &PanelRecord, edge: bool) -> Option<FilmSummary> {
-    let spots = record.spots.iter().filter(|s| s.edge == edge);
+/// The readings on the open surface of a panel in figures.
+fn film(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
+    let spots = record.spots.iter().filter(|s| !s.edge);
     let spots: Vec<Vec<Micrometres>> = spots.map(|s| s.readings.iter().map(|r| r.thickness_um).collect()).collect();
     let slices: Vec<&[Micrometres]> = spots.iter().map(Vec::as_slice).collect();
     measure::summarise(&slices, &job.gauge, job.assurance)
+}
+
+/// The thinnest edge that was read, in figures.
+fn thinnest_edge(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
+    let edges = record.spots.iter().filter(|s| s.edge).filter_map(|s| {
+        let readings: Vec<Micrometres> = s.readings.iter().map(|r| r.thickness_um).collect();
+        measure::summarise_place(&readings, &job.gauge, job.assurance.confidence)
+    });
+    edges.min_by_key(|edge| edge.lower)
 }
 
 /// Whether a panel is mostly edges and body lines.

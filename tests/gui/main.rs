@@ -1,4 +1,11 @@
 //! The window, driven as a person drives it: by names, keys and the pointer. No display needed.
+#![expect(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    clippy::panic,
+    clippy::iter_over_hash_type,
+    reason = "helpers of tests; clippy only sees test functions as tests"
+)]
 
 mod pictures;
 mod raster;

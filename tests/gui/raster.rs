@@ -54,7 +54,9 @@ impl egui_kittest::TestRenderer for Raster {
 fn draw(canvas: &mut RgbaImage, clip: Rect, mesh: &Mesh, texture: &ColorImage, scale: f32) {
     for corners in mesh.indices.chunks_exact(3) {
         let mut v: [Vertex; 3] = [0, 1, 2].map(|k| mesh.vertices[corners[k] as usize]);
-        v.iter_mut().for_each(|v| v.pos = (v.pos.to_vec2() * scale).to_pos2());
+        for corner in &mut v {
+            corner.pos = (corner.pos.to_vec2() * scale).to_pos2();
+        }
         if area(v[0].pos, v[1].pos, v[2].pos) < 0.0 {
             v.swap(1, 2);
         }

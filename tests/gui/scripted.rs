@@ -10,6 +10,8 @@ use lapwright::vehicle::PanelId;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
+/// A field of the coating sheet.
+const FIELD: (Role, &str) = (Role::TextInput, "Apply a square metre in");
 const SIZE: [f32; 2] = [1280.0, 800.0];
 
 fn choose(window: &mut Harness<'_, App>, panel: &str) {
@@ -160,7 +162,6 @@ fn a_defect_goes_where_it_is_clicked_and_changes_the_order_when_it_must() {
 fn slower_hands_bring_a_new_order_while_the_old_one_is_marked() {
     let mut window = window(SIZE);
     open_workspace(&mut window, "Coating");
-    const FIELD: (Role, &str) = (Role::TextInput, "Apply a square metre in");
     window.get_by_role_and_label(FIELD.0, FIELD.1).focus();
     window.run();
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);
@@ -257,7 +258,7 @@ fn nothing_is_drawn_while_nothing_happens() {
     let mut window = window(SIZE);
     window.run();
     let asked = window.output().viewport_output[&ViewportId::ROOT].repaint_delay;
-    assert!(asked > std::time::Duration::from_secs(3600), "a repaint is asked for in {asked:?}");
+    assert!(asked > std::time::Duration::from_hours(1), "a repaint is asked for in {asked:?}");
 }
 
 #[test]

@@ -97,9 +97,12 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let text = format!("{:.0} of 100 points", worker.hav_points);
         let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { theme::STOP } else { theme::INK });
         fact(ui, &format!("Vibration, {}", worker.worker), text);
+        for advice in &worker.advice {
+            ui.label(egui::RichText::new(advice).color(theme::NOTE));
+        }
     }
     ui.label(theme::soft(
-        "100 points reach the action value of Directive 2002/44/EC, 400 its limit. Time is split evenly.",
+        "100 points reach the action value of Directive 2002/44/EC, 400 its limit. The work is shared so that nobody gets more than needed.",
     ));
     section(ui, "Panels");
     for level in [Level::SandAndPolish, Level::TwoStep, Level::OneStep, Level::Gloss, Level::Leave] {
