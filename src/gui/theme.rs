@@ -41,7 +41,7 @@ pub(super) const ACCENT: Color32 = rgb(0x17, 0x4A, 0x7C);
 /// A wash of the accent behind chosen rows.
 pub(super) const ACCENT_WASH: Color32 = rgb(0xE3, 0xEC, 0xF6);
 /// Stop: someone or something gets hurt.
-pub(super) const STOP: Color32 = rgb(0xA8, 0x1C, 0x13);
+pub(super) const STOP: Color32 = rgb(0x9E, 0x19, 0x11);
 /// Free to go.
 pub(super) const GO: Color32 = rgb(0x00, 0x5F, 0x45);
 /// Something to look at, nothing dangerous.
@@ -68,7 +68,7 @@ const RAMP: [Color32; 9] = [
     rgb(0xE1, 0xCC, 0x55),
 ];
 /// How much white is mixed into the ramp, so that a whole vehicle in it stays calm; the order of lightness is kept.
-const RAMP_WASH: f32 = 0.4;
+const RAMP_WASH: f32 = 0.44;
 /// Shades of the five polishing levels, from untouched to hardest.
 const LEVELS: [Color32; 5] =
     [rgb(0xF7, 0xF8, 0xFA), rgb(0xDD, 0xE8, 0xF1), rgb(0xB9, 0xD2, 0xE4), rgb(0x8A, 0xB4, 0xD1), rgb(0x5F, 0x93, 0xB8)];
