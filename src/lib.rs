@@ -18,7 +18,7 @@
 //! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
 //! | 3 | [`job`] | the document, its commands, undo |
 //! | 4 | [`insight`] | everything computed from a job |
-//! | 4 | [`file`] | jobs on disk |
+//! | 4 | [`mod@file`] | jobs on disk |
 //! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
 //! | 7 | [`work`] | named background threads |
 //! | 8 | [`cli`] | the command line |

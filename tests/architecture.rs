@@ -41,7 +41,7 @@ static LAYERS: LazyLock<BTreeMap<String, u32>> = LazyLock::new(|| {
     let row = |line: &str| {
         let mut cells = line.strip_prefix("//! |")?.split('|').map(str::trim);
         let layer = cells.next()?.parse().ok()?;
-        let module = cells.next()?.trim_matches(['[', ']', '`']).to_owned();
+        let module = cells.next()?.trim_matches(['[', ']', '`']).trim_start_matches("mod@").to_owned();
         Some((module, layer))
     };
     text.lines().filter_map(row).collect()

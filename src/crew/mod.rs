@@ -2,7 +2,7 @@
 //!
 //! A [`Problem`] is one vehicle, a few workers and a list of operations with waiting windows between them. [`solve`] looks for
 //! the order with the least cost (finish and walking, weighed) and proves how good it is; [`violations`] checks any plan
-//! without sharing code with the search; [`simulate`] says what becomes of a plan when people are slower or faster.
+//! without sharing code with the search; [`simulate()`] says what becomes of a plan when people are slower or faster.
 //!
 //! It knows nothing of paint, panels or products, and neither the clock nor the file system: time limits come in through
 //! [`Control`], seeds through [`Limits`].

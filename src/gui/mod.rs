@@ -1,4 +1,4 @@
-//! The window. Views read a [`Model`] and return wishes ([`Action`]s); [`App`] alone changes anything.
+//! The window. Views read a model and return wishes (`Action`s); [`App`] alone changes anything.
 
 mod action;
 mod app;

@@ -68,7 +68,7 @@ const RAMP: [Color32; 9] = [
     rgb(0xE1, 0xCC, 0x55),
 ];
 /// How much white is mixed into the ramp, so that a whole vehicle in it stays calm; the order of lightness is kept.
-const RAMP_WASH: f32 = 0.44;
+const RAMP_WASH: f32 = 0.52;
 /// Shades of the five polishing levels, from untouched to hardest.
 const LEVELS: [Color32; 5] =
     [rgb(0xF7, 0xF8, 0xFA), rgb(0xDD, 0xE8, 0xF1), rgb(0xB9, 0xD2, 0xE4), rgb(0x8A, 0xB4, 0xD1), rgb(0x5F, 0x93, 0xB8)];
