@@ -1,12 +1,13 @@
 //! What a view may read, and what it may wish for.
 
 use super::order::OrderState;
+use super::theme::Theme;
 use super::view_state::{Tool, ViewState, Workspace};
-use crate::geometry::{MapPoint, Viewport};
+use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, recommended_spots};
 use crate::job::{Command, GestureId, Job};
 use crate::scene::Overlay;
-use crate::vehicle::{Panel, PanelId, Template};
+use crate::vehicle::{Naming, Panel, PanelId, Template};
 use std::cell::OnceCell;
 use std::path::PathBuf;
 
@@ -78,6 +79,11 @@ pub(super) enum ViewChange {
     Fit,
     Tool(Tool),
     Moment(Option<i64>),
+    Theme(Theme),
+    /// Size of everything, 1 is usual.
+    Scale(f32),
+    Turn(Orientation),
+    Naming(Naming),
 }
 
 /// Something outside the job.

@@ -205,6 +205,7 @@ impl App {
     }
 
     fn draw(&mut self, ui: &mut Ui, out: &mut Vec<Action>) {
+        let p = theme::of(ui.ctx());
         let model = Model {
             job: self.document.job(),
             template: &self.template,
@@ -214,7 +215,7 @@ impl App {
             spots: &self.spots,
             view: &self.view,
         };
-        let sheet = |margin| Frame::new().fill(theme::SHEET).inner_margin(margin);
+        let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
         Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
             ui,
             |ui| {
@@ -239,7 +240,7 @@ impl App {
                 chart::chart_ui(ui, &model, out);
             },
         );
-        let table = Frame::new().fill(theme::PAPER).stroke(Stroke::NONE);
+        let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
         CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut self.cache, out));
         if let Some(question) = &mut self.question {
             question_ui(ui, question, out);

@@ -4,7 +4,6 @@ use super::action::{Action, Model, ViewChange};
 use super::theme;
 use crate::scene::{Bar, Lane, time_chart};
 use crate::units::clock;
-use crate::vehicle::Naming;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 /// Room for the names of the workers.
@@ -16,12 +15,13 @@ const CLOCK: f32 = 20.0;
 
 /// Draws the chart.
 pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     let (area, response) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Canvas, true, summary(m)));
     let paint = ui.painter_at(area);
     if m.rows.is_empty() {
         let text = if m.order.is_working() { "Planning the order…" } else { "No order of coating yet." };
-        paint.text(area.center(), Align2::CENTER_CENTER, text, FontId::proportional(14.0), theme::INK_SOFT);
+        paint.text(area.center(), Align2::CENTER_CENTER, text, FontId::proportional(14.0), p.ink_soft);
         return;
     }
     let window = m.insight.air.window;
@@ -42,11 +42,11 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             Align2::LEFT_CENTER,
             &lane.title,
             FontId::proportional(14.0),
-            theme::INK,
+            p.ink,
         );
     }
     if let Some(moment) = m.view.moment {
-        paint.vline(x(moment), plot.y_range(), Stroke::new(1.5, theme::ACCENT));
+        paint.vline(x(moment), plot.y_range(), Stroke::new(1.5, p.accent));
     }
     if let Some(at) = response.interact_pointer_pos().filter(|_| response.dragged() || response.clicked()) {
         let share = ((at.x - plot.left()) / plot.width()).clamp(0.0, 1.0);
@@ -58,7 +58,7 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             "{} {} {}\n{} to {}",
             m.job.crew[worker].name,
             bar.role.verb(),
-            panel.name(Naming::Uk),
+            panel.name(m.view.naming),
             clock(bar.at.start),
             clock(bar.at.end)
         );
@@ -70,11 +70,12 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 fn grid(paint: &Painter, plot: Rect, end: i64, tick: i64, x: impl Fn(i64) -> f32) {
+    let p = theme::of(paint.ctx());
     let font = FontId::proportional(12.0);
     let mut at = 0;
     while at <= end {
-        paint.vline(x(at), plot.y_range(), Stroke::new(1.0, theme::HAIRLINE));
-        paint.text(pos2(x(at), plot.top() - 4.0), Align2::CENTER_BOTTOM, clock(at), font.clone(), theme::INK_SOFT);
+        paint.vline(x(at), plot.y_range(), Stroke::new(1.0, p.hairline));
+        paint.text(pos2(x(at), plot.top() - 4.0), Align2::CENTER_BOTTOM, clock(at), font.clone(), p.ink_soft);
         at += tick;
     }
 }
@@ -89,8 +90,9 @@ fn lane_ui<'l>(
     stale: bool,
     pointer: Option<egui::Pos2>,
 ) -> Option<(usize, &'l Bar)> {
+    let p = theme::of(paint.ctx());
     let chosen = m.current().map(|(i, _)| i);
-    let fill = if stale { theme::HAIRLINE } else { theme::worker(lane.worker) };
+    let fill = if stale { p.hairline } else { theme::worker(lane.worker) };
     let text_ink = theme::text_on(fill);
     let bar_top = band.top() + 2.0;
     let bar_bottom = if lane.windows.is_empty() { band.bottom() - 2.0 } else { band.bottom() - STRIP };
@@ -100,8 +102,7 @@ fn lane_ui<'l>(
             pos2(x(bar.at.start), bar_top),
             pos2(x(bar.at.end).max(x(bar.at.start) + 1.5), bar_bottom),
         );
-        let line =
-            if chosen == Some(bar.panel) { Stroke::new(2.5, theme::ACCENT) } else { Stroke::new(0.8, theme::CONTOUR) };
+        let line = if chosen == Some(bar.panel) { Stroke::new(2.5, p.accent) } else { Stroke::new(0.8, p.contour) };
         paint.rect(shape, 2.0, fill, line, egui::StrokeKind::Inside);
         let font = FontId::new(12.0, theme::bold_family());
         let galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
@@ -116,7 +117,7 @@ fn lane_ui<'l>(
         // Each band sits a little lower than the one before, so that those open at one time can be told apart.
         let y = band.bottom() - STRIP + 2.5 + 2.0 * (k % 8) as f32;
         let to = x(window.open.end).min(band.right());
-        let (color, width) = if chosen == Some(window.panel) { (theme::ACCENT, 2.5) } else { (theme::QUIET, 1.0) };
+        let (color, width) = if chosen == Some(window.panel) { (p.accent, 2.5) } else { (p.quiet, 1.0) };
         paint.hline(x(window.open.start)..=to, y, Stroke::new(width, color));
     }
     pointed

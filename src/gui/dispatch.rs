@@ -4,6 +4,7 @@ use super::action::{Action, Effect, ViewChange};
 use super::app::App;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
+use super::theme;
 use super::view_state::{Tool, ViewState};
 use super::workspace::next_reading;
 use crate::cli::Failure;
@@ -30,10 +31,10 @@ impl App {
                         Err(error) => self.fail(Failure::new(error.to_string(), "the job is as it was")),
                     }
                     if read {
-                        self.go_to_next_panel();
+                        self.go_to_next_panel(ctx);
                     }
                 }
-                Action::View(change) => self.change_view(change),
+                Action::View(change) => self.change_view(change, ctx),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
@@ -50,7 +51,7 @@ impl App {
     }
 
     /// After the last reading of a panel, the next one that wants some is chosen.
-    fn go_to_next_panel(&mut self) {
+    fn go_to_next_panel(&mut self, ctx: &egui::Context) {
         let model = super::action::Model {
             job: self.document.job(),
             template: &self.template,
@@ -67,11 +68,11 @@ impl App {
         let all = self.template.panels.len();
         let next = (1..all).map(|k| (current + k) % all).find_map(|i| next_reading(&model, i));
         if let Some(next) = next {
-            self.change_view(ViewChange::Choose(Some(next.panel)));
+            self.change_view(ViewChange::Choose(Some(next.panel)), ctx);
         }
     }
 
-    fn change_view(&mut self, change: ViewChange) {
+    fn change_view(&mut self, change: ViewChange, ctx: &egui::Context) {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {
@@ -96,6 +97,14 @@ impl App {
             ViewChange::Fit => fit(view, &self.template),
             ViewChange::Tool(tool) => view.tool = tool,
             ViewChange::Moment(moment) => view.moment = moment,
+            ViewChange::Theme(theme) => theme::set(ctx, theme),
+            ViewChange::Scale(scale) => ctx.set_zoom_factor(scale),
+            ViewChange::Turn(orientation) => {
+                if let Some(viewport) = &mut view.viewport {
+                    viewport.turn(orientation);
+                }
+            }
+            ViewChange::Naming(naming) => view.naming = naming,
         }
     }
 

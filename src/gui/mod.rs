@@ -16,7 +16,7 @@ mod widgets;
 mod workspace;
 
 pub use app::App;
-pub use theme::install as install_theme;
+pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Output};

@@ -17,6 +17,7 @@ enum State {
 
 /// Draws the rail.
 pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     ui.add_space(8.0);
     ui.spacing_mut().item_spacing.y = 4.0;
     for workspace in Workspace::ALL {
@@ -29,20 +30,20 @@ pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         });
         let paint = ui.painter();
         let fill = match (chosen, response.hovered()) {
-            (true, _) => theme::ACCENT_WASH,
-            (false, true) => theme::PAPER,
-            (false, false) => theme::SHEET,
+            (true, _) => p.accent_wash,
+            (false, true) => p.paper,
+            (false, false) => p.sheet,
         };
         paint.rect_filled(area, 6.0, fill);
         if response.has_focus() {
-            paint.rect_stroke(area, 6.0, Stroke::new(2.0, theme::ACCENT), egui::StrokeKind::Inside);
+            paint.rect_stroke(area, 6.0, Stroke::new(2.0, p.accent), egui::StrokeKind::Inside);
         }
-        let ink = if chosen { theme::ACCENT } else { theme::INK };
+        let ink = if chosen { p.accent } else { p.ink };
         let font = egui::FontId::new(16.0, if chosen { theme::bold_family() } else { egui::FontFamily::Proportional });
         paint.text(area.left_top() + vec2(32.0, 8.0), egui::Align2::LEFT_TOP, workspace.name(), font, ink);
         let small = egui::FontId::proportional(12.0);
-        let galley = paint.layout(note, small, theme::INK_SOFT, area.width() - 38.0);
-        paint.galley(area.left_top() + vec2(32.0, 31.0), galley, theme::INK_SOFT);
+        let galley = paint.layout(note, small, p.ink_soft, area.width() - 38.0);
+        paint.galley(area.left_top() + vec2(32.0, 31.0), galley, p.ink_soft);
         mark(paint, pos2(area.left() + 16.0, area.top() + 19.0), state);
         if response.clicked() {
             out.push(Action::View(ViewChange::Workspace(workspace)));
@@ -52,7 +53,8 @@ pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 
 /// A painted mark: ring, half, tick, or an open triangle.
 fn mark(paint: &egui::Painter, at: egui::Pos2, state: State) {
-    let line = Stroke::new(1.5, theme::INK_SOFT);
+    let p = theme::of(paint.ctx());
+    let line = Stroke::new(1.5, p.ink_soft);
     match state {
         State::Empty => {
             paint.circle_stroke(at, 5.5, line);
@@ -65,16 +67,16 @@ fn mark(paint: &egui::Painter, at: egui::Pos2, state: State) {
                     pos2(at.x + 5.5 * angle.cos(), at.y + 5.5 * angle.sin())
                 })
                 .collect();
-            paint.add(egui::Shape::convex_polygon(half, theme::INK_SOFT, Stroke::NONE));
+            paint.add(egui::Shape::convex_polygon(half, p.ink_soft, Stroke::NONE));
         }
         State::Done => {
             let tick = vec![at + vec2(-5.0, 0.0), at + vec2(-1.5, 4.0), at + vec2(5.5, -4.5)];
-            paint.line(tick, Stroke::new(2.5, theme::GO));
+            paint.line(tick, Stroke::new(2.5, p.go));
         }
         State::Open => {
             let triangle = vec![at + vec2(0.0, -6.0), at + vec2(6.0, 5.0), at + vec2(-6.0, 5.0)];
-            paint.add(egui::Shape::convex_polygon(triangle, theme::SHEET, Stroke::new(1.5, theme::NOTE)));
-            paint.vline(at.x, at.y - 2.0..=at.y + 1.5, Stroke::new(1.5, theme::NOTE));
+            paint.add(egui::Shape::convex_polygon(triangle, p.sheet, Stroke::new(1.5, p.note)));
+            paint.vline(at.x, at.y - 2.0..=at.y + 1.5, Stroke::new(1.5, p.note));
         }
     }
 }

@@ -3,7 +3,7 @@
 use crate::geometry::Viewport;
 use crate::polish::DefectKind;
 use crate::scene::Overlay;
-use crate::vehicle::PanelId;
+use crate::vehicle::{Naming, PanelId};
 use std::collections::BTreeSet;
 
 /// The places on the rail, in the order of the work.
@@ -65,6 +65,7 @@ pub(super) struct ViewState {
     pub(super) tool: Tool,
     /// Seconds on the planner's clock that the chart's cursor stands at.
     pub(super) moment: Option<i64>,
+    pub(super) naming: Naming,
 }
 
 impl Default for ViewState {
@@ -77,6 +78,7 @@ impl Default for ViewState {
             viewport: None,
             tool: Tool::Choose,
             moment: None,
+            naming: Naming::Uk,
         }
     }
 }

@@ -74,7 +74,8 @@ fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> Option<(Pos2, f32, 
 
 /// Writes a value inside its panel; answers where, or none if there is no room.
 fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
-    let fill = fill_color(mark.fill);
+    let p = theme::of(paint.ctx());
+    let fill = fill_color(p, mark.fill);
     let ink = theme::text_on(fill);
     let probe = paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.1, theme::bold_family()), ink);
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
@@ -99,12 +100,13 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
 
 /// How much of the budget the plan uses at most.
 fn bar(paint: &Painter, text: Rect, used: f32) {
+    let p = theme::of(paint.ctx());
     let width = text.width().clamp(28.0, 64.0);
     let frame = Rect::from_center_size(pos2(text.center().x, text.bottom() + BAR / 2.0 - 1.0), vec2(width, 5.0));
-    paint.rect_filled(frame, 1.0, theme::SHEET);
+    paint.rect_filled(frame, 1.0, p.sheet);
     let filled = Rect::from_min_size(frame.min, vec2(frame.width() * used, frame.height()));
-    paint.rect_filled(filled, 1.0, theme::ACCENT);
-    paint.rect_stroke(frame, 1.0, Stroke::new(0.8, theme::CONTOUR), StrokeKind::Outside);
+    paint.rect_filled(filled, 1.0, p.accent);
+    paint.rect_stroke(frame, 1.0, Stroke::new(0.8, p.contour), StrokeKind::Outside);
 }
 
 /// Numbers inside their panel; answers where, or none if there is no room.
@@ -131,8 +133,9 @@ fn badge_size(count: usize, radius: f32) -> Vec2 {
 
 /// The room that a label outside takes.
 fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
+    let p = theme::of(paint.ctx());
     if mark.badges.is_empty() {
-        paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.0, theme::bold_family()), theme::INK).size()
+        paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.0, theme::bold_family()), p.ink).size()
     } else {
         badge_size(mark.badges.len().min(BADGES), RADII.0)
     }
@@ -167,13 +170,14 @@ fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, ta
 
 /// A label beside the vehicle with a line to its panel.
 fn leader(paint: &Painter, item: &Outside<'_>, rect: Rect) {
+    let p = theme::of(paint.ctx());
     let end = rect.clamp(item.from);
-    paint.line_segment([item.from, end], Stroke::new(1.0, theme::INK_SOFT));
-    paint.circle_filled(item.from, 2.0, theme::INK_SOFT);
+    paint.line_segment([item.from, end], Stroke::new(1.0, p.ink_soft));
+    paint.circle_filled(item.from, 2.0, p.ink_soft);
     if item.mark.badges.is_empty() {
-        paint.rect_filled(rect.expand2(vec2(3.0, 0.0)), 3.0, theme::SHEET);
+        paint.rect_filled(rect.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
         let font = FontId::new(SIZES.0, theme::bold_family());
-        paint.text(rect.center(), Align2::CENTER_CENTER, &item.mark.value, font, theme::INK);
+        paint.text(rect.center(), Align2::CENTER_CENTER, &item.mark.value, font, p.ink);
     } else {
         badge_row(paint, rect.center(), RADII.0, item.mark);
     }

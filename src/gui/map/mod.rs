@@ -14,7 +14,7 @@ use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVect
 use crate::job::{Command, Defect};
 use crate::scene::{MapScene, Overlay, map_scene};
 use crate::units::Millimetres;
-use crate::vehicle::{Direction, Naming, Panel};
+use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
 
@@ -129,7 +129,7 @@ fn panel_under(m: &Model<'_>, view: &Viewport, at: egui::Pos2) -> Option<usize> 
 
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
     let panel = &m.template.panels[index];
-    let text = format!("{}\n{}", panel.name(Naming::Uk), scene.panels[index].summary);
+    let text = format!("{}\n{}", panel.name(m.view.naming), scene.panels[index].summary);
     if ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
         background.clone().on_hover_text_at_pointer(text);
     }
@@ -145,7 +145,7 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
         let bounds = Rect::from_min_max(pos2(b.min.x, b.min.y), pos2(b.max.x, b.max.y)).intersect(area);
         let sense = if index == current { Sense::FOCUSABLE } else { Sense::empty() };
         let response = ui.interact(bounds, id, sense);
-        response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::ListBoxOption, true, panel.name(Naming::Uk)));
+        response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::ListBoxOption, true, panel.name(m.view.naming)));
         ui.ctx().accesskit_node_builder(id, |node| {
             node.add_action(Access::Click);
             node.add_action(Access::Focus);
@@ -182,7 +182,8 @@ fn node_id(ui: &Ui, panel: &Panel) -> egui::Id {
 }
 
 fn focus_ring(ui: &Ui, bounds: Rect) {
-    ui.painter().rect_stroke(bounds.expand(3.0), 6.0, Stroke::new(3.0, theme::ACCENT), StrokeKind::Outside);
+    let p = theme::of(ui.ctx());
+    ui.painter().rect_stroke(bounds.expand(3.0), 6.0, Stroke::new(3.0, p.accent), StrokeKind::Outside);
 }
 
 /// The way on the vehicle that a pressed arrow key means, as the map lies on the screen.
@@ -198,11 +199,12 @@ fn arrow(ui: &Ui, orientation: Orientation) -> Option<Direction> {
 
 /// Which way the front points.
 fn front_mark(paint: &egui::Painter, area: Rect) {
+    let p = theme::of(paint.ctx());
     let at = pos2(area.left() + 20.0, area.top() + 60.0);
     let tip = [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)];
-    paint.add(egui::Shape::convex_polygon(tip.to_vec(), theme::INK_SOFT, Stroke::NONE));
+    paint.add(egui::Shape::convex_polygon(tip.to_vec(), p.ink_soft, Stroke::NONE));
     let font = egui::FontId::proportional(12.0);
-    paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, theme::INK_SOFT);
+    paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, p.ink_soft);
 }
 
 /// The switch between overlays, and the fit button, over the map.

@@ -3,7 +3,7 @@
 use super::layout::MapCache;
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
-use crate::gui::theme;
+use crate::gui::theme::{self, Palette};
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::pin_symbol;
 use crate::polish::Level;
@@ -22,29 +22,31 @@ pub(super) fn vehicle(
     scene: &MapScene,
     hovered: Option<usize>,
 ) {
+    let p = theme::of(paint.ctx());
     let screen = |p: MapPoint| to_screen(view, p);
     for wheel in &m.template.wheels {
         let radius = wheel.radius * view.scale();
-        paint.circle(screen(wheel.centre), radius, theme::WHEEL, Stroke::new(1.0, theme::QUIET));
-        paint.circle_stroke(screen(wheel.centre), radius * 0.62, Stroke::new(1.0, theme::QUIET));
+        paint.circle(screen(wheel.centre), radius, p.wheel, Stroke::new(1.0, p.quiet));
+        paint.circle_stroke(screen(wheel.centre), radius * 0.62, Stroke::new(1.0, p.quiet));
     }
     for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
-        let color = fill_color(mark.fill);
+        let color = fill_color(p, mark.fill);
         let vertices = shape.vertices.iter().map(|p| Vertex { pos: screen(*p), uv: WHITE_UV, color }).collect();
         paint.add(Shape::mesh(Arc::new(Mesh { indices: shape.indices.clone(), vertices, ..Mesh::default() })));
         if let Some(hatch) = hatch_of(mark.fill) {
             for (from, to) in &shape.hatches[hatch] {
-                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, theme::level(4)));
+                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.level(4)));
             }
         }
     }
     for line in &cache.decor {
         let points: Vec<Pos2> = line.iter().map(|p| screen(*p)).collect();
-        paint.add(Shape::line(points, Stroke::new(0.8, theme::QUIET)));
+        paint.add(Shape::line(points, Stroke::new(0.8, p.quiet)));
     }
     for seam in &cache.seams {
         let points: Vec<Pos2> = seam.points.iter().map(|p| screen(*p)).collect();
-        let stroke = if seam.is_contour { Stroke::new(1.8, theme::CONTOUR) } else { Stroke::new(1.0, theme::SEAM) };
+        let stroke =
+            if seam.is_contour { Stroke::new(1.8 * p.line, p.contour) } else { Stroke::new(1.0 * p.line, p.seam) };
         paint.add(Shape::line(points, stroke));
     }
     if scene.overlay == Overlay::Order {
@@ -55,17 +57,18 @@ pub(super) fn vehicle(
         paint.add(Shape::closed_line(points, stroke));
     };
     if let Some(index) = hovered {
-        ring(index, Stroke::new(1.6, theme::CONTOUR));
+        ring(index, Stroke::new(1.6, p.contour));
     }
     for (index, panel) in m.template.panels.iter().enumerate() {
         if m.view.chosen.contains(&panel.id) {
-            ring(index, Stroke::new(3.0, theme::ACCENT));
+            ring(index, Stroke::new(3.0, p.accent));
         }
     }
 }
 
 /// Spots and defects.
 pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
     let current = m.current().map(|(i, _)| i);
     if m.view.workspace == Workspace::Survey
         && let Some(index) = current
@@ -83,18 +86,19 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
         } else if current == Some(pin.panel) {
             pin_symbol(paint, at, pin.shape, pin.severity);
             let font = FontId::proportional(12.0);
-            let galley = paint.layout_no_wrap(pin.value.clone(), font, theme::INK);
+            let galley = paint.layout_no_wrap(pin.value.clone(), font, p.ink);
             let area = Align2::CENTER_BOTTOM.anchor_size(at - vec2(0.0, 5.0), galley.size());
-            paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, theme::SHEET);
-            paint.galley(area.min, galley, theme::INK);
+            paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
+            paint.galley(area.min, galley, p.ink);
         } else {
-            paint.circle_filled(at, 1.5, theme::CONTOUR);
+            paint.circle_filled(at, 1.5, p.contour);
         }
     }
 }
 
 /// Where everybody is at the moment of the chart's cursor: the panel being worked, and the way that led there.
 fn ways(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
     let Some(moment) = m.view.moment else { return };
     for (worker, way) in scene.ways.iter().enumerate() {
         let reached = way.iter().take_while(|w| w.from <= moment).count();
@@ -119,15 +123,15 @@ pub(super) fn to_screen(view: &Viewport, p: MapPoint) -> Pos2 {
     pos2(p.x, p.y)
 }
 
-pub(super) fn fill_color(fill: Fill) -> Color32 {
+pub(super) fn fill_color(p: &Palette, fill: Fill) -> Color32 {
     match fill {
-        Fill::Plain(Surface::Paint) | Fill::Unread => theme::PAINT,
-        Fill::Plain(Surface::Glass) => theme::GLASS,
-        Fill::Plain(Surface::Lamp) => theme::LAMP,
-        Fill::Plain(Surface::Trim) => theme::TRIM,
-        Fill::Scale(share) => theme::ramp(share),
-        Fill::Level(level) => theme::level(level as usize),
-        Fill::LeftOut => theme::SHEET,
+        Fill::Plain(Surface::Paint) | Fill::Unread => p.paint,
+        Fill::Plain(Surface::Glass) => p.glass,
+        Fill::Plain(Surface::Lamp) => p.lamp,
+        Fill::Plain(Surface::Trim) => p.trim,
+        Fill::Scale(share) => p.ramp(share),
+        Fill::Level(level) => p.level(level as usize),
+        Fill::LeftOut => p.sheet,
     }
 }
 

@@ -28,12 +28,13 @@ pub(in crate::gui) fn number(
     decimals: usize,
     range: RangeInclusive<f64>,
 ) -> Option<f64> {
+    let p = theme::of(ui.ctx());
     let id = ui.make_persistent_id(("number", label));
     let shown = format!("{value:.decimals$}");
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.clone());
     let mut response = None;
     ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
             let edit = egui::TextEdit::singleline(&mut draft)
@@ -83,10 +84,11 @@ pub(in crate::gui) fn choice<T: PartialEq + Copy>(
     current: T,
     options: &[(T, String)],
 ) -> Option<T> {
+    let p = theme::of(ui.ctx());
     let mut chosen = current;
     let shown = options.iter().find(|(v, _)| *v == current).map_or("", |(_, name)| name.as_str());
     ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             let inner = egui::ComboBox::from_id_salt(label).selected_text(shown).width(168.0).show_ui(ui, |ui| {
                 for (value, name) in options {

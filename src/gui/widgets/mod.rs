@@ -21,10 +21,11 @@ pub(super) fn section(ui: &mut Ui, title: &str) {
 
 /// A label and a value on one line, the value at the right.
 pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
+    let p = theme::of(ui.ctx());
     ui.scope(|ui| {
         ui.spacing_mut().interact_size.y = 18.0;
         ui.horizontal(|ui| {
-            ui.label(egui::RichText::new(label).color(theme::INK_SOFT));
+            ui.label(egui::RichText::new(label).color(p.ink_soft));
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
         });
     });
@@ -32,6 +33,7 @@ pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>)
 
 /// The one button of a screen that matters most.
 pub(super) fn primary(ui: &mut Ui, text: &str) -> egui::Response {
-    let label = egui::RichText::new(text).color(theme::ON_DARK);
-    ui.add(egui::Button::new(label).fill(theme::ACCENT).min_size(egui::vec2(0.0, 36.0)))
+    let p = theme::of(ui.ctx());
+    let label = egui::RichText::new(text).color(p.on_accent);
+    ui.add(egui::Button::new(label).fill(p.accent).min_size(egui::vec2(0.0, 36.0)))
 }

@@ -2,7 +2,7 @@
 
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::vehicle::{Naming, Panel};
+use crate::vehicle::Panel;
 use eframe::egui::{self, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 /// Name, facts and place of the chosen panel.
@@ -10,7 +10,7 @@ pub(in crate::gui) fn panel_head(ui: &mut Ui, m: &Model<'_>, index: usize, panel
     ui.horizontal(|ui| {
         ui.vertical(|ui| {
             ui.set_width(ui.available_width() - 104.0);
-            ui.label(theme::bold(panel.name(Naming::Uk), 20.0));
+            ui.label(theme::bold(panel.name(m.view.naming), 20.0));
             let facts = format!("about {:.2}\u{202f}m², {}", panel.area.m2(), m.insight.panels[index].substrate.name());
             ui.label(theme::soft(facts));
         });
@@ -22,6 +22,7 @@ pub(in crate::gui) fn panel_head(ui: &mut Ui, m: &Model<'_>, index: usize, panel
 
 /// The whole vehicle in hairlines with one panel filled.
 fn place_picture(ui: &Ui, m: &Model<'_>, index: usize, area: Rect) {
+    let p = theme::of(ui.ctx());
     let bounds = m.template.bounds();
     let scale = (area.width() / bounds.width()).min(area.height() / bounds.height());
     let middle = bounds.center();
@@ -32,9 +33,9 @@ fn place_picture(ui: &Ui, m: &Model<'_>, index: usize, area: Rect) {
         let points: Vec<egui::Pos2> = panel.outline.flattened(20.0).into_iter().map(to_screen).collect();
         if i == index {
             // A thick outline of its own colour fills small concave panels as well.
-            ui.painter().add(Shape::closed_line(points, Stroke::new(3.0, theme::ACCENT)));
+            ui.painter().add(Shape::closed_line(points, Stroke::new(3.0, p.accent)));
         } else {
-            ui.painter().add(Shape::closed_line(points, Stroke::new(0.5, theme::QUIET)));
+            ui.painter().add(Shape::closed_line(points, Stroke::new(0.5, p.quiet)));
         }
     }
 }

@@ -6,8 +6,9 @@ use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, pos2};
 
 /// A number in the shape and colour of a worker. `filled` for the one who applies, a ring for the one who levels.
 pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worker: usize, text: &str) {
+    let p = theme::of(paint.ctx());
     let fill = theme::worker(worker);
-    let line = Stroke::new(1.0, theme::CONTOUR);
+    let line = Stroke::new(1.0, p.contour);
     match worker % 4 {
         0 => {
             paint.circle(at, radius, fill, line);
@@ -37,14 +38,15 @@ pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worke
 
 /// A pin. Size follows severity.
 pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, severity: f32) {
+    let p = theme::of(paint.ctx());
     let radius = 4.0 + 5.0 * severity;
-    let line = Stroke::new(1.5, theme::CONTOUR);
+    let line = Stroke::new(1.5, p.contour);
     match shape {
         PinShape::Spot => {
-            paint.circle(at, 3.0, theme::SHEET, line);
+            paint.circle(at, 3.0, p.sheet, line);
         }
         PinShape::WantedSpot => {
-            paint.circle_stroke(at, 6.0, Stroke::new(1.5, theme::ACCENT));
+            paint.circle_stroke(at, 6.0, Stroke::new(1.5, p.accent));
         }
         PinShape::Defect(class) => {
             let fill = theme::defect_class(class as usize);
@@ -67,7 +69,7 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
                     paint.add(Shape::convex_polygon(
                         regular(at, radius * 1.2, 4, quarter),
                         fill,
-                        Stroke::new(1.5, theme::SHEET),
+                        Stroke::new(1.5, p.sheet),
                     ));
                 }
             }

@@ -7,7 +7,6 @@ use crate::gui::widgets::{fact, number, primary, section, slider, worker_badge};
 use crate::insight::{OrderRow, coating_amount};
 use crate::job::Command;
 use crate::units::{Celsius, RelativeHumidity, clock, minutes};
-use crate::vehicle::Naming;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 use std::sync::Arc;
 
@@ -25,14 +24,15 @@ pub(super) fn coating_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 fn verdict(ui: &mut Ui, m: &Model<'_>) {
+    let p = theme::of(ui.ctx());
     let air = &m.insight.air;
-    let (text, color) = if air.go { ("The air is right", theme::GO) } else { ("Stop", theme::STOP) };
+    let (text, color) = if air.go { ("The air is right", p.go) } else { ("Stop", p.stop) };
     ui.label(theme::bold(text, 20.0).color(color));
     for stop in &air.stops {
-        ui.label(RichText::new(stop).color(theme::STOP));
+        ui.label(RichText::new(stop).color(p.stop));
     }
     for notice in &air.notices {
-        ui.label(RichText::new(notice).color(theme::NOTE));
+        ui.label(RichText::new(notice).color(p.note));
     }
     fact(ui, "Dew point", format!("{:.1}", air.dew_point));
     fact(ui, "Surface above it", format!("{:.1}", air.margin));
@@ -81,15 +81,16 @@ fn product(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 fn order(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     for conflict in &m.order.conflicts {
-        ui.label(RichText::new(conflict).color(theme::NOTE));
+        ui.label(RichText::new(conflict).color(p.note));
     }
     let Some(order) = m.order.order() else {
         ui.label(if m.order.is_working() { "Planning…" } else { "There is no order." });
         return;
     };
     if !m.order.is_current() {
-        ui.label(RichText::new("Out of date: a new order is being planned.").color(theme::NOTE));
+        ui.label(RichText::new("Out of date: a new order is being planned.").color(p.note));
     } else if m.order.is_working() {
         ui.label(theme::soft("Still looking for a better one…"));
     }
@@ -103,7 +104,7 @@ fn order(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     let accepted = m.job.order.as_deref() == Some(&**plan);
     if accepted {
-        ui.label(RichText::new("This order is accepted and saved with the job.").color(theme::GO));
+        ui.label(RichText::new("This order is accepted and saved with the job.").color(p.go));
     } else if m.order.is_current() && !m.order.is_working() && primary(ui, "Accept this order").clicked() {
         out.push(Action::edit(Command::SetOrder(Some(Arc::clone(plan)))));
     }
@@ -120,6 +121,7 @@ fn rows(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     let panel = &m.template.panels[row.panel];
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 24.0), Sense::click());
     let text = format!(
@@ -127,7 +129,7 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
         clock(row.at.start),
         m.job.crew[row.worker].name,
         row.role.verb(),
-        panel.name(Naming::Uk)
+        panel.name(m.view.naming)
     );
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
     if !ui.is_rect_visible(area) {
@@ -135,9 +137,9 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
     }
     let paint = ui.painter();
     if m.view.chosen.contains(&panel.id) {
-        paint.rect_filled(area, 4.0, theme::ACCENT_WASH);
+        paint.rect_filled(area, 4.0, p.accent_wash);
     } else if response.hovered() {
-        paint.rect_filled(area, 4.0, theme::PAPER);
+        paint.rect_filled(area, 4.0, p.paper);
     }
     let y = area.center().y;
     let font = egui::FontId::proportional(14.0);
@@ -147,12 +149,15 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
         egui::Align2::RIGHT_CENTER,
         clock(row.at.start),
         font.clone(),
-        theme::INK_SOFT,
+        p.ink_soft,
     );
     worker_badge(paint, egui::pos2(area.left() + 58.0, y), 9.0, row.worker, &count.to_string());
-    let words =
-        format!("{} {}", if row.role == crate::job::Role::Apply { "apply" } else { "level" }, panel.name(Naming::Uk));
-    paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, theme::INK);
+    let words = format!(
+        "{} {}",
+        if row.role == crate::job::Role::Apply { "apply" } else { "level" },
+        panel.name(m.view.naming)
+    );
+    paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, p.ink);
     if response.clicked() {
         out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
         out.push(Action::View(ViewChange::Moment(Some(row.at.start))));

@@ -7,7 +7,7 @@ use crate::insight::exposure;
 use crate::job::Command;
 use crate::polish::{Goal, Level};
 use crate::units::minutes;
-use crate::vehicle::{Naming, Surface};
+use crate::vehicle::Surface;
 use eframe::egui::{self, Sense, Ui, vec2};
 
 /// Draws the plan of the chosen panel, or of the whole vehicle.
@@ -26,6 +26,7 @@ pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
+    let p = theme::of(ui.ctx());
     let insight = &m.insight.panels[index];
     let (polish, budget) = (&insight.polish, &insight.budget);
     ui.label(theme::bold(polish.level.to_string(), 20.0));
@@ -53,7 +54,7 @@ fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
         ui.label(why);
     }
     for caution in &budget.cautions {
-        ui.label(egui::RichText::new(caution).color(theme::NOTE));
+        ui.label(egui::RichText::new(caution).color(p.note));
     }
     if !polish.stays.is_empty() {
         section(ui, "What stays");
@@ -79,6 +80,7 @@ fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
 }
 
 fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     ui.label(theme::bold("Correction", 20.0));
     let share = m.job.goal.share() * 100.0;
     if let Some((share, gesture)) = slider(ui, "Share of the defects that shall go", "%", share, 0.0..=95.0, 5.0) {
@@ -95,10 +97,10 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     fact(ui, "Taken off on average", format!("{:.1}\u{202f}µm", weighted / f64::max(area, 1e-9)));
     for worker in exposure(m.job, m.insight) {
         let text = format!("{:.0} of 100 points", worker.hav_points);
-        let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { theme::STOP } else { theme::INK });
+        let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { p.stop } else { p.ink });
         fact(ui, &format!("Vibration, {}", worker.worker), text);
         for advice in &worker.advice {
-            ui.label(egui::RichText::new(advice).color(theme::NOTE));
+            ui.label(egui::RichText::new(advice).color(p.note));
         }
     }
     ui.label(theme::soft(
@@ -114,8 +116,8 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         }
         ui.horizontal(|ui| {
             let (swatch, _) = ui.allocate_exact_size(vec2(18.0, 12.0), Sense::hover());
-            let line = egui::Stroke::new(1.0, theme::SEAM);
-            ui.painter().rect(swatch, 2.0, theme::level(level as usize), line, egui::StrokeKind::Inside);
+            let line = egui::Stroke::new(1.0, p.seam);
+            ui.painter().rect(swatch, 2.0, p.level(level as usize), line, egui::StrokeKind::Inside);
             ui.label(theme::bold(level.to_string(), 14.0));
         });
         ui.horizontal_wrapped(|ui| {
@@ -124,7 +126,7 @@ fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             ui.spacing_mut().interact_size.y = 24.0;
             for index in mine {
                 let panel = &m.template.panels[index];
-                let name = egui::RichText::new(panel.name(Naming::Uk)).color(theme::ACCENT);
+                let name = egui::RichText::new(panel.name(m.view.naming)).color(p.accent);
                 if ui.add(egui::Button::new(name).frame(false)).clicked() {
                     out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
                 }

@@ -10,7 +10,7 @@ use crate::job::{Command, Defect, PanelFact, PanelRecord};
 use crate::measure::{FilmBand, READINGS_PER_SPOT, film_remarks, spots_for};
 use crate::polish::{DefectKind, Finish, PaintHistory};
 use crate::units::{Micrometres, number};
-use crate::vehicle::{Naming, Panel, PanelId, Surface};
+use crate::vehicle::{Panel, PanelId, Surface};
 use eframe::egui::{self, Ui};
 
 /// A spot this near to a recommended place counts as that place, in mm on the map.
@@ -69,7 +69,7 @@ fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label("Choose a panel on the map, then type a reading and press Enter. The next spot lights up by itself.");
     let next = (0..m.template.panels.len()).find(|&i| next_reading(m, i).is_some());
     if let Some(index) = next {
-        let name = m.template.panels[index].name(Naming::Uk);
+        let name = m.template.panels[index].name(m.view.naming);
         if crate::gui::widgets::primary(ui, &format!("Read next: {name}")).clicked() {
             out.push(Action::View(ViewChange::Choose(Some(m.template.panels[index].id.clone()))));
         }
@@ -94,6 +94,7 @@ fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 
 /// The three numbers that matter.
 fn film(ui: &mut Ui, m: &Model<'_>, insight: &PanelInsight) {
+    let p = theme::of(ui.ctx());
     let Some(film) = &insight.film else {
         match &insight.unreadable {
             Some(reason) => ui.label(format!("Not read: {reason}.")),
@@ -107,7 +108,7 @@ fn film(ui: &mut Ui, m: &Model<'_>, insight: &PanelInsight) {
         number_with_name(ui, &format!("{:.1}", insight.budget.allowed.um()), "may go, µm");
     });
     for remark in film_remarks(film, &m.job.policy.bands) {
-        let ink = if remark.band == FilmBand::Normal { theme::INK } else { theme::NOTE };
+        let ink = if remark.band == FilmBand::Normal { p.ink } else { p.note };
         ui.label(egui::RichText::new(remark.text).color(ink));
     }
     ui.label(theme::soft(format!(
@@ -129,6 +130,7 @@ fn number_with_name(ui: &mut Ui, value: &str, name: &str) {
 
 /// The field for the next reading.
 fn entry(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     let Some(next) = next_reading(m, index) else { return };
     let id = ui.make_persistent_id("reading");
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
@@ -154,7 +156,7 @@ fn entry(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
     let entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
     let value = number(&draft).and_then(|v| Micrometres::new(v).ok());
     if !draft.trim().is_empty() && value.is_none() {
-        ui.label(egui::RichText::new("Type a thickness in µm, for example 112 or 112,5.").color(theme::NOTE));
+        ui.label(egui::RichText::new("Type a thickness in µm, for example 112 or 112,5.").color(p.note));
     }
     if entered {
         if let Some(thickness) = value {
@@ -197,6 +199,7 @@ fn readings(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out: &mut Vec<Acti
 }
 
 fn defects(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
     for (index, defect) in record.defects.iter().enumerate() {
         ui.push_id(("defect", index), |ui| defect_row(ui, panel, index, defect, out));
     }
@@ -208,7 +211,7 @@ fn defects(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out:
     }
     match placing {
         Some(kind) => {
-            ui.label(egui::RichText::new(format!("Click on the map to place: {}.", kind.name())).color(theme::ACCENT));
+            ui.label(egui::RichText::new(format!("Click on the map to place: {}.", kind.name())).color(p.accent));
             if ui.button("Done").clicked() {
                 out.push(Action::View(ViewChange::Tool(Tool::Choose)));
             }

@@ -1,0 +1,159 @@
+//! Colours, sizes and typeface of the window.
+
+mod palette;
+
+pub(super) use palette::{Palette, defect_class, text_on, worker};
+
+use eframe::egui::{
+    self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke,
+    TextStyle, vec2,
+};
+use std::sync::Arc;
+
+/// What the window looks like.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+pub enum Theme {
+    /// Ink on white paper.
+    #[default]
+    Light,
+    /// For a dark bay.
+    Dark,
+    /// Highest contrast and heavier lines, for bright sun.
+    Sunlight,
+}
+
+impl Theme {
+    /// All of them.
+    pub const ALL: [Self; 3] = [Self::Light, Self::Dark, Self::Sunlight];
+
+    /// As it stands in a menu.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Light => "Light",
+            Self::Dark => "Dark",
+            Self::Sunlight => "Sunlight",
+        }
+    }
+}
+
+/// Width of the rail.
+pub(super) const RAIL_WIDTH: f32 = 164.0;
+/// Width of the right side.
+pub(super) const SIDE_WIDTH: f32 = 328.0;
+/// Height of the time chart.
+pub(super) const CHART_HEIGHT: f32 = 148.0;
+/// Height of the top bar.
+pub(super) const BAR_HEIGHT: f32 = 48.0;
+
+/// Key of the theme in the memory of the window.
+fn key() -> egui::Id {
+    egui::Id::unique("theme")
+}
+
+/// The theme of a window.
+pub(super) fn current(ctx: &egui::Context) -> Theme {
+    ctx.data(|d| d.get_temp(key())).unwrap_or_default()
+}
+
+/// The colours of a window.
+pub(super) fn of(ctx: &egui::Context) -> &'static Palette {
+    Palette::of(current(ctx))
+}
+
+/// The bold cut of the typeface.
+pub(super) fn bold_family() -> FontFamily {
+    FontFamily::Name("bold".into())
+}
+
+/// Bold text of a size.
+pub(super) fn bold(text: impl Into<String>, size: f32) -> RichText {
+    RichText::new(text).font(FontId::new(size, bold_family()))
+}
+
+/// Small soft text.
+pub(super) fn soft(text: impl Into<String>) -> RichText {
+    RichText::new(text).size(12.0).weak()
+}
+
+/// Sets typeface, sizes and colours of a window.
+pub fn install(ctx: &egui::Context) {
+    ctx.set_fonts(fonts());
+    set(ctx, Theme::default());
+}
+
+/// Changes the theme of a window.
+pub fn set(ctx: &egui::Context, theme: Theme) {
+    ctx.data_mut(|d| d.insert_temp(key(), theme));
+    ctx.set_theme(if theme == Theme::Dark { egui::ThemePreference::Dark } else { egui::ThemePreference::Light });
+    ctx.all_styles_mut(|s| style(s, theme));
+}
+
+fn fonts() -> FontDefinitions {
+    let mut fonts = FontDefinitions::empty();
+    for (name, bytes) in [("noto", notosans::REGULAR_TTF), ("noto-bold", notosans::BOLD_TTF)] {
+        fonts.font_data.insert(name.to_owned(), Arc::new(FontData::from_static(bytes)));
+    }
+    for (family, name) in
+        [(FontFamily::Proportional, "noto"), (FontFamily::Monospace, "noto"), (bold_family(), "noto-bold")]
+    {
+        fonts.families.insert(family, vec![name.to_owned()]);
+    }
+    fonts
+}
+
+fn style(style: &mut egui::Style, theme: Theme) {
+    let p = Palette::of(theme);
+    style.text_styles = [
+        (TextStyle::Small, FontId::new(12.0, FontFamily::Proportional)),
+        (TextStyle::Body, FontId::new(14.0, FontFamily::Proportional)),
+        (TextStyle::Button, FontId::new(14.0, FontFamily::Proportional)),
+        (TextStyle::Monospace, FontId::new(14.0, FontFamily::Proportional)),
+        (TextStyle::Heading, FontId::new(20.0, bold_family())),
+    ]
+    .into();
+    style.animation_time = 0.0;
+    let spacing = &mut style.spacing;
+    spacing.item_spacing = vec2(8.0, 8.0);
+    spacing.button_padding = vec2(12.0, 6.0);
+    spacing.interact_size = vec2(40.0, 32.0);
+    spacing.window_margin = Margin::same(16);
+    spacing.menu_margin = Margin::same(8);
+    spacing.slider_width = 176.0;
+    spacing.combo_width = 120.0;
+    style.interaction.selectable_labels = false;
+    let visuals = &mut style.visuals;
+    *visuals = if theme == Theme::Dark { egui::Visuals::dark() } else { egui::Visuals::light() };
+    visuals.override_text_color = Some(p.ink);
+    visuals.weak_text_color = Some(p.ink_soft);
+    visuals.panel_fill = p.sheet;
+    visuals.window_fill = p.sheet;
+    visuals.window_stroke = Stroke::new(1.0, p.hairline);
+    visuals.window_shadow = Shadow { offset: [0, 4], blur: 24, spread: 0, color: Color32::from_black_alpha(40) };
+    visuals.popup_shadow = Shadow { offset: [0, 2], blur: 12, spread: 0, color: Color32::from_black_alpha(30) };
+    visuals.window_corner_radius = CornerRadius::same(6);
+    visuals.menu_corner_radius = CornerRadius::same(6);
+    visuals.extreme_bg_color = p.sheet;
+    visuals.faint_bg_color = p.paper;
+    visuals.warn_fg_color = p.note;
+    visuals.error_fg_color = p.stop;
+    visuals.hyperlink_color = p.accent;
+    visuals.selection.bg_fill = p.accent_wash;
+    visuals.selection.stroke = Stroke::new(2.0, p.accent);
+    visuals.slider_trailing_fill = true;
+    let widgets = &mut visuals.widgets;
+    for (state, fill, line) in [
+        (&mut widgets.noninteractive, p.sheet, p.hairline),
+        (&mut widgets.inactive, p.sheet, p.quiet),
+        (&mut widgets.hovered, p.paper, p.ink_soft),
+        (&mut widgets.active, p.accent_wash, p.accent),
+        (&mut widgets.open, p.paper, p.ink_soft),
+    ] {
+        state.bg_fill = fill;
+        state.weak_bg_fill = fill;
+        state.bg_stroke = Stroke::new(1.0, line);
+        state.fg_stroke = Stroke::new(1.5, p.ink);
+        state.corner_radius = CornerRadius::same(6);
+        state.expansion = 0.0;
+    }
+    widgets.inactive.bg_fill = p.hairline; // the rail of a slider
+}
