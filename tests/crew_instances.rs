@@ -1,5 +1,7 @@
 //! Invented problems of every kind, node-limited: valid plans, close bounds, the same answer again.
 
+#![expect(clippy::panic, clippy::unwrap_used, reason = "a helper of a test may fail it")]
+
 mod crew_support;
 
 use crew_support::invent::{Kind, invent, kinds};

@@ -36,10 +36,9 @@ pub(crate) fn plays(spec: &ProblemSpec, plan: &PlanFile) -> bool {
                     }
                 }
                 [o] => {
-                    if let Some((from, away)) = *here {
-                        if start[*o] == second && spec.walk_s[from][stance(*o)] > away {
-                            return false;
-                        }
+                    let reached = |(from, away): (usize, i64)| spec.walk_s[from][stance(*o)] <= away;
+                    if start[*o] == second && !here.is_none_or(reached) {
+                        return false;
                     }
                     *here = Some((stance(*o), 0));
                 }
