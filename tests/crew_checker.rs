@@ -16,7 +16,7 @@ fn with_figures(problem: &Problem, plan: PlanFile) -> PlanFile {
 }
 
 fn mutated(dice: &mut Dice, spec: &ProblemSpec, plan: &PlanFile) -> PlanFile {
-    let mut plan = plan.clone();
+    let mut plan = PlanFile { operations: plan.operations.clone(), ..*plan };
     let count = plan.operations.len() as u64;
     let one = dice.below(count) as usize;
     let other = dice.below(count) as usize;

@@ -8,7 +8,7 @@ use crew_support::quiet::Quiet;
 use crew_support::random_problem::{Dice, random_problem};
 use lapwright::crew::{Limits, Outcome, Problem, solve, violations};
 
-const PROBLEMS: u64 = 3_000;
+const PROBLEMS: u64 = 5_000;
 
 #[test]
 fn the_planner_finds_what_brute_force_finds() {

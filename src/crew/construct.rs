@@ -10,28 +10,42 @@ use super::order::Order;
 use super::parts::parts;
 use super::problem::Problem;
 use super::random::Random;
+use super::split::split;
 
 /// What could be found out about a first plan.
 #[derive(Debug)]
 pub(crate) enum First {
-    /// A valid plan.
-    Found(Box<Order>),
+    /// Valid plans, the cheapest first; at least one.
+    Found(Vec<Order>),
     /// Parts of the problem, of which none has a plan.
     Impossible(Vec<Vec<usize>>),
     /// Neither within the allowance.
     Unclear,
 }
 
-/// A valid plan, or why there is none: greedily, then part after part, each solved exactly.
+/// Valid plans, or why there are none: split among teams, greedily, and if that fails part after part, each solved exactly.
 pub(crate) fn first(problem: &Problem, model: &Model, random: &mut Random) -> First {
-    if let Some(order) = first_order(model, random, FIRST_TRIES) {
-        return First::Found(Box::new(order));
+    let parts = parts(model);
+    let most_teams = model.able.iter().map(Vec::len).max().unwrap_or(1);
+    let mut orders: Vec<Order> = (1..=most_teams).flat_map(|teams| split(model, &parts, teams)).collect();
+    orders.extend(first_order(model, random, if orders.is_empty() { FIRST_TRIES } else { 1 }));
+    if orders.is_empty() {
+        match one_after_the_other(problem, model, &parts) {
+            Ok(order) => orders.push(order),
+            Err(no_plan) => return no_plan,
+        }
     }
+    orders.sort_by_key(Order::cost);
+    First::Found(orders)
+}
+
+/// Part after part, each solved exactly.
+fn one_after_the_other(problem: &Problem, model: &Model, parts: &[Vec<usize>]) -> Result<Order, First> {
     let (mut list, mut worker) = (Vec::with_capacity(model.n), vec![0; model.n]);
     let (mut impossible, mut unclear) = (Vec::new(), false);
-    for part in parts(model) {
-        match exact::search(&Model::new(&problem.only(&part)), i64::MAX, CONFLICT_NODES, &mut || true) {
-            Answer::Complete(None) => impossible.push(part),
+    for part in parts {
+        match exact::search(&Model::new(&problem.only(part)), i64::MAX, CONFLICT_NODES, &mut || true) {
+            Answer::Complete(None) => impossible.push(part.clone()),
             Answer::Stopped(None) => unclear = true,
             Answer::Complete(Some(sequence)) | Answer::Stopped(Some(sequence)) => {
                 for o in sequence.list {
@@ -42,10 +56,12 @@ pub(crate) fn first(problem: &Problem, model: &Model, random: &mut Random) -> Fi
         }
     }
     if !impossible.is_empty() {
-        return First::Impossible(impossible);
+        return Err(First::Impossible(impossible));
     }
-    let order = if unclear { None } else { Order::new(model, list, worker) };
-    order.map_or(First::Unclear, |order| First::Found(Box::new(order)))
+    if unclear {
+        return Err(First::Unclear);
+    }
+    Order::new(model, list, worker).ok_or(First::Unclear)
 }
 
 /// Tries a few times, the first time greedily, then more and more by chance.

@@ -24,14 +24,20 @@ pub(crate) const FIRST_TRIES: u32 = 60;
 pub(crate) const FIRST_RUN: u64 = 30_000;
 /// Longest cooling.
 pub(crate) const LONGEST_RUN: u64 = 8_000_000;
-/// Temperature of the first moment of a cooling, in seconds of the whole job.
+/// Highest temperature a cooling begins with, in seconds of the whole job.
 pub(crate) const HOT_S: f64 = 6.0;
+/// Lowest temperature a cooling begins with.
+pub(crate) const COOLEST_HOT_S: f64 = 1.0;
+/// Trials for each operation that allow a cooling to begin one second hotter.
+pub(crate) const TRIALS_A_DEGREE: f64 = 2_000.0;
 /// Temperature of the last moment.
-pub(crate) const COLD_S: f64 = 0.3;
+pub(crate) const COLD_S: f64 = 0.08;
 /// Placements the exact search may try for one part of a problem, or for one question about a conflict.
 pub(crate) const CONFLICT_NODES: u64 = 200_000;
 /// Operations up to which the whole problem is given to the exact search.
 pub(crate) const EXACT_OPERATIONS: usize = 16;
+/// Operations up to which the exact search comes before any other.
+pub(crate) const EXACT_AT_ONCE: usize = 9;
 /// Placements the exact search of a whole problem may try.
 pub(crate) const EXACT_NODES: u64 = 3_000_000;
 /// Rounds of planning and measuring for a robust plan; seven halvings find the reserve to within a hundredth.

@@ -28,6 +28,7 @@ mod robust;
 mod schedule;
 mod simulate;
 mod spec;
+mod split;
 mod tidy;
 mod validate;
 

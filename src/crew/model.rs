@@ -57,6 +57,10 @@ pub(crate) struct Model {
     /// By operation after which a wet panel is dry: what was blocked until then.
     pub(crate) frees: Lists<u32>,
     pub(crate) windows: Vec<Window>,
+    /// By operation: the windows it begins or ends.
+    pub(crate) windows_of: Lists<Window>,
+    /// By operation: longest time after its end at which it can still hold a start: its longest wait or its longest walk.
+    pub(crate) influence: Vec<i32>,
     pub(crate) makespan_weight: i64,
     pub(crate) walking_weight: i64,
 }
@@ -83,7 +87,18 @@ impl Model {
             blocked_by[wet.blocked].push((wet.from as u32, wet.to as u32));
             frees[wet.to].push(wet.blocked as u32);
         }
+        let mut windows_of = vec![Vec::new(); n];
+        for window in &windows {
+            windows_of[window.from as usize].push(*window);
+            windows_of[window.to as usize].push(*window);
+        }
         let s = problem.stances;
+        let influence = (0..n).map(|o| {
+            let waits = problem.lags.iter().filter(|l| l.from == o).map(|l| l.min);
+            let walks = (0..s).map(|to| problem.walk(problem.operations[o].stance, to));
+            waits.chain(walks).max().unwrap_or(0)
+        });
+        let influence = influence.collect();
         let objective = problem.spec().objective;
         Self {
             n,
@@ -100,6 +115,8 @@ impl Model {
             blocked_by: Lists::new(blocked_by),
             frees: Lists::new(frees),
             windows,
+            windows_of: Lists::new(windows_of),
+            influence,
             makespan_weight: objective.makespan,
             walking_weight: objective.walking,
         }

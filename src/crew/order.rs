@@ -20,7 +20,7 @@ const NONE: u32 = u32::MAX;
 /// A list of operations, the workers, and the times that follow from them.
 #[derive(Debug, Clone)]
 pub(crate) struct Order {
-    /// Operations in the order in which they are decided.
+    /// Operations in the order in which they are decided; by start in the kept state.
     pub(crate) list: Vec<u32>,
     /// By operation: place in the list.
     pub(crate) place: Vec<u32>,
@@ -30,16 +30,35 @@ pub(crate) struct Order {
     end: Vec<i32>,
     /// By operation: previous of the same worker.
     previous: Vec<u32>,
+    /// By operation: next of the same worker.
+    next: Vec<u32>,
     /// By operation: seconds walked to get there.
     step: Vec<i32>,
-    /// By operation: longest way from its start to the last end, its own duration included.
+    /// By operation: longest way from its start to the last end, its own duration included; windows left out.
     tail: Vec<i32>,
-    /// First place whose operation was pushed back for a window; `n` when none was.
+    /// By place: last end before it.
+    end_before: Vec<i32>,
+    /// By place: last end from it on.
+    end_from: Vec<i32>,
+    /// Operations pushed back for a window.
+    pushed: Vec<u32>,
+    /// First place of one of them; `n` when there is none.
     first_pushed: usize,
     makespan: i32,
     walking: i32,
     cost: i64,
     trial: Trial,
+}
+
+/// A changed stretch of the list.
+#[derive(Debug, Clone, Copy)]
+pub(crate) struct Stretch {
+    /// First changed place.
+    pub(crate) from: usize,
+    /// Last changed place.
+    pub(crate) to: usize,
+    /// Whether an operation changed its worker.
+    pub(crate) reassigned: bool,
 }
 
 /// The same figures for the list as changed; equal to the kept ones outside `dirty_from..dirty_to`.
@@ -48,10 +67,11 @@ struct Trial {
     end: Vec<i32>,
     previous: Vec<u32>,
     step: Vec<i32>,
+    /// By operation: not earlier, because of a window.
     ready: Vec<i32>,
     /// Operations with a `ready` above 0.
     pushed: Vec<u32>,
-    next_of: Vec<u32>,
+    /// By worker: its last operation so far.
     last: Vec<u32>,
     dirty_from: usize,
     dirty_to: usize,
@@ -68,8 +88,12 @@ impl Order {
             place: vec![0; n],
             end: vec![0; n],
             previous: vec![NONE; n],
+            next: vec![NONE; n],
             step: vec![0; n],
             tail: vec![0; n],
+            end_before: vec![0; n + 1],
+            end_from: vec![0; n + 1],
+            pushed: Vec::new(),
             first_pushed: n,
             makespan: 0,
             walking: 0,
@@ -80,6 +104,8 @@ impl Order {
                 step: vec![0; n],
                 ready: vec![0; n],
                 last: vec![NONE; model.workers],
+                // Each push settles the window of the earliest part for good, so this many are enough for parts in a row.
+                most_pushes: model.windows.len() + 2,
                 ..Trial::default()
             },
             list,
@@ -88,18 +114,21 @@ impl Order {
         for (place, &o) in order.list.iter().enumerate() {
             order.place[o as usize] = place as u32;
         }
-        // Each push settles the window of the earliest part for good, so this many are enough for parts in a row.
-        order.trial.most_pushes = model.windows.len() + 2;
-        order.trial(model, 0, n - 1, i64::MAX).is_some().then(|| {
-            order.trial.most_pushes = MOST_PUSHES;
-            order.keep(model);
-            order
-        })
+        order.trial(model, Stretch { from: 0, to: n - 1, reassigned: true }, i64::MAX)?;
+        order.trial.most_pushes = MOST_PUSHES;
+        order.keep(model);
+        Some(order)
     }
 
     /// Cost of the kept list.
     pub(crate) fn cost(&self) -> i64 {
         self.cost
+    }
+
+    /// Whether timing the whole list anew gives the same; for checks in debug builds.
+    pub(crate) fn agrees(&self, model: &Model) -> bool {
+        let anew = Self::new(model, self.list.clone(), self.worker.clone());
+        anew.is_some_and(|anew| (anew.cost, &anew.end, &anew.tail) == (self.cost, &self.end, &self.tail))
     }
 
     /// Start of an operation in the kept list.
@@ -114,26 +143,23 @@ impl Order {
         Schedule::new(problem, &workers, &starts)
     }
 
-    /// Cost of the list after a change at the places `from..=to` (list, places and workers already changed): `None` when it
-    /// breaks a rule or costs more than `limit`.
-    pub(crate) fn trial(&mut self, model: &Model, from: usize, to: usize, limit: i64) -> Option<i64> {
-        let start = from.min(self.first_pushed);
-        self.trial.dirty_from = start;
-        self.trial.dirty_to = start;
+    /// Cost of the list after a change (list, places and workers already changed): `None` when it breaks a rule or costs more
+    /// than `limit`.
+    pub(crate) fn trial(&mut self, model: &Model, stretch: Stretch, limit: i64) -> Option<i64> {
+        self.trial.dirty_from = stretch.from.min(self.first_pushed);
+        self.trial.dirty_to = self.trial.dirty_from;
         self.trial.pushed.clear();
-        let result = self
-            .times(model, start, to, limit, Pass::First)
-            .then_some(())
-            .and_then(|()| self.windows(model, limit).then(|| model.cost(self.trial.makespan, self.trial.walking)));
+        let kept = self.times(model, stretch, limit) && self.windows(model, limit);
         for &o in &self.trial.pushed {
             self.trial.ready[o as usize] = 0;
         }
-        result.filter(|&cost| cost <= limit)
+        kept.then(|| model.cost(self.trial.makespan, self.trial.walking))
     }
 
     /// Takes the tried times for the kept ones; sorts the list by start, which changes no time.
     pub(crate) fn keep(&mut self, model: &Model) {
-        for &o in &self.list[self.trial.dirty_from..] {
+        let dirty = self.trial.dirty_from..self.trial.dirty_to;
+        for &o in &self.list[dirty.clone()] {
             let o = o as usize;
             self.end[o] = self.trial.end[o];
             self.previous[o] = self.trial.previous[o];
@@ -142,9 +168,15 @@ impl Order {
         self.makespan = self.trial.makespan;
         self.walking = self.trial.walking;
         self.cost = model.cost(self.makespan, self.walking);
-        self.sort(model, self.trial.dirty_from);
-        self.first_pushed = self.trial.pushed.iter().map(|&o| self.place[o as usize] as usize).min().unwrap_or(model.n);
-        self.tails(model);
+        self.sort(model, dirty.clone());
+        let first = &mut self.first_pushed;
+        *first = model.n;
+        let place = &self.place;
+        self.pushed.retain(|&o| place[o as usize] as usize >= dirty.end); // further on nothing was tried
+        self.pushed.append(&mut self.trial.pushed);
+        self.pushed.iter().for_each(|&o| *first = (*first).min(place[o as usize] as usize));
+        self.ends(model.n);
+        self.tails(model, dirty.end);
         self.trial.dirty_to = self.trial.dirty_from;
     }
 
@@ -159,120 +191,172 @@ impl Order {
         self.trial.dirty_to = self.trial.dirty_from;
     }
 
-    /// Times from place `start` on; false as soon as a rule is broken or the cost is sure to pass `limit`.
-    fn times(&mut self, model: &Model, start: usize, to: usize, limit: i64, pass: Pass) -> bool {
-        let n = model.n;
-        let mut makespan = self.before(model, start);
-        let mut walking = if matches!(pass, Pass::First) { self.walking } else { self.trial.walking };
-        let settled = to + 2 * model.workers; // by then each worker's way is as before again, nearly always
-        let trial = &mut self.trial;
-        for place in start..n {
+    /// Times of a changed list, as far as they change; false as soon as a rule is broken or the cost is sure to pass `limit`.
+    ///
+    /// Behind the stretch the list is as kept and sorted by start. An operation whose kept start lies after everything that
+    /// changed, waits included, keeps its start, and so does everything behind it: there the work ends.
+    fn times(&mut self, model: &Model, stretch: Stretch, limit: i64) -> bool {
+        let start = self.trial.dirty_from;
+        let mut makespan = self.end_before[start];
+        let mut walking = self.walking;
+        self.find_last(start);
+        // workers whose next way after the stretch is still to be looked at, a bit each
+        let mut open: u64 = if stretch.reassigned { u64::MAX >> (64 - model.workers) } else { 0 };
+        let mut reach = i32::MIN;
+        for place in start..model.n {
             let x = self.list[place] as usize;
-            let w = usize::from(self.worker[x]);
-            let own = trial.last[w];
-            let mut at = trial.ready[x];
-            let mut step = 0;
-            if own != NONE {
-                step = model.walk(own as usize, x);
-                at = at.max(trial.end[own as usize] + step);
-            }
-            for &(before, wait) in model.before.of(x) {
-                if self.place[before as usize] as usize >= place {
-                    trial.dirty_to = trial.dirty_to.max(place);
-                    return false;
+            let kept_end = self.end[x];
+            if place > stretch.to {
+                if open == 0 && kept_end - model.duration[x] > reach {
+                    self.trial.dirty_to = place;
+                    self.trial.makespan = makespan.max(self.end_from[place]);
+                    self.trial.walking = walking;
+                    return model.cost(self.trial.makespan, walking) <= limit;
                 }
-                at = at.max(trial.end[before as usize] + wait);
+                open &= !(1 << self.worker[x]);
+            } else {
+                open |= 1 << self.worker[x];
             }
-            for &blocked in model.blocks.of(x) {
-                if (self.place[blocked as usize] as usize) < place {
-                    at = at.max(trial.end[blocked as usize]);
-                }
-            }
-            for &(wets, dries) in model.blocked_by.of(x) {
-                if (self.place[wets as usize] as usize) < place {
-                    if self.place[dries as usize] as usize > place {
-                        trial.dirty_to = trial.dirty_to.max(place);
-                        return false;
-                    }
-                    at = at.max(trial.end[dries as usize]);
-                }
-            }
-            for other in 0..model.workers {
-                if other != w {
-                    let mut y = trial.last[other];
-                    while y != NONE && trial.end[y as usize] > at {
-                        if model.close(x, y as usize) {
-                            at = trial.end[y as usize];
-                            break;
-                        }
-                        y = trial.previous[y as usize];
-                    }
-                }
-            }
-            let end = at + model.duration[x];
-            walking += step - trial.step[x];
+            let old_step = self.trial.step[x];
+            let Some(end) = self.time(model, place) else {
+                self.trial.dirty_to = place + 1;
+                return false;
+            };
+            walking += self.trial.step[x] - old_step;
             makespan = makespan.max(end);
-            trial.end[x] = end;
-            trial.previous[x] = own;
-            trial.step[x] = step;
-            trial.last[w] = x as u32;
-            if place > settled && matches!(pass, Pass::First) {
-                // From here on the list is as kept, so the kept tail still holds.
-                let least = makespan.max(at + self.tail[x]);
+            if end != kept_end || place <= stretch.to {
+                reach = reach.max(end.max(kept_end) + model.influence[x]);
+            }
+            if open == 0 && place > stretch.to {
+                // The kept tail still holds here.
+                let least = makespan.max(end - model.duration[x] + self.tail[x]);
                 if model.cost(least, walking) > limit {
-                    trial.dirty_to = trial.dirty_to.max(place + 1);
+                    self.trial.dirty_to = place + 1;
                     return false;
                 }
             }
         }
-        trial.dirty_to = n;
-        trial.makespan = makespan;
-        trial.walking = walking;
+        self.trial.dirty_to = model.n;
+        self.trial.makespan = makespan;
+        self.trial.walking = walking;
         model.cost(makespan, walking) <= limit
     }
 
-    /// Last end of the places before `start`; sets the last operation of each worker there.
-    fn before(&mut self, model: &Model, start: usize) -> i32 {
-        self.trial.last.fill(NONE);
-        let mut makespan = 0;
-        for &o in &self.list[..start] {
-            let o = o as usize;
-            self.trial.last[usize::from(self.worker[o])] = o as u32;
-            makespan = makespan.max(self.trial.end[o]);
+    /// The same from `start` to the end of the list, after a start was pushed back.
+    fn times_again(&mut self, model: &Model, start: usize) -> bool {
+        self.find_last(start);
+        for place in start..model.n {
+            if self.time(model, place).is_none() {
+                self.trial.dirty_to = model.n;
+                return false;
+            }
         }
-        debug_assert!(self.trial.last.len() == model.workers);
-        makespan
+        self.trial.dirty_to = model.n;
+        let ends = self.list.iter().map(|&o| self.trial.end[o as usize]);
+        self.trial.makespan = ends.max().unwrap_or(0);
+        true
+    }
+
+    /// Times the operation at one place after those before it; `None` when a lag or a wet rule forbids this order.
+    #[inline]
+    fn time(&mut self, model: &Model, place: usize) -> Option<i32> {
+        let trial = &mut self.trial;
+        let x = self.list[place] as usize;
+        let w = usize::from(self.worker[x]);
+        let own = trial.last[w];
+        let mut at = trial.ready[x];
+        let mut step = 0;
+        if own != NONE {
+            step = model.walk(own as usize, x);
+            at = at.max(trial.end[own as usize] + step);
+        }
+        for &(before, wait) in model.before.of(x) {
+            if self.place[before as usize] as usize >= place {
+                return None;
+            }
+            at = at.max(trial.end[before as usize] + wait);
+        }
+        for &blocked in model.blocks.of(x) {
+            if (self.place[blocked as usize] as usize) < place {
+                at = at.max(trial.end[blocked as usize]);
+            }
+        }
+        for &(wets, dries) in model.blocked_by.of(x) {
+            if (self.place[wets as usize] as usize) < place {
+                if self.place[dries as usize] as usize > place {
+                    return None;
+                }
+                at = at.max(trial.end[dries as usize]);
+            }
+        }
+        for (other, &last) in trial.last.iter().enumerate() {
+            if other != w {
+                let mut y = last;
+                while y != NONE && trial.end[y as usize] > at {
+                    if model.close(x, y as usize) {
+                        at = trial.end[y as usize];
+                        break;
+                    }
+                    y = trial.previous[y as usize];
+                }
+            }
+        }
+        let end = at + model.duration[x];
+        trial.end[x] = end;
+        trial.previous[x] = own;
+        trial.step[x] = step;
+        trial.last[w] = x as u32;
+        Some(end)
+    }
+
+    /// Finds the last operation of each worker before a place.
+    fn find_last(&mut self, start: usize) {
+        let last = &mut self.trial.last;
+        last.fill(NONE);
+        let mut missing = last.len();
+        for &o in self.list[..start].iter().rev() {
+            let there = &mut last[usize::from(self.worker[o as usize])];
+            if *there == NONE {
+                *there = o;
+                missing -= 1;
+                if missing == 0 {
+                    return;
+                }
+            }
+        }
     }
 
     /// Pushes starts back until every window is kept; false when that does not come to an end or passes `limit`.
     fn windows(&mut self, model: &Model, limit: i64) -> bool {
         for _ in 0..self.trial.most_pushes {
             let mut first = model.n;
-            for window in &model.windows {
-                let (from, to) = (window.from as usize, window.to as usize);
-                let least = self.trial.end[to] - window.max;
-                if self.trial.end[from] < least {
-                    if self.trial.ready[from] == 0 {
-                        self.trial.pushed.push(window.from);
+            for &o in &self.list[self.trial.dirty_from..self.trial.dirty_to] {
+                for window in model.windows_of.of(o as usize) {
+                    let (from, to) = (window.from as usize, window.to as usize);
+                    let least = self.trial.end[to] - window.max;
+                    if self.trial.end[from] < least {
+                        if self.trial.ready[from] == 0 {
+                            self.trial.pushed.push(window.from);
+                        }
+                        self.trial.ready[from] = least - model.duration[from];
+                        first = first.min(self.place[from] as usize);
                     }
-                    self.trial.ready[from] = least - model.duration[from];
-                    first = first.min(self.place[from] as usize);
                 }
             }
             if first == model.n {
                 return true;
             }
             self.trial.dirty_from = self.trial.dirty_from.min(first);
-            if !self.times(model, first, model.n, limit, Pass::Again) {
+            if !self.times_again(model, first) || model.cost(self.trial.makespan, self.trial.walking) > limit {
                 return false;
             }
         }
         false
     }
 
-    /// Sorts the places from `from` on by start (insertion sort: the list is nearly sorted).
-    fn sort(&mut self, model: &Model, from: usize) {
-        for place in from.max(1)..model.n {
+    /// Sorts some places by start (insertion sort: they are nearly sorted); those behind start later than all of them.
+    fn sort(&mut self, model: &Model, places: std::ops::Range<usize>) {
+        for place in places.start.max(1)..places.end {
             let x = self.list[place];
             let key = self.end[x as usize] - model.duration[x as usize];
             let mut hole = place;
@@ -290,16 +374,34 @@ impl Order {
         }
     }
 
-    /// Longest ways to the end, backwards through the list; windows left out, so they are lower bounds.
-    fn tails(&mut self, model: &Model) {
-        let last = &mut self.trial.last; // here: the next operation of each worker
-        last.fill(NONE);
-        let next = &mut self.trial.next_of;
-        next.resize(model.n, NONE);
-        for place in (0..model.n).rev() {
+    /// Last ends before and from each place.
+    fn ends(&mut self, n: usize) {
+        let mut last = 0;
+        for place in 0..n {
+            self.end_before[place] = last;
+            last = last.max(self.end[self.list[place] as usize]);
+        }
+        self.end_before[n] = last;
+        let mut last = 0;
+        self.end_from[n] = 0;
+        for place in (0..n).rev() {
+            last = last.max(self.end[self.list[place] as usize]);
+            self.end_from[place] = last;
+        }
+    }
+
+    /// Longest ways to the end, backwards through the list; those from place `to` on have not changed. Windows are left out, so
+    /// they are lower bounds.
+    fn tails(&mut self, model: &Model, to: usize) {
+        let next = &mut self.trial.last; // here: the next operation of each worker
+        next.fill(NONE);
+        for &o in self.list[to..].iter().rev() {
+            next[usize::from(self.worker[o as usize])] = o;
+        }
+        for place in (0..to).rev() {
             let x = self.list[place] as usize;
             let w = usize::from(self.worker[x]);
-            let own = last[w];
+            let own = next[w];
             let mut tail = 0;
             if own != NONE {
                 tail = model.walk(x, own as usize) + self.tail[own as usize];
@@ -317,7 +419,7 @@ impl Order {
                     tail = tail.max(self.tail[wets as usize]);
                 }
             }
-            for (other, &first) in last.iter().enumerate() {
+            for (other, &first) in next.iter().enumerate() {
                 if other != w {
                     let mut y = first;
                     while y != NONE && self.tail[y as usize] > tail {
@@ -325,22 +427,13 @@ impl Order {
                             tail = self.tail[y as usize];
                             break;
                         }
-                        y = next[y as usize];
+                        y = self.next[y as usize];
                     }
                 }
             }
             self.tail[x] = tail + model.duration[x];
-            next[x] = own;
-            last[w] = x as u32;
+            self.next[x] = own;
+            next[w] = x as u32;
         }
     }
-}
-
-/// Which evaluation of a trial it is.
-#[derive(Debug, Clone, Copy)]
-enum Pass {
-    /// From the change on: kept tails hold after it.
-    First,
-    /// After a start was pushed back.
-    Again,
 }

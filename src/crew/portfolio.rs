@@ -6,7 +6,9 @@
 use super::bound;
 use super::conflict;
 use super::construct::{self, First};
-use super::consts::{COLD_S, EXACT_NODES, EXACT_OPERATIONS, FIRST_RUN, HOT_S, LONGEST_RUN};
+use super::consts::{
+    COLD_S, COOLEST_HOT_S, EXACT_AT_ONCE, EXACT_NODES, EXACT_OPERATIONS, FIRST_RUN, HOT_S, LONGEST_RUN, TRIALS_A_DEGREE,
+};
 use super::exact::{self, Answer};
 use super::local::{Annealer, Run};
 use super::model::Model;
@@ -21,21 +23,22 @@ use std::sync::{Mutex, MutexGuard, PoisonError};
 pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outcome {
     let model = Model::new(problem);
     let first = match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
-        First::Found(order) => *order,
+        First::Found(orders) => orders,
         First::Impossible(parts) => {
             return Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect());
         }
         First::Unclear => return Outcome::Unknown { bound: bound::cost(problem, None) },
     };
-    let best = Best { schedule: first.schedule(&model, problem), bound: bound::cost(problem, None) };
+    let best = Best { schedule: first[0].schedule(&model, problem), bound: bound::cost(problem, None) };
     control.improved(&best.schedule, best.bound);
     let shared = Shared { problem, model: &model, control, floor: best.bound, best: Mutex::new(best) };
     let threads = limits.threads.max(1);
     let share = limits.nodes.map(|n| n / threads as u64);
     let search = |thread: usize| {
-        let annealer = Annealer::new(&model, first.clone(), Random::new(limits.seed, 1 + thread as u64));
+        let start = &first[thread % first.len()];
+        let annealer = Annealer::new(&model, start.clone(), Random::new(limits.seed, 1 + thread as u64));
         let left = share.unwrap_or(u64::MAX);
-        Search { shared: &shared, best: first.clone(), annealer, thread, left, alone: share.is_some(), stop: false }
+        Search { shared: &shared, best: start.clone(), annealer, thread, left, alone: share.is_some(), stop: false }
             .run();
     };
     std::thread::scope(|scope| {
@@ -129,24 +132,37 @@ impl Search<'_> {
     /// Coolings, each twice as long as the one before, until the nodes are used up, the outside says stop, or the bound is met.
     /// A small problem is given to the exact search after the first cooling.
     fn run(&mut self) {
-        let weight = self.shared.model.makespan_weight.max(self.shared.model.walking_weight) as f64;
         let mut length = FIRST_RUN;
         self.stop = self.left == 0 || self.shared.control.should_stop() || self.finished();
         let small = self.shared.model.n <= EXACT_OPERATIONS;
+        let tiny = self.shared.model.n <= EXACT_AT_ONCE;
+        if tiny && self.thread == 0 && !self.stop {
+            self.exact();
+        }
         let mut coolings = 0;
         while !self.stop {
-            let run = Run { length: length.min(self.left), hot: HOT_S * weight, cold: COLD_S * weight };
+            let run = self.cooling(length);
             self.cool(run);
             coolings += 1;
             if coolings == 1 && self.thread == 0 {
                 self.shared.refresh();
-                if small && !self.stop {
+                if small && !tiny && !self.stop {
                     self.exact();
                 }
             }
             self.stop |= self.finished();
             length = (length * 2).min(LONGEST_RUN);
         }
+    }
+
+    /// A longer run can begin hotter and still settle; every other thread begins hotter still, for the sake of variety.
+    fn cooling(&self, length: u64) -> Run {
+        let model = self.shared.model;
+        let weight = model.makespan_weight.max(model.walking_weight) as f64;
+        let each = length as f64 / model.n as f64;
+        let pace = if self.thread.is_multiple_of(2) { TRIALS_A_DEGREE } else { TRIALS_A_DEGREE / 8.0 };
+        let hot = (each / pace).clamp(COOLEST_HOT_S, HOT_S);
+        Run { length: length.min(self.left), hot: hot * weight, cold: COLD_S * weight }
     }
 
     fn cool(&mut self, run: Run) {

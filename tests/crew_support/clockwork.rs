@@ -36,10 +36,8 @@ pub(crate) fn plays(spec: &ProblemSpec, plan: &PlanFile) -> bool {
                     }
                 }
                 [o] => {
-                    if let Some((from, away)) = *here
-                        && start[*o] == second
-                        && spec.walk_s[from][stance(*o)] > away
-                    {
+                    let reached = |(from, away): (usize, i64)| spec.walk_s[from][stance(*o)] <= away;
+                    if start[*o] == second && !here.is_none_or(reached) {
                         return false;
                     }
                     *here = Some((stance(*o), 0));

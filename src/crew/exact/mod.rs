@@ -8,7 +8,7 @@ mod prefix;
 mod remaining;
 
 use super::model::Model;
-use prefix::Prefix;
+pub(crate) use prefix::Prefix;
 use remaining::Remaining;
 
 /// What an exact search has to say.

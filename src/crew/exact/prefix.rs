@@ -4,7 +4,7 @@ use crate::crew::model::Model;
 
 /// A sequence under construction. Starts never decrease along it.
 #[derive(Debug)]
-pub(super) struct Prefix<'a> {
+pub(crate) struct Prefix<'a> {
     model: &'a Model,
     list: Vec<u32>,
     placed: Vec<bool>,
@@ -25,7 +25,7 @@ struct Undo {
 
 impl<'a> Prefix<'a> {
     /// Nothing placed.
-    pub(super) fn new(model: &'a Model) -> Self {
+    pub(crate) fn new(model: &'a Model) -> Self {
         let n = model.n;
         Self {
             model,
@@ -39,37 +39,37 @@ impl<'a> Prefix<'a> {
     }
 
     /// What is placed, by start.
-    pub(super) fn list(&self) -> &[u32] {
+    pub(crate) fn list(&self) -> &[u32] {
         &self.list
     }
 
     /// By operation; meaningful for what is placed.
-    pub(super) fn workers(&self) -> &[u8] {
+    pub(crate) fn workers(&self) -> &[u8] {
         &self.worker
     }
 
     /// Whether an operation is placed.
-    pub(super) fn placed(&self, operation: usize) -> bool {
+    pub(crate) fn placed(&self, operation: usize) -> bool {
         self.placed[operation]
     }
 
     /// End of a placed operation.
-    pub(super) fn end(&self, operation: usize) -> i32 {
+    pub(crate) fn end(&self, operation: usize) -> i32 {
         self.end[operation]
     }
 
     /// Nothing more starts before this.
-    pub(super) fn now(&self) -> i32 {
+    pub(crate) fn now(&self) -> i32 {
         self.list.last().map_or(0, |&o| self.end[o as usize] - self.model.duration[o as usize])
     }
 
     /// The last operation of a worker.
-    pub(super) fn last(&self, worker: usize) -> Option<usize> {
+    pub(crate) fn last(&self, worker: usize) -> Option<usize> {
         self.list.iter().rev().map(|&o| o as usize).find(|&o| usize::from(self.worker[o]) == worker)
     }
 
     /// Whether lags and wet periods let an operation start next.
-    pub(super) fn may_start(&self, operation: usize) -> bool {
+    pub(crate) fn may_start(&self, operation: usize) -> bool {
         let model = self.model;
         !self.placed[operation]
             && model.before.of(operation).iter().all(|&(before, _)| self.placed[before as usize])
@@ -81,7 +81,7 @@ impl<'a> Prefix<'a> {
     }
 
     /// Earliest start after what is placed.
-    pub(super) fn earliest(&self, operation: usize, worker: usize) -> i32 {
+    pub(crate) fn earliest(&self, operation: usize, worker: usize) -> i32 {
         self.earliest_at(self.list.len(), operation, worker)
     }
 
@@ -118,7 +118,7 @@ impl<'a> Prefix<'a> {
     }
 
     /// Places an operation next; false, and nothing changed, when a window can't be kept any more.
-    pub(super) fn place(&mut self, operation: usize, worker: usize) -> bool {
+    pub(crate) fn place(&mut self, operation: usize, worker: usize) -> bool {
         self.end[operation] = self.earliest(operation, worker) + self.model.duration[operation];
         self.worker[operation] = worker as u8;
         self.placed[operation] = true;
@@ -132,7 +132,7 @@ impl<'a> Prefix<'a> {
     }
 
     /// Takes the last placement back.
-    pub(super) fn take_back(&mut self) {
+    pub(crate) fn take_back(&mut self) {
         let (Some(o), Some(undo)) = (self.list.pop(), self.undo.pop()) else { return };
         self.placed[o as usize] = false;
         if let Some((end, ready)) = undo.times {
@@ -169,7 +169,7 @@ impl<'a> Prefix<'a> {
     }
 
     /// Seconds walked so far.
-    pub(super) fn walking(&self) -> i32 {
+    pub(crate) fn walking(&self) -> i32 {
         let mut last: Vec<Option<usize>> = vec![None; self.model.workers];
         let mut walking = 0;
         for &o in &self.list {
@@ -182,12 +182,12 @@ impl<'a> Prefix<'a> {
     }
 
     /// Last end so far.
-    pub(super) fn makespan(&self) -> i32 {
+    pub(crate) fn makespan(&self) -> i32 {
         self.list.iter().map(|&o| self.end[o as usize]).max().unwrap_or(0)
     }
 
     /// Cost of what is placed.
-    pub(super) fn cost(&self) -> i64 {
+    pub(crate) fn cost(&self) -> i64 {
         self.model.cost(self.makespan(), self.walking())
     }
 }

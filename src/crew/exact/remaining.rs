@@ -13,6 +13,8 @@ pub(super) struct Remaining<'a> {
     sorted: Vec<usize>,
     /// By operation: seconds to its stance from the nearest other stance in use.
     nearest: Vec<i32>,
+    /// The longest step between any two operations.
+    farthest: i32,
     /// By worker: its crew, workers linked by what both may do.
     crew: Vec<usize>,
 }
@@ -44,6 +46,8 @@ impl<'a> Remaining<'a> {
                 others.map(|x| model.walk(x, o)).min().unwrap_or(0)
             })
             .collect();
+        let steps = (0..n).flat_map(|a| (0..n).map(move |b| model.walk(a, b)));
+        let farthest = steps.max().unwrap_or(0);
         let mut crew: Vec<usize> = (0..model.workers).collect();
         for able in &model.able {
             let first = crew[able[0]];
@@ -52,7 +56,7 @@ impl<'a> Remaining<'a> {
                 crew.iter_mut().filter(|c| **c == old).for_each(|c| *c = first);
             }
         }
-        Self { model, tail, sorted, nearest, crew }
+        Self { model, tail, sorted, nearest, farthest, crew }
     }
 
     /// Lower bound of the cost: heads and tails by the lags, the work left shared by each crew, each stance walked to.
@@ -105,7 +109,8 @@ impl<'a> Remaining<'a> {
         for w in (0..model.workers).filter(|&w| self.crew[w] == crew) {
             members += 1;
             if let Some(last) = prefix.last(w) {
-                from += now.max(prefix.end(last));
+                // the first step may have begun before now
+                from += prefix.end(last).max(now - self.farthest);
                 stances.retain(|&(s, _)| s != model.stance[last]);
             } else {
                 from += now;

@@ -64,6 +64,7 @@ impl<'a> Annealer<'a> {
                     better(&self.order);
                 }
             }
+            debug_assert!(self.order.agrees(self.model), "timing a part of the list gives what timing all of it gives");
             left -= batch;
             self.tried += batch;
             temperature *= factor;
@@ -96,7 +97,7 @@ impl<'a> Annealer<'a> {
         if !changed {
             return false;
         }
-        if order.trial(model, change.from, change.to, limit).is_some() && agree(order) {
+        if order.trial(model, change.stretch(), limit).is_some() && agree(order) {
             order.keep(model);
             true
         } else {

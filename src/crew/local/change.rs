@@ -1,6 +1,6 @@
 //! A change of an order that can be taken back.
 
-use crate::crew::order::Order;
+use crate::crew::order::{Order, Stretch};
 
 /// Remembers a stretch of the list and the workers it changed.
 #[derive(Debug, Default)]
@@ -34,6 +34,11 @@ impl Change {
         for place in self.from..=self.to {
             order.place[order.list[place] as usize] = place as u32;
         }
+    }
+
+    /// What an order has to look at again.
+    pub(crate) fn stretch(&self) -> Stretch {
+        Stretch { from: self.from, to: self.to, reassigned: !self.workers.is_empty() }
     }
 
     /// Puts everything back.

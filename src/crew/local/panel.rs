@@ -1,4 +1,4 @@
-//! Move: take everything a window ties together out and put each part next to the same part of another panel.
+//! Move: take one layer, or all layers, of a panel out and put each operation next to the same one of another panel.
 
 use super::change::Change;
 use super::near::Near;
@@ -14,8 +14,12 @@ pub(crate) fn apply(model: &Model, near: &Near, order: &mut Order, random: &mut 
         return false;
     }
     let y = others[random.below(others.len())] as usize;
-    let (mine, theirs) = (near.group_of[x] as usize, near.group_of[y] as usize);
-    let (mine, theirs) = (&near.groups[mine], &near.groups[theirs]);
+    let groups = match &near.panels {
+        Some(panels) if random.below(2) == 0 => panels,
+        _ => &near.layers,
+    };
+    let (mine, theirs) = (groups.of[x] as usize, groups.of[y] as usize);
+    let (mine, theirs) = (&groups.members[mine], &groups.members[theirs]);
     if mine == theirs || mine.len() != theirs.len() || mine.len() < 2 {
         return false;
     }
