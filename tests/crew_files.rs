@@ -1,6 +1,4 @@
 //! Problem files that can't be read or planned: each fault with its place.
-#![expect(clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
-
 #![expect(clippy::panic, reason = "a helper of a test may fail it")]
 
 use lapwright::crew::{Problem, ReadError};

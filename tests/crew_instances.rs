@@ -1,6 +1,4 @@
 //! Invented problems of every kind, node-limited: valid plans, close bounds, the same answer again.
-#![expect(clippy::unwrap_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
-
 #![expect(clippy::panic, clippy::unwrap_used, reason = "a helper of a test may fail it")]
 
 mod crew_support;

@@ -1,6 +1,4 @@
 //! Problems whose answers are published or follow from a published theorem.
-#![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
-
 #![expect(clippy::unwrap_used, reason = "a helper of a test may fail it")]
 
 mod crew_support;

@@ -98,7 +98,6 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
 
 /// Where everybody is at the moment of the chart's cursor: the panel being worked, and the way that led there.
 fn ways(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
-    let p = theme::of(paint.ctx());
     let Some(moment) = m.view.moment else { return };
     for (worker, way) in scene.ways.iter().enumerate() {
         let reached = way.iter().take_while(|w| w.from <= moment).count();

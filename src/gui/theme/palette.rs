@@ -256,7 +256,7 @@ mod tests {
     fn numbers_read_at_the_minimum_of_the_standard_on_every_fill() {
         // WCAG 2.2, 1.4.3: 4.5:1.
         for (theme, p) in all() {
-            let fills = (0..5).map(|i| p.level(i)).chain((0..4).map(|i| worker(i)));
+            let fills = (0..5).map(|i| p.level(i)).chain((0..4).map(worker));
             for fill in fills.chain((0..=100).map(|s| p.ramp(s as f32 / 100.0))) {
                 let ratio = contrast(text_on(fill), fill);
                 assert!(ratio >= 4.5, "{theme:?}: {fill:?}: {ratio}");
