@@ -72,11 +72,15 @@ pub(super) enum ViewChange {
     Overlay(Overlay),
     /// Chooses one panel, or none.
     Choose(Option<PanelId>),
+    /// Chooses exactly these.
+    ChooseAll(Vec<PanelId>),
     /// Adds a panel to the choice or takes it out.
     Toggle(PanelId),
     Viewport(Viewport),
     /// Shows the whole vehicle.
     Fit,
+    /// Shows the chosen panels as large as they go.
+    FitChosen,
     Tool(Tool),
     Moment(Option<i64>),
     Theme(Theme),

@@ -165,6 +165,9 @@ impl App {
             if key(Key::F) {
                 out.push(Action::View(ViewChange::Fit));
             }
+            if key(Key::Z) {
+                out.push(Action::View(ViewChange::FitChosen));
+            }
         }
     }
 
@@ -204,9 +207,9 @@ impl App {
         }
     }
 
-    fn draw(&mut self, ui: &mut Ui, out: &mut Vec<Action>) {
-        let p = theme::of(ui.ctx());
-        let model = Model {
+    /// What the views may read.
+    pub(super) fn model(&self) -> Model<'_> {
+        Model {
             job: self.document.job(),
             template: &self.template,
             insight: &self.insight,
@@ -214,7 +217,13 @@ impl App {
             rows: &self.rows,
             spots: &self.spots,
             view: &self.view,
-        };
+        }
+    }
+
+    fn draw(&mut self, ui: &mut Ui, out: &mut Vec<Action>) {
+        let p = theme::of(ui.ctx());
+        let mut cache = std::mem::take(&mut self.cache);
+        let model = self.model();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
         Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
             ui,
@@ -241,7 +250,8 @@ impl App {
             },
         );
         let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
-        CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut self.cache, out));
+        CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut cache, out));
+        self.cache = cache;
         if let Some(question) = &mut self.question {
             question_ui(ui, question, out);
         }

@@ -52,15 +52,7 @@ impl App {
 
     /// After the last reading of a panel, the next one that wants some is chosen.
     fn go_to_next_panel(&mut self, ctx: &egui::Context) {
-        let model = super::action::Model {
-            job: self.document.job(),
-            template: &self.template,
-            insight: &self.insight,
-            order: &self.order,
-            rows: &self.rows,
-            spots: &self.spots,
-            view: &self.view,
-        };
+        let model = self.model();
         let Some((current, _)) = model.current() else { return };
         if next_reading(&model, current).is_some() {
             return;
@@ -85,6 +77,10 @@ impl App {
                 view.chosen = panel.iter().cloned().collect();
                 view.current = panel;
             }
+            ViewChange::ChooseAll(panels) => {
+                view.current = panels.first().cloned();
+                view.chosen = panels.into_iter().collect();
+            }
             ViewChange::Toggle(panel) => {
                 if view.chosen.remove(&panel) {
                     view.current = view.chosen.last().cloned();
@@ -95,6 +91,13 @@ impl App {
             }
             ViewChange::Viewport(viewport) => view.viewport = Some(viewport),
             ViewChange::Fit => fit(view, &self.template),
+            ViewChange::FitChosen => {
+                let chosen = view.chosen.iter().filter_map(|id| self.template.panel(id));
+                let part = chosen.map(|p| p.outline.bounds()).reduce(|a, b| a.union(&b));
+                if let (Some(viewport), Some(part)) = (&mut view.viewport, part) {
+                    viewport.fit_part(part);
+                }
+            }
             ViewChange::Tool(tool) => view.tool = tool,
             ViewChange::Moment(moment) => view.moment = moment,
             ViewChange::Theme(theme) => theme::set(ctx, theme),

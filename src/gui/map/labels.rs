@@ -26,7 +26,8 @@ struct Outside<'a> {
     size: Vec2,
 }
 
-/// Values, budget bars and numbers of the order. `hidden` is a panel whose value would cover what is being read on it.
+/// Values, budget bars and numbers of the order; answers where they stand. `hidden` is a panel whose value would cover what is
+/// being read on it.
 pub(super) fn draw(
     paint: &Painter,
     m: &Model<'_>,
@@ -34,7 +35,7 @@ pub(super) fn draw(
     view: &Viewport,
     scene: &MapScene,
     hidden: Option<usize>,
-) {
+) -> Vec<Rect> {
     let mut taken = Vec::new();
     let mut outside = Vec::new();
     for (index, (shape, mark)) in cache.panels.iter().zip(&scene.panels).enumerate() {
@@ -64,6 +65,7 @@ pub(super) fn draw(
             taken.push(rect);
         }
     }
+    taken
 }
 
 /// The box on the screen for something of an aspect: middle, width, height.

@@ -1,6 +1,6 @@
 //! The legend under the map: only what is on the map.
 
-use super::paint::fill_color;
+use super::paint::{fill_color, hatch_of};
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::widgets::{pin_symbol, worker_badge};
@@ -37,7 +37,11 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
     match symbol {
         LegendSymbol::Fill(fill) => {
             let swatch = Rect::from_min_size(pos2(x, y - 6.0), vec2(18.0, 12.0));
-            paint.rect(swatch, 2.0, fill_color(p, fill), Stroke::new(1.0, p.seam), StrokeKind::Inside);
+            paint.rect_filled(swatch, 2.0, fill_color(p, fill));
+            if let Some(hatch) = hatch_of(fill) {
+                hatched(paint, swatch, hatch);
+            }
+            paint.rect_stroke(swatch, 2.0, Stroke::new(1.0, p.seam), StrokeKind::Inside);
             18.0
         }
         LegendSymbol::Ramp => {
@@ -55,5 +59,18 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
             worker_badge(paint, pos2(x + 7.0, y), 7.0, worker, "");
             14.0
         }
+    }
+}
+
+/// The hatch of a level, as on the map: the denser, the harder the work.
+fn hatched(paint: &Painter, swatch: Rect, hatch: usize) {
+    const DISTANCES: [f32; 4] = [12.0, 8.0, 5.5, 3.5];
+    let p = theme::of(paint.ctx());
+    let clipped = paint.with_clip_rect(swatch.intersect(paint.clip_rect()));
+    let mut x = swatch.left() - swatch.height() + DISTANCES[hatch] / 2.0;
+    while x < swatch.right() {
+        let line = [pos2(x, swatch.top()), pos2(x + swatch.height(), swatch.bottom())];
+        clipped.line_segment(line, Stroke::new(1.0, p.level(4)));
+        x += DISTANCES[hatch];
     }
 }

@@ -36,9 +36,9 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         cache.prepare(m.template, view.scale());
         let paint = ui.painter_at(area);
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
-        paint::pins(&paint, m, &view, &scene);
         let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
-        labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
+        let taken = labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
+        paint::pins(&paint, m, &view, &scene, &taken);
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
         legend::draw(&paint, area, &scene, m);
@@ -77,6 +77,9 @@ fn pointer(
     out: &mut Vec<Action>,
 ) -> Viewport {
     let before = view;
+    if boxing(ui, m, background, &view, out) {
+        return view;
+    }
     if background.dragged() {
         let by = background.drag_delta();
         view.pan(ScreenVector::new(by.x, by.y));
@@ -106,6 +109,27 @@ fn pointer(
         ui.ctx().set_cursor_icon(egui::CursorIcon::Crosshair);
     }
     view
+}
+
+/// Shift and a drag draw a box; the panels whose middle lies in it are chosen. Answers whether a box is being drawn.
+fn boxing(ui: &Ui, m: &Model<'_>, background: &egui::Response, view: &Viewport, out: &mut Vec<Action>) -> bool {
+    let (shift, origin) = ui.input(|i| (i.modifiers.shift, i.pointer.press_origin()));
+    let Some((from, to)) = origin.zip(background.interact_pointer_pos()).filter(|_| shift) else { return false };
+    let drawn = Rect::from_two_pos(from, to);
+    if background.drag_stopped() {
+        let middle = |p: &&Panel| {
+            let at = view.to_screen(p.label.centre);
+            drawn.contains(pos2(at.x, at.y))
+        };
+        let inside = m.template.panels.iter().filter(middle).map(|p| p.id.clone()).collect();
+        out.push(Action::View(ViewChange::ChooseAll(inside)));
+    } else if background.dragged() {
+        let p = theme::of(ui.ctx());
+        let layer = egui::LayerId::new(egui::Order::Foreground, egui::Id::unique("selection-box"));
+        let paint = ui.ctx().layer_painter(layer);
+        paint.rect(drawn, 2.0, p.accent.gamma_multiply(0.12), Stroke::new(1.5, p.accent), StrokeKind::Inside);
+    }
+    background.dragged() || background.drag_stopped()
 }
 
 fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
@@ -224,6 +248,11 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
                 if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked() {
                     out.push(Action::View(ViewChange::Fit));
+                }
+                let hint = "Show what is chosen as large as it goes (Z)";
+                let chosen = !m.view.chosen.is_empty();
+                if ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
+                    out.push(Action::View(ViewChange::FitChosen));
                 }
             });
         },

@@ -10,7 +10,7 @@ use crate::polish::Level;
 use crate::scene::{Fill, MapScene, Overlay, PinShape};
 use crate::vehicle::Surface;
 use eframe::egui::epaint::{Mesh, Vertex, WHITE_UV};
-use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Shape, Stroke, pos2, vec2};
+use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 use std::sync::Arc;
 
 /// Fills, hatches, seams, contour, quiet drawing, choice.
@@ -66,8 +66,11 @@ pub(super) fn vehicle(
     }
 }
 
-/// Spots and defects.
-pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene) {
+/// Zoom in points per mm from which every spot shows its value.
+const SPOT_VALUES_FROM: f32 = 0.3;
+
+/// Spots and defects. A spot keeps clear of the labels in `taken`; a defect is drawn where it is.
+pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene, taken: &[Rect]) {
     let p = theme::of(paint.ctx());
     let current = m.current().map(|(i, _)| i);
     if m.view.workspace == Workspace::Survey
@@ -81,16 +84,18 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     }
     for pin in &scene.pins {
         let at = to_screen(view, pin.at);
+        let covered = |rect: Rect| taken.iter().any(|t| t.intersects(rect));
         if pin.shape != PinShape::Spot {
             pin_symbol(paint, at, pin.shape, pin.severity);
-        } else if current == Some(pin.panel) {
-            pin_symbol(paint, at, pin.shape, pin.severity);
-            let font = FontId::proportional(12.0);
-            let galley = paint.layout_no_wrap(pin.value.clone(), font, p.ink);
+        } else if current == Some(pin.panel) || view.scale() >= SPOT_VALUES_FROM {
+            let galley = paint.layout_no_wrap(pin.value.clone(), FontId::proportional(12.0), p.ink);
             let area = Align2::CENTER_BOTTOM.anchor_size(at - vec2(0.0, 5.0), galley.size());
-            paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
-            paint.galley(area.min, galley, p.ink);
-        } else {
+            if !covered(area.union(Rect::from_center_size(at, vec2(8.0, 8.0)))) {
+                pin_symbol(paint, at, pin.shape, pin.severity);
+                paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
+                paint.galley(area.min, galley, p.ink);
+            }
+        } else if !covered(Rect::from_center_size(at, vec2(4.0, 4.0))) {
             paint.circle_filled(at, 1.5, p.contour);
         }
     }
@@ -134,7 +139,8 @@ pub(super) fn fill_color(p: &Palette, fill: Fill) -> Color32 {
     }
 }
 
-fn hatch_of(fill: Fill) -> Option<usize> {
+/// Which hatch a fill has, sparse to dense.
+pub(super) fn hatch_of(fill: Fill) -> Option<usize> {
     match fill {
         Fill::Level(Level::Leave) => None,
         Fill::Level(level) => Some((level as usize).saturating_sub(1).min(3)),

@@ -7,7 +7,7 @@ use crate::insight::exposure;
 use crate::job::Command;
 use crate::polish::{Goal, Level};
 use crate::units::minutes;
-use crate::vehicle::Surface;
+use crate::vehicle::{FeatureKind, Surface};
 use eframe::egui::{self, Sense, Ui, vec2};
 
 /// Draws the plan of the chosen panel, or of the whole vehicle.
@@ -55,6 +55,13 @@ fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
     }
     for caution in &budget.cautions {
         ui.label(egui::RichText::new(caution).color(p.note));
+    }
+    let features = m.template.cautions(index);
+    if !polish.steps.is_empty() && !features.is_empty() {
+        section(ui, "Mind");
+        for caution in features.into_iter().filter_map(FeatureKind::caution) {
+            ui.label(caution);
+        }
     }
     if !polish.stays.is_empty() {
         section(ui, "What stays");
