@@ -16,14 +16,15 @@ fn with_figures(problem: &Problem, plan: PlanFile) -> PlanFile {
 }
 
 fn mutated(dice: &mut Dice, spec: &ProblemSpec, plan: &PlanFile) -> PlanFile {
-    let mut plan = PlanFile { operations: plan.operations.clone(), ..*plan };
+    let operations = plan.operations.clone();
+    let mut plan = PlanFile { operations, ..*plan };
     let count = plan.operations.len() as u64;
     let one = dice.below(count) as usize;
     let other = dice.below(count) as usize;
     match dice.below(7) {
         0 => plan.operations[one].start_s += dice.range(1, 6),
         1 => plan.operations[one].start_s -= dice.range(1, 6),
-        2 => plan.operations[one].worker = spec.workers[dice.below(spec.workers.len() as u64) as usize].id.clone(),
+        2 => plan.operations[one].worker.clone_from(&spec.workers[dice.below(spec.workers.len() as u64) as usize].id),
         3 => {
             let start = plan.operations[one].start_s;
             plan.operations[one].start_s = plan.operations[other].start_s;

@@ -120,6 +120,13 @@ impl Order {
         Some(order)
     }
 
+    /// The order of a plan; no dearer than the plan.
+    pub(crate) fn of(model: &Model, schedule: &Schedule) -> Option<Self> {
+        let list = schedule.rows().iter().map(|r| r.operation as u32).collect();
+        let worker = schedule.by_operation().iter().map(|r| r.worker as u8).collect();
+        Self::new(model, list, worker)
+    }
+
     /// Cost of the kept list.
     pub(crate) fn cost(&self) -> i64 {
         self.cost
