@@ -162,11 +162,10 @@ impl Search<'_> {
             return;
         }
         let best = self.shared.lock().schedule.clone();
-        if best.cost() < self.best.cost() {
-            if let Some(order) = Order::of(self.shared.model, &best) {
-                self.best = order;
-                self.annealer.order = self.best.clone();
-            }
+        let ahead = best.cost() < self.best.cost();
+        if let Some(order) = Order::of(self.shared.model, &best).filter(|_| ahead) {
+            self.best = order;
+            self.annealer.order = self.best.clone();
         }
     }
 
