@@ -16,7 +16,8 @@ fn with_figures(problem: &Problem, plan: PlanFile) -> PlanFile {
 }
 
 fn mutated(dice: &mut Dice, spec: &ProblemSpec, plan: &PlanFile) -> PlanFile {
-    let mut plan = PlanFile { operations: plan.operations.clone(), ..*plan };
+    let operations = plan.operations.clone();
+    let mut plan = PlanFile { operations, ..*plan };
     let count = plan.operations.len() as u64;
     let one = dice.below(count) as usize;
     let other = dice.below(count) as usize;

@@ -118,3 +118,43 @@ fn simulated_days_repeat_with_their_seed() {
     assert_eq!(simulate(&problem, best, 500, 3), simulate(&problem, best, 500, 3));
     assert!(simulate(&problem, best, 500, 3).expected_finish_s > best.makespan_s() as f64);
 }
+
+/// What is known of a stored problem: the cost of the best plan anybody found, and the bound proven today.
+fn known(file: &str, best_known: i64, proven: i64) {
+    let path = format!("{}/tests/data/crew/{file}.json", env!("CARGO_MANIFEST_DIR"));
+    let problem = Problem::from_json(&std::fs::read_to_string(path).unwrap()).unwrap();
+    let outcome = solve(&problem, &Limits { nodes: Some(400_000), threads: 2, seed: 1 }, &Quiet);
+    let (cost, bound) = (outcome.schedule().unwrap().cost(), outcome.bound().unwrap());
+    assert!(cost * 100 <= best_known * 102, "{file}: {cost} is over 2 % above {best_known}");
+    assert!(bound >= proven && bound <= best_known, "{file}: bound {bound}, was {proven}, best known {best_known}");
+}
+
+#[test]
+fn tiny_is_planned_as_well_as_before() {
+    known("tiny", 1_278, 1_278);
+}
+
+#[test]
+fn small_is_planned_as_well_as_before() {
+    known("small", 3_382, 3_202);
+}
+
+#[test]
+fn alone_is_planned_as_well_as_before() {
+    known("alone", 11_147, 10_927);
+}
+
+#[test]
+fn common_is_planned_as_well_as_before() {
+    known("common", 7_608, 7_384);
+}
+
+#[test]
+fn two_level_is_planned_as_well_as_before() {
+    known("two-level", 7_416, 7_101);
+}
+
+#[test]
+fn two_layers_is_planned_as_well_as_before() {
+    known("two-layers", 14_434, 14_008);
+}

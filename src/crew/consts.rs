@@ -29,7 +29,7 @@ pub(crate) const HOT_S: f64 = 6.0;
 /// Lowest temperature a cooling begins with.
 pub(crate) const COOLEST_HOT_S: f64 = 1.0;
 /// Trials for each operation that allow a cooling to begin one second hotter.
-pub(crate) const TRIALS_A_DEGREE: f64 = 2_000.0;
+pub(crate) const TRIALS_A_DEGREE: f64 = 500.0;
 /// Temperature of the last moment.
 pub(crate) const COLD_S: f64 = 0.08;
 /// Placements the exact search may try for one part of a problem, or for one question about a conflict.
@@ -42,5 +42,7 @@ pub(crate) const EXACT_AT_ONCE: usize = 9;
 pub(crate) const EXACT_NODES: u64 = 3_000_000;
 /// Rounds of planning and measuring for a robust plan; seven halvings find the reserve to within a hundredth.
 pub(crate) const ROBUST_ROUNDS: u32 = 8;
-/// Nodes of each round when the outside sets no limit.
-pub(crate) const ROBUST_NODES: u64 = 400_000;
+/// Nodes of each round when the outside sets no limit, times operations: about half a second a round.
+pub(crate) const ROBUST_NODES: u64 = 24_000_000;
+/// Most nodes of one such round.
+pub(crate) const ROBUST_NODES_EACH: u64 = 400_000;

@@ -1,7 +1,7 @@
 //! Construction, then search on every thread, within what the outside allows. The only place in `crew` with threads.
 //!
-//! Threads share nothing but the best plan they report, and none of them steers by it: with a limit of nodes each has its
-//! share, so the answer depends on problem, seed, nodes and thread count only. Without one the clock decides when they stop.
+//! With a limit of nodes each thread has its share and goes its own way, so the answer depends on problem, seed, nodes and
+//! thread count only. Without one the clock decides when they stop, and every other thread goes on from what all have found.
 
 use super::bound;
 use super::conflict;
@@ -141,6 +141,7 @@ impl Search<'_> {
         }
         let mut coolings = 0;
         while !self.stop {
+            self.catch_up();
             let run = self.cooling(length);
             self.cool(run);
             coolings += 1;
@@ -152,6 +153,19 @@ impl Search<'_> {
             }
             self.stop |= self.finished();
             length = (length * 2).min(LONGEST_RUN);
+        }
+    }
+
+    /// Without a limit of nodes every other thread goes on from the best order of all; the rest look elsewhere.
+    fn catch_up(&mut self) {
+        if self.alone || !self.thread.is_multiple_of(2) {
+            return;
+        }
+        let best = self.shared.lock().schedule.clone();
+        let ahead = best.cost() < self.best.cost();
+        if let Some(order) = Order::of(self.shared.model, &best).filter(|_| ahead) {
+            self.best = order;
+            self.annealer.order = self.best.clone();
         }
     }
 

@@ -5,7 +5,7 @@
 //! window, in the problem as it is, is at most the target.
 
 use super::bound;
-use super::consts::{ROBUST_NODES, ROBUST_ROUNDS};
+use super::consts::{ROBUST_NODES, ROBUST_NODES_EACH, ROBUST_ROUNDS};
 use super::outcome::{Control, Limits, Outcome};
 use super::portfolio::solve;
 use super::problem::Problem;
@@ -44,7 +44,8 @@ pub struct RobustPlan {
     pub bound: i64,
 }
 
-/// Plans for a target. Limits count for all rounds together; with nodes the answer is the same everywhere.
+/// Plans for a target. Limits count for all rounds together; with nodes the answer is the same everywhere. The outside hears of
+/// every plan that meets the target and is cheaper than the last one.
 ///
 /// # Errors
 /// The [`Outcome`] of plain planning when that has no plan.
@@ -54,7 +55,8 @@ pub fn solve_robust(
     control: &dyn Control,
     target: Target,
 ) -> Result<RobustPlan, Outcome> {
-    let mut search = Robust { problem, limits, control, target, best: None, round: 0 };
+    let bound = bound::cost(problem, None);
+    let mut search = Robust { problem, limits, control, target, bound, best: None, round: 0 };
     let plain = search.plan(0.0)?;
     if plain > target.late_chance {
         // Reserves between one known to be too small and one known to be enough.
@@ -76,6 +78,7 @@ struct Robust<'a> {
     limits: &'a Limits,
     control: &'a dyn Control,
     target: Target,
+    bound: i64,
     best: Option<Chosen>,
     round: u32,
 }
@@ -97,7 +100,7 @@ impl Robust<'_> {
                 }
             }
         });
-        let nodes = self.limits.nodes.map_or(ROBUST_NODES, |n| n / u64::from(ROBUST_ROUNDS));
+        let nodes = self.limits.nodes.map_or_else(|| self.round_nodes(), |n| n / u64::from(ROBUST_ROUNDS));
         let limits = Limits { nodes: Some(nodes), seed: self.limits.seed + u64::from(self.round), ..*self.limits };
         self.round += 1;
         let silent = Silent { control: self.control, plans: Mutex::default() };
@@ -113,6 +116,10 @@ impl Robust<'_> {
         Ok(late)
     }
 
+    fn round_nodes(&self) -> u64 {
+        (ROBUST_NODES / self.problem.len() as u64).min(ROBUST_NODES_EACH)
+    }
+
     fn measure(&self, schedule: &Schedule, seed: u64) -> Lateness {
         simulate(self.problem, schedule, self.target.runs, seed)
     }
@@ -126,15 +133,17 @@ impl Robust<'_> {
             _ => late < best.late,
         });
         if better {
+            if late <= target {
+                self.control.improved(&schedule, self.bound);
+            }
             self.best = Some(Chosen { schedule, late, reserve });
         }
     }
 
     fn finish(self) -> Result<RobustPlan, Outcome> {
-        let bound = bound::cost(self.problem, None);
+        let bound = self.bound;
         let Some(best) = &self.best else { return Err(Outcome::Unknown { bound }) };
         let lateness = self.measure(&best.schedule, self.limits.seed ^ 0x0DD_DA75);
-        self.control.improved(&best.schedule, bound);
         let met = best.late <= self.target.late_chance;
         Ok(RobustPlan { schedule: best.schedule.clone(), lateness, reserve: best.reserve, met, bound })
     }

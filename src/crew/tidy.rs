@@ -13,9 +13,7 @@ use super::schedule::Schedule;
 pub fn tidy(problem: &Problem, schedule: &Schedule, most: i64, nodes: u64, seed: u64) -> Schedule {
     let model = Model::new(problem);
     let scale = Scale::of(problem);
-    let list = schedule.rows().iter().map(|r| r.operation as u32).collect();
-    let worker = schedule.by_operation().iter().map(|r| r.worker as u8).collect();
-    let Some(order) = Order::new(&model, list, worker) else { return schedule.clone() };
+    let Some(order) = Order::of(&model, schedule) else { return schedule.clone() };
     let mut best = (habits(problem, schedule).score(), schedule.cost());
     let mut tidiest = schedule.clone();
     let mut annealer = Annealer::new(&model, order, Random::new(seed, 0x71D7));

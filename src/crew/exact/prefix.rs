@@ -1,5 +1,6 @@
 //! The first operations of a plan by start, and when they start.
 
+use crate::crew::consts::LARGEST_HORIZON;
 use crate::crew::model::Model;
 
 /// A sequence under construction. Starts never decrease along it.
@@ -163,6 +164,9 @@ impl<'a> Prefix<'a> {
             for place in 0..self.list.len() {
                 let o = self.list[place] as usize;
                 self.end[o] = self.earliest_at(place, o, usize::from(self.worker[o])) + self.model.duration[o];
+            }
+            if i64::from(self.makespan()) > LARGEST_HORIZON {
+                return false; // only a circle of windows pushes that far
             }
         }
         false
