@@ -19,8 +19,20 @@ const BAR: f32 = 9.0;
 /// Most badges on one panel.
 const BADGES: usize = 2;
 
+/// A label that was drawn.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Placed {
+    /// Whose it is: an index into the panels.
+    pub(super) panel: usize,
+    /// Where on the screen.
+    pub(super) rect: Rect,
+    /// On its panel; otherwise beside it on a leader line.
+    pub(super) inside: bool,
+}
+
 /// What is to be written for a panel that has no room for it.
 struct Outside<'a> {
+    panel: usize,
     mark: &'a PanelMark,
     from: Pos2,
     size: Vec2,
@@ -35,7 +47,7 @@ pub(super) fn draw(
     view: &Viewport,
     scene: &MapScene,
     hidden: Option<usize>,
-) -> Vec<Rect> {
+) -> Vec<Placed> {
     let mut taken = Vec::new();
     let mut outside = Vec::new();
     for (index, (shape, mark)) in cache.panels.iter().zip(&scene.panels).enumerate() {
@@ -50,8 +62,9 @@ pub(super) fn draw(
             value(paint, view, shape, mark)
         };
         match inside {
-            Some(rect) => taken.push(rect),
+            Some(rect) => taken.push(Placed { panel: index, rect, inside: true }),
             None => outside.push(Outside {
+                panel: index,
                 mark,
                 from: to_screen(view, m.template.panels[index].label.centre),
                 size: outside_size(paint, mark),
@@ -62,7 +75,7 @@ pub(super) fn draw(
     for item in outside.iter().filter(|o| area.contains(o.from)) {
         if let Some(rect) = free_place(m, view, item, area, &taken) {
             leader(paint, item, rect);
-            taken.push(rect);
+            taken.push(Placed { panel: item.panel, rect, inside: false });
         }
     }
     taken
@@ -144,7 +157,7 @@ fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
 }
 
 /// The nearest place beside a panel where a label covers no other one; rather off the vehicle than on it.
-fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, taken: &[Rect]) -> Option<Rect> {
+fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, taken: &[Placed]) -> Option<Rect> {
     const TURNS: u8 = 24;
     let on_vehicle = |rect: Rect| {
         let corners = [rect.left_top(), rect.right_top(), rect.left_bottom(), rect.right_bottom(), rect.center()];
@@ -158,7 +171,7 @@ fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, ta
             let reach =
                 vec2(angle.cos() * (distance + item.size.x / 2.0), angle.sin() * (distance + item.size.y / 2.0));
             let rect = Rect::from_center_size(item.from + reach, item.size);
-            if !area.contains_rect(rect) || taken.iter().any(|t| t.expand(2.0).intersects(rect)) {
+            if !area.contains_rect(rect) || taken.iter().any(|t| t.rect.expand(2.0).intersects(rect)) {
                 continue;
             }
             let cost = distance + 12.0 * on_vehicle(rect) as f32;

@@ -1,6 +1,8 @@
 //! The map: pointer and keys to wishes. What it looks like is in [`paint`], where things lie in [`layout`].
 
 mod labels;
+#[cfg(test)]
+mod labels_test;
 mod layout;
 mod legend;
 mod paint;

@@ -1,5 +1,6 @@
 //! From a scene to shapes on the screen.
 
+use super::labels::Placed;
 use super::layout::MapCache;
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
@@ -70,7 +71,7 @@ pub(super) fn vehicle(
 const SPOT_VALUES_FROM: f32 = 0.3;
 
 /// Spots and defects. A spot keeps clear of the labels in `taken`; a defect is drawn where it is.
-pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene, taken: &[Rect]) {
+pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapScene, taken: &[Placed]) {
     let p = theme::of(paint.ctx());
     let current = m.current().map(|(i, _)| i);
     if m.view.workspace == Workspace::Survey
@@ -84,7 +85,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     }
     for pin in &scene.pins {
         let at = to_screen(view, pin.at);
-        let covered = |rect: Rect| taken.iter().any(|t| t.intersects(rect));
+        let covered = |rect: Rect| taken.iter().any(|t| t.rect.intersects(rect));
         if pin.shape != PinShape::Spot {
             pin_symbol(paint, at, pin.shape, pin.severity);
         } else if current == Some(pin.panel) || view.scale() >= SPOT_VALUES_FROM {
