@@ -10,10 +10,11 @@
 mod pictures;
 mod raster;
 mod scripted;
+mod sheets;
 
 use eframe::egui::{self, Vec2};
 use egui_kittest::Harness;
-use lapwright::file::{SAMPLE, job_from_text};
+use lapwright::file::{Loaded, SAMPLE, job_from_text};
 use lapwright::gui::{App, install_theme};
 use lapwright::work::Effort;
 use raster::Raster;
@@ -21,20 +22,25 @@ use raster::Raster;
 /// The same order on every machine: one thread, a number of steps instead of a time.
 const EFFORT: Effort = Effort { seconds: 600.0, nodes: Some(20_000), threads: 1, seed: 1 };
 
-/// A window on the sample, drawn once, its order planned.
+/// A window on the sample, its order planned.
 fn window(size: [f32; 2]) -> Harness<'static, App> {
-    let mut window = Harness::builder()
+    let mut window = window_on(job_from_text("the sample", SAMPLE).unwrap(), EFFORT, size);
+    settle(&mut window);
+    window
+}
+
+/// A window on a job, drawn once.
+fn window_on(loaded: Loaded, effort: Effort, size: [f32; 2]) -> Harness<'static, App> {
+    Harness::builder()
         .with_size(Vec2::from(size))
         .with_theme(egui::Theme::Light)
         .with_max_steps(40)
         .with_render_cursor(false)
         .renderer(Raster::default())
-        .build_eframe(|creation| {
+        .build_eframe(move |creation| {
             install_theme(&creation.egui_ctx);
-            App::with_effort(job_from_text("the sample", SAMPLE).unwrap(), None, EFFORT)
-        });
-    settle(&mut window);
-    window
+            App::with_effort(loaded, None, effort)
+        })
 }
 
 /// Runs frames until the order of the job as it is has been planned.

@@ -70,7 +70,7 @@ fn hatched(paint: &Painter, swatch: Rect, hatch: usize) {
     let mut x = swatch.left() - swatch.height() + DISTANCES[hatch] / 2.0;
     while x < swatch.right() {
         let line = [pos2(x, swatch.top()), pos2(x + swatch.height(), swatch.bottom())];
-        clipped.line_segment(line, Stroke::new(1.0, p.level(4)));
+        clipped.line_segment(line, Stroke::new(1.0, p.hatch()));
         x += DISTANCES[hatch];
     }
 }

@@ -36,7 +36,7 @@ pub(super) fn vehicle(
         paint.add(Shape::mesh(Arc::new(Mesh { indices: shape.indices.clone(), vertices, ..Mesh::default() })));
         if let Some(hatch) = hatch_of(mark.fill) {
             for (from, to) in &shape.hatches[hatch] {
-                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.level(4)));
+                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.hatch()));
             }
         }
     }

@@ -70,6 +70,11 @@ impl Palette {
         self.levels[index.min(self.levels.len() - 1)]
     }
 
+    /// Lines of a hatch, to be seen on every shade.
+    pub(in crate::gui) fn hatch(&self) -> Color32 {
+        self.contour.gamma_multiply(0.5)
+    }
+
     /// A place on the ordered ramp, 0 to 1.
     pub(in crate::gui) fn ramp(&self, share: f32) -> Color32 {
         let place = share.clamp(0.0, 1.0) * (RAMP.len() - 1) as f32;

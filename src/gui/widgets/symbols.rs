@@ -66,11 +66,7 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
                 }
                 DefectClass::Broken => {
                     let quarter = std::f32::consts::FRAC_PI_4;
-                    paint.add(Shape::convex_polygon(
-                        regular(at, radius * 1.2, 4, quarter),
-                        fill,
-                        Stroke::new(1.5, p.sheet),
-                    ));
+                    paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, quarter), fill, line));
                 }
             }
         }
