@@ -1,6 +1,7 @@
 //! What the map is made of on its way to the screen, cached per template and zoom step: triangles of the fills, lines of the
 //! seams, hatches, label boxes. All in map millimetres, so panning costs nothing.
 
+use super::labels::Placed;
 use crate::geometry::{LabelPlace, MapCurve, MapPoint, Outline, hatch_lines};
 use crate::vehicle::Template;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
@@ -13,6 +14,8 @@ pub(in crate::gui) struct MapCache {
     pub(super) panels: Vec<PanelShape>,
     pub(super) seams: Vec<SeamShape>,
     pub(super) decor: Vec<Vec<MapPoint>>,
+    /// Where the labels of the last picture stand.
+    pub(super) labels: Vec<Placed>,
 }
 
 /// One panel.

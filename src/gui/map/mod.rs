@@ -33,14 +33,16 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
     ui.scope_builder(builder, |ui| {
         let (area, background) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
         let view = viewport(m, area, out);
-        let view = pointer(ui, m, area, &background, view, out);
-        let hovered = background.hover_pos().filter(|_| !background.dragged()).and_then(|p| panel_under(m, &view, p));
+        let view = pointer(ui, m, cache, &background, view, out);
+        let hovered =
+            background.hover_pos().filter(|_| !background.dragged()).and_then(|p| panel_under(m, cache, &view, p));
         cache.prepare(m.template, view.scale());
         let paint = ui.painter_at(area);
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
         let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
         let taken = labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
         paint::pins(&paint, m, &view, &scene, &taken);
+        cache.labels = taken;
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
         legend::draw(&paint, area, &scene, m);
@@ -73,7 +75,7 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
 fn pointer(
     ui: &Ui,
     m: &Model<'_>,
-    area: Rect,
+    cache: &MapCache,
     background: &egui::Response,
     mut view: Viewport,
     out: &mut Vec<Action>,
@@ -86,7 +88,7 @@ fn pointer(
         let by = background.drag_delta();
         view.pan(ScreenVector::new(by.x, by.y));
     }
-    if let Some(at) = background.hover_pos().filter(|p| area.contains(*p)) {
+    if let Some(at) = background.hover_pos().filter(|p| background.rect.contains(*p)) {
         let (scroll, pinch) = ui.input(|i| (i.smooth_scroll_delta().y, i.zoom_delta()));
         let factor = pinch * (scroll / 240.0).exp();
         if (factor - 1.0).abs() > 1e-4 {
@@ -104,7 +106,7 @@ fn pointer(
     {
         let place = view.to_map(ScreenPoint::new(at.x, at.y));
         let several = ui.input(|i| i.modifiers.shift);
-        click(m, place, several, out);
+        click(m, panel_under(m, cache, &view, at), place, several, out);
     }
     let crosshair = m.view.tool != Tool::Choose && background.hovered();
     if crosshair {
@@ -134,10 +136,10 @@ fn boxing(ui: &Ui, m: &Model<'_>, background: &egui::Response, view: &Viewport, 
     background.dragged() || background.drag_stopped()
 }
 
-fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
-    let panel = m.template.panel_at(place).map(|i| &m.template.panels[i]);
+fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
+    let panel = panel.map(|i| &m.template.panels[i]);
     match (&m.view.tool, panel) {
-        (Tool::PlaceDefect(kind), Some(panel)) => {
+        (Tool::PlaceDefect(kind), Some(panel)) if panel.outline.contains(place) => {
             let size = Millimetres::of(30.0);
             let defect =
                 Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
@@ -149,8 +151,10 @@ fn click(m: &Model<'_>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
     }
 }
 
-fn panel_under(m: &Model<'_>, view: &Viewport, at: egui::Pos2) -> Option<usize> {
-    m.template.panel_at(view.to_map(ScreenPoint::new(at.x, at.y)))
+/// The panel at a point of the screen; a label beside the vehicle stands for its panel.
+fn panel_under(m: &Model<'_>, cache: &MapCache, view: &Viewport, at: egui::Pos2) -> Option<usize> {
+    let label = cache.labels.iter().find(|l| !l.inside && l.rect.contains(at));
+    label.map(|l| l.panel).or_else(|| m.template.panel_at(view.to_map(ScreenPoint::new(at.x, at.y))))
 }
 
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
