@@ -11,7 +11,7 @@ use lapwright::crew::{
     waits,
 };
 
-const LIMITS: Limits = Limits { nodes: Some(60_000), threads: 1, seed: 7 };
+const LIMITS: Limits = Limits { nodes: Some(150_000), threads: 1, seed: 7 };
 
 fn kind(name: &str) -> Kind {
     kinds().into_iter().find(|k| k.name == name).unwrap_or_else(|| panic!("no kind {name}"))
