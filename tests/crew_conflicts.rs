@@ -8,7 +8,7 @@ use crew_support::brute::brute_force;
 use crew_support::invent::{COMMON, invent};
 use crew_support::quiet::Quiet;
 use crew_support::random_problem::{Dice, random_problem};
-use lapwright::crew::{Conflict, LagSpec, Limits, Outcome, Problem, ProblemSpec, WetSpec, solve};
+use lapwright::crew::{Conflict, LagSpec, Limits, Outcome, Problem, ProblemSpec, WetSpec, solve, violations};
 
 fn conflicts(spec: ProblemSpec) -> Vec<Conflict> {
     let problem = Problem::try_from(spec).unwrap();
@@ -92,4 +92,26 @@ fn named_operations_are_in_conflict_by_themselves() {
         }
     }
     assert!(checked > 100, "{checked}");
+}
+
+/// A wet period whose end no lag puts after its beginning: the search takes that order for granted, so nothing may be called
+/// impossible because all orders were tried.
+#[test]
+fn a_period_without_a_direction_gets_a_valid_plan_and_no_false_proof() {
+    let mut plans = 0;
+    for seed in 0..500 {
+        let mut spec = random_problem(&mut Dice::new(seed));
+        let [first, second, third, ..] = spec.operations.as_slice() else { continue };
+        spec.wet = vec![WetSpec { from: third.id.clone(), to: first.id.clone(), blocks: vec![second.id.clone()] }];
+        let problem = Problem::try_from(spec.clone()).unwrap();
+        match solve(&problem, &Limits { nodes: Some(5_000), threads: 1, seed }, &Quiet) {
+            Outcome::Infeasible(conflicts) => panic!("seed {seed}: {conflicts:?}"),
+            Outcome::Unknown { .. } => {}
+            Outcome::Optimal(best) | Outcome::Feasible { best, .. } => {
+                assert_eq!(violations(&problem, &best.to_plan(&problem, 0)), [], "seed {seed}");
+                plans += 1;
+            }
+        }
+    }
+    assert!(plans > 150, "{plans}");
 }

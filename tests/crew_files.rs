@@ -62,6 +62,7 @@ fn each_fault_is_found_where_it_is() {
     only_fault("/lags/1/to", json!("l9"), Code::CrewName, "lags[1].to");
     only_fault("/lags/1/to", json!("a2"), Code::CrewCycle, "lags[1]");
     only_fault("/wet/0/blocks/1", json!("l9"), Code::CrewName, "wet[0].blocks[1]");
+    only_fault("/wet/0/blocks/1", json!("l1"), Code::CrewCycle, "wet[0].blocks[1]");
     only_fault("/close/0/1", json!("roof"), Code::CrewName, "close[0][1]");
     only_fault("/walk_s/0/2", json!(9), Code::CrewWalk, "walk_s[0][2]");
     only_fault("/walk_s/1/1", json!(1), Code::CrewWalk, "walk_s[1][1]");

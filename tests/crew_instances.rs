@@ -6,11 +6,13 @@ mod crew_support;
 use crew_support::invent::{Kind, invent, kinds};
 use crew_support::quiet::Quiet;
 use lapwright::crew::{
-    Limits, Outcome, Problem, Target, cost_of_moving, explain, habits, simulate, solve, solve_robust, tidy, violations,
-    waits,
+    Control, Limits, Outcome, Problem, Schedule, Target, cost_of_moving, explain, habits, simulate, solve,
+    solve_robust, tidy, violations, waits,
 };
+use std::sync::Mutex;
+use std::sync::atomic::{AtomicU32, Ordering};
 
-const LIMITS: Limits = Limits { nodes: Some(60_000), threads: 1, seed: 7 };
+const LIMITS: Limits = Limits { nodes: Some(150_000), threads: 1, seed: 7 };
 
 fn kind(name: &str) -> Kind {
     kinds().into_iter().find(|k| k.name == name).unwrap_or_else(|| panic!("no kind {name}"))
@@ -33,6 +35,37 @@ fn every_kind_gets_a_valid_plan_close_to_its_bound() {
             let allowed = if kind.people.len() > 3 || kind.layers > 1 { 0.15 } else { 0.08 };
             assert!(gap <= allowed, "{} {seed}: cost {}, bound {bound}", kind.name, best.cost());
         }
+    }
+}
+
+/// Stops after a number of questions and remembers what it was told.
+struct Listener {
+    questions: AtomicU32,
+    told: Mutex<Vec<(i64, i64)>>,
+}
+
+impl Control for Listener {
+    fn should_stop(&self) -> bool {
+        self.questions.fetch_sub(1, Ordering::Relaxed) <= 1
+    }
+    fn improved(&self, best: &Schedule, bound: i64) {
+        self.told.lock().unwrap().push((best.cost(), bound));
+    }
+}
+
+#[test]
+fn stopped_at_once_or_later_there_is_a_valid_plan_and_progress_never_goes_back() {
+    for questions in [1, 40] {
+        let problem = problem("two-layers", 3);
+        let listener = Listener { questions: AtomicU32::new(questions), told: Mutex::default() };
+        let outcome = solve(&problem, &Limits { nodes: None, threads: 1, seed: 1 }, &listener);
+        let best = outcome.schedule().unwrap();
+        assert_eq!(violations(&problem, &best.to_plan(&problem, outcome.bound().unwrap())), []);
+        let told = listener.told.into_inner().unwrap();
+        assert_eq!(told.last().map(|t| t.0), Some(best.cost()));
+        assert!(told.iter().all(|&(cost, bound)| bound <= cost));
+        assert!(told.windows(2).all(|w| w[1].0 <= w[0].0 && w[1].1 >= w[0].1), "{told:?}");
+        assert_eq!(told.len() > 3, questions > 1, "{told:?}");
     }
 }
 

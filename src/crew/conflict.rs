@@ -59,6 +59,10 @@ fn describe(whole: &ProblemSpec, left: &ProblemSpec) -> Conflict {
             min => format!("{} waits at least {min} s for {}", lag.to, lag.from),
         };
         reasons.push(match lag.max_s {
+            Some(max) if lag.min_s + takes > max => {
+                let least = lag.min_s + takes;
+                format!("{wait} and takes {takes} s, {least} s together, but must end within {max} s")
+            }
             Some(max) => format!("{wait}, takes {takes} s and must end within {max} s"),
             None => wait,
         });

@@ -5,7 +5,7 @@ pub(crate) const MOST_OPERATIONS: usize = 5_000;
 /// Stances a problem may have; checking the walking table takes the cube of it.
 pub(crate) const MOST_STANCES: usize = 600;
 /// Lags, close pairs and wet entries a problem may have, together.
-pub(crate) const MOST_RULES: usize = 500_000;
+pub(crate) const MOST_RULES: usize = 50_000;
 /// Longest single time, in seconds: about 115 days.
 pub(crate) const LARGEST_TIME: i64 = 10_000_000;
 /// Longest plan, in seconds, so that times fit 32 bits in the search with room to add two.

@@ -79,6 +79,10 @@ impl Model {
                 windows.push(Window { from: lag.from as u32, to: lag.to as u32, max });
             }
         }
+        for &(from, to) in &problem.undirected {
+            before[to].push((from as u32, 0));
+            after[from].push((to as u32, 0));
+        }
         let mut blocks = vec![Vec::new(); n];
         let mut blocked_by = vec![Vec::new(); n];
         let mut frees = vec![Vec::new(); n];

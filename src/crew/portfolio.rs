@@ -24,10 +24,10 @@ pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outco
     let model = Model::new(problem);
     let first = match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
         First::Found(orders) => orders,
-        First::Impossible(parts) => {
+        First::Impossible(parts) if problem.undirected.is_empty() => {
             return Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect());
         }
-        First::Unclear => return Outcome::Unknown { bound: bound::cost(problem, None) },
+        First::Impossible(_) | First::Unclear => return Outcome::Unknown { bound: bound::cost(problem, None) },
     };
     let best = Best { schedule: first[0].schedule(&model, problem), bound: bound::cost(problem, None) };
     control.improved(&best.schedule, best.bound);
@@ -134,8 +134,9 @@ impl Search<'_> {
     fn run(&mut self) {
         let mut length = FIRST_RUN;
         self.stop = self.left == 0 || self.shared.control.should_stop() || self.finished();
-        let small = self.shared.model.n <= EXACT_OPERATIONS;
-        let tiny = self.shared.model.n <= EXACT_AT_ONCE;
+        let proves = self.shared.problem.undirected.is_empty();
+        let small = proves && self.shared.model.n <= EXACT_OPERATIONS;
+        let tiny = proves && self.shared.model.n <= EXACT_AT_ONCE;
         if tiny && self.thread == 0 && !self.stop {
             self.exact();
         }

@@ -21,6 +21,9 @@ pub struct Problem {
     close: Vec<bool>,
     pub(crate) lags: Vec<Lag>,
     pub(crate) wet: Vec<Wet>,
+    /// Wet periods (from, to) of which no lag says that they begin before they end. The search takes it for granted, so what it
+    /// proves by trying all orders is not proven for such a problem.
+    pub(crate) undirected: Vec<(usize, usize)>,
 }
 
 /// One operation, by index.
@@ -43,7 +46,7 @@ pub(crate) struct Lag {
 }
 
 /// One wet rule for one blocked operation, by index.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
 pub(crate) struct Wet {
     pub(crate) from: usize,
     pub(crate) to: usize,
@@ -105,7 +108,7 @@ impl Problem {
                 able: (0..spec.workers.len()).filter(|&w| spec.workers[w].roles.contains(&o.role)).collect(),
             })
             .collect();
-        let lags = spec
+        let lags: Vec<Lag> = spec
             .lags
             .iter()
             .map(|l| Lag {
@@ -116,17 +119,23 @@ impl Problem {
             })
             .collect();
         let mut wet: Vec<Wet> = Vec::new();
+        let mut seen = HashSet::new();
         for rule in &spec.wet {
             let (from, to) = (operation_of[rule.from.as_str()], operation_of[rule.to.as_str()]);
             for blocked in &rule.blocks {
                 let one = Wet { from, to, blocked: operation_of[blocked.as_str()] };
-                if !wet.contains(&one) {
+                if seen.insert(one) {
                     wet.push(one);
                 }
             }
         }
+        let direct: HashSet<(usize, usize)> = lags.iter().map(|l| (l.from, l.to)).collect();
+        let periods: HashSet<(usize, usize)> = wet.iter().map(|w| (w.from, w.to)).collect();
+        let mut undirected: Vec<(usize, usize)> =
+            periods.difference(&direct).copied().filter(|&(from, to)| !follows(&lags, from, to)).collect();
+        undirected.sort_unstable();
         let walk = spec.walk_s.iter().flatten().map(|&s| s as i32).collect();
-        Self { workers: spec.workers.len(), stances, walk, close, operations, lags, wet, spec }
+        Self { workers: spec.workers.len(), stances, walk, close, operations, lags, wet, undirected, spec }
     }
 
     /// The same problem with some of its operations (ascending) and the rules among them.
@@ -201,4 +210,23 @@ impl Problem {
     pub(crate) fn cost(&self, makespan: i64, walking: i64) -> i64 {
         self.spec.objective.makespan * makespan + self.spec.objective.walking * walking
     }
+}
+
+/// Whether a chain of lags leads from one operation to another, or they are the same.
+fn follows(lags: &[Lag], from: usize, to: usize) -> bool {
+    let mut reached = vec![from];
+    let mut at = 0;
+    while at < reached.len() {
+        if reached[at] == to {
+            return true;
+        }
+        let here = reached[at];
+        for lag in lags.iter().filter(|l| l.from == here) {
+            if !reached.contains(&lag.to) {
+                reached.push(lag.to);
+            }
+        }
+        at += 1;
+    }
+    false
 }

@@ -86,8 +86,12 @@ impl<'a> Stretches<'a> {
                 let ready = self.parts[part].iter().filter(|&&o| prefix.may_start(o) && !shuts_out(o));
                 ready.map(move |&o| (o, part, team)).collect::<Vec<_>>()
             });
+            // of what is begun, each worker goes on with what was begun first, so that nothing waits past its window
+            let mut busy = vec![false; model.workers];
+            let first = able
+                .filter(|&(o, _, team)| team.is_some() || !std::mem::replace(&mut busy[usize::from(worker[o])], true));
             let (o, part, team) =
-                able.min_by_key(|&(o, _, team)| (prefix.earliest(o, usize::from(worker[o])), team.is_some(), o))?;
+                first.min_by_key(|&(o, _, team)| (prefix.earliest(o, usize::from(worker[o])), team.is_some(), o))?;
             if !prefix.place(o, usize::from(worker[o])) {
                 return None;
             }

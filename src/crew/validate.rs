@@ -228,6 +228,11 @@ impl Report {
             self.known(format!("wet[{at}].to"), "operation", &wet.to, &operations);
             for (b, name) in wet.blocks.iter().enumerate() {
                 self.known(format!("wet[{at}].blocks[{b}]"), "operation", name, &operations);
+                if *name == wet.from || *name == wet.to {
+                    let cause = format!("\"{name}\" begins or ends the wet period that keeps it away");
+                    let action = "name only operations that mean leaning over the wet panel";
+                    self.say(Code::CrewCycle, format!("wet[{at}].blocks[{b}]"), cause, action);
+                }
             }
         }
     }

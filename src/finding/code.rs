@@ -99,7 +99,8 @@ codes! {
          by way of a third stance.";
     /// Operations that wait for each other.
     CrewCycle = "crew-cycle", Fault,
-        "Lags lead in a circle: each of the named operations would have to come after the others. Take one of the lags out.";
+        "Lags lead in a circle, so each of the named operations would have to come after the others; or a wet period keeps away \
+         the operation that begins or ends it. Take one of the rules out.";
     /// An outline that is open, empty or crosses itself.
     TemplateOutline = "template-outline", Fault,
         "The outline of a panel is not a simple closed loop: it has too few points, passes a point twice, encloses nothing or \

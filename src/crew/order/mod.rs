@@ -87,6 +87,9 @@ impl Order {
     /// The times of a list; `None` when it breaks a lag, a wet rule or a window whatever the times.
     pub(crate) fn new(model: &Model, list: Vec<u32>, worker: Vec<u8>) -> Option<Self> {
         let n = model.n;
+        if list.len() != n {
+            return None; // lags in a circle left something out
+        }
         let mut order = Self {
             place: vec![0; n],
             end: vec![0; n],
