@@ -22,12 +22,14 @@ pub(crate) const NEAR_OPERATIONS: usize = 14;
 pub(crate) const FIRST_TRIES: u32 = 60;
 /// Orders tried in the first cooling; each next one is twice as long.
 pub(crate) const FIRST_RUN: u64 = 30_000;
-/// Longest cooling.
-pub(crate) const LONGEST_RUN: u64 = 8_000_000;
+/// Trials for each operation in the longest cooling.
+pub(crate) const LONGEST_RUN_EACH: u64 = 6_000;
+/// Parts of the temperature that coolings begin with, in turn.
+pub(crate) const HOT_TURNS: [f64; 4] = [1.0, 0.3, 0.6, 0.15];
 /// Highest temperature a cooling begins with, in seconds of the whole job.
 pub(crate) const HOT_S: f64 = 6.0;
 /// Lowest temperature a cooling begins with.
-pub(crate) const COOLEST_HOT_S: f64 = 1.0;
+pub(crate) const COOLEST_HOT_S: f64 = 0.7;
 /// Trials for each operation that allow a cooling to begin one second hotter.
 pub(crate) const TRIALS_A_DEGREE: f64 = 500.0;
 /// Temperature of the last moment.

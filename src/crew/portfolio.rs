@@ -7,7 +7,8 @@ use super::bound;
 use super::conflict;
 use super::construct::{self, First};
 use super::consts::{
-    COLD_S, COOLEST_HOT_S, EXACT_AT_ONCE, EXACT_NODES, EXACT_OPERATIONS, FIRST_RUN, HOT_S, LONGEST_RUN, TRIALS_A_DEGREE,
+    COLD_S, COOLEST_HOT_S, EXACT_AT_ONCE, EXACT_NODES, EXACT_OPERATIONS, FIRST_RUN, HOT_S, HOT_TURNS, LONGEST_RUN_EACH,
+    TRIALS_A_DEGREE,
 };
 use super::exact::{self, Answer};
 use super::local::{Annealer, Run};
@@ -140,20 +141,22 @@ impl Search<'_> {
         if tiny && self.thread == 0 && !self.stop {
             self.exact();
         }
-        let mut coolings = 0;
-        while !self.stop {
+        let longest = LONGEST_RUN_EACH * self.shared.model.n as u64;
+        for number in 0.. {
+            if self.stop {
+                return;
+            }
             self.catch_up();
-            let run = self.cooling(length);
+            let run = self.cooling(length, number);
             self.cool(run);
-            coolings += 1;
-            if coolings == 1 && self.thread == 0 {
+            if number == 0 && self.thread == 0 {
                 self.shared.refresh();
                 if small && !tiny && !self.stop {
                     self.exact();
                 }
             }
             self.stop |= self.finished();
-            length = (length * 2).min(LONGEST_RUN);
+            length = (length * 2).min(longest.max(FIRST_RUN));
         }
     }
 
@@ -170,14 +173,15 @@ impl Search<'_> {
         }
     }
 
-    /// A longer run can begin hotter and still settle; every other thread begins hotter still, for the sake of variety.
-    fn cooling(&self, length: u64) -> Run {
+    /// A longer run can begin hotter and still settle; every other thread begins hotter still, and both take turns with cooler
+    /// ones, which keep more of what is already good.
+    fn cooling(&self, length: u64, number: usize) -> Run {
         let model = self.shared.model;
         let weight = model.makespan_weight.max(model.walking_weight) as f64;
         let each = length as f64 / model.n as f64;
         let pace = if self.thread.is_multiple_of(2) { TRIALS_A_DEGREE } else { TRIALS_A_DEGREE / 8.0 };
-        let hot = (each / pace).clamp(COOLEST_HOT_S, HOT_S);
-        Run { length: length.min(self.left), hot: hot * weight, cold: COLD_S * weight }
+        let hot = (each / pace).min(HOT_S) * HOT_TURNS[number % HOT_TURNS.len()];
+        Run { length: length.min(self.left), hot: hot.max(COOLEST_HOT_S) * weight, cold: COLD_S * weight }
     }
 
     fn cool(&mut self, run: Run) {
