@@ -7,12 +7,12 @@
 use super::Insight;
 use crate::coat;
 use crate::crew::{
-    FORMAT, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec,
+    FORMAT, Habits, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec,
 };
 use crate::job::{Job, Role};
 use crate::polish::DefectKind;
 use crate::units::{Interval, Millilitres};
-use crate::vehicle::{Panel, PanelId, Skip, Template};
+use crate::vehicle::{Naming, Panel, PanelId, Skip, Template};
 use std::sync::Arc;
 
 /// How fast somebody walks round a vehicle with their hands full, in m/s: our own estimate.
@@ -31,6 +31,11 @@ pub struct CoatingOrder {
     pub plan: Arc<PlanFile>,
     /// How often a day goes wrong with it; none while it is still being improved.
     pub lateness: Option<Lateness>,
+    /// How easy it is to keep in one's head; none while it is still being improved.
+    pub habits: Option<Habits>,
+    /// For each operation of the problem, why it comes where it does, with the names of the problem; empty while it is still
+    /// being improved.
+    pub reasons: Arc<[String]>,
 }
 
 /// One row of an order.
@@ -77,6 +82,8 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
     let stance = |i: usize| template.stances[i].id.clone();
     let coated = coated_panels(job, template);
     let layers = 1..=job.product.layers.max(1);
+    let round = way_round(template);
+    let walks = template.walk_seconds(WALK_M_PER_S);
     let mut problem = ProblemSpec {
         format: FORMAT.to_owned(),
         name: job.name.clone(),
@@ -85,8 +92,8 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
             .iter()
             .map(|m| WorkerSpec { id: m.name.clone(), roles: m.roles.iter().map(|r| r.id().to_owned()).collect() })
             .collect(),
-        stances: (0..template.stances.len()).map(stance).collect(),
-        walk_s: template.walk_seconds(WALK_M_PER_S),
+        stances: round.iter().copied().map(stance).collect(),
+        walk_s: round.iter().map(|&a| round.iter().map(|&b| walks[a][b]).collect()).collect(),
         close: template.close_pairs(APART_MM).into_iter().map(|(a, b)| [stance(a), stance(b)]).collect(),
         operations: Vec::new(),
         lags: Vec::new(),
@@ -136,6 +143,29 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
         }
     }
     problem
+}
+
+/// The stances in the order of a walk round the vehicle, as the planner takes them.
+fn way_round(template: &Template) -> Vec<usize> {
+    let middle = template.length.mm() as f32 / 2.0;
+    let angle = |i: &usize| {
+        let at = template.stances[*i].at;
+        at.y.atan2(at.x - middle)
+    };
+    let mut round: Vec<usize> = (0..template.stances.len()).collect();
+    round.sort_by(|a, b| angle(a).total_cmp(&angle(b)));
+    round
+}
+
+/// A reason of the planner with panels as people call them.
+pub fn reason_in_words(problem: &ProblemSpec, template: &Template, naming: Naming, reason: &str) -> String {
+    let mut words = reason.to_owned();
+    for operation in problem.operations.iter().filter(|o| reason.contains(o.id.as_str())) {
+        let panel = template.panel(&PanelId::from(operation.panel.as_str()));
+        let name = panel.map_or_else(|| operation.panel.clone(), |p| p.name(naming));
+        words = words.replace(&operation.id, &format!("“{} {name}”", operation.role));
+    }
+    words
 }
 
 /// `second` is not begun in its layer before `first` is levelled in its own and `min_s` seconds have passed.

@@ -11,6 +11,7 @@ mod spots;
 
 pub use coating::{
     CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
+    reason_in_words,
 };
 pub use exposure::{WorkerExposure, exposure};
 pub use panel::PanelInsight;

@@ -100,6 +100,8 @@ pub struct CoatingReport {
     pub order: Vec<OrderReport>,
     pub late_chance: Option<f64>,
     pub late_chance_error: Option<f64>,
+    pub jumps: Option<u32>,
+    pub changes_of_side: Option<u32>,
 }
 
 /// Shortest and longest wait before levelling.
@@ -220,6 +222,8 @@ fn coating_report(
             .collect(),
         late_chance: lateness.map(|l| l.late_chance),
         late_chance_error: lateness.map(|l| l.standard_error),
+        jumps: order.and_then(|o| o.habits).map(|h| h.jumps),
+        changes_of_side: order.and_then(|o| o.habits).map(|h| h.side_changes),
     }
 }
 

@@ -4,7 +4,7 @@ use crate::coat::Air;
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{fact, number, primary, section, slider, worker_badge};
-use crate::insight::{OrderRow, coating_amount};
+use crate::insight::{OrderRow, coating_amount, reason_in_words};
 use crate::job::Command;
 use crate::units::{Celsius, RelativeHumidity, clock, minutes};
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
@@ -15,6 +15,7 @@ pub(super) fn coating_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     verdict(ui, m);
     section(ui, "Order");
     order(ui, m, out);
+    reasons(ui, m);
     section(ui, "Air");
     air(ui, m, out);
     section(ui, &m.job.product.name);
@@ -102,11 +103,28 @@ fn order(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if let Some(lateness) = &order.lateness {
         fact(ui, "Days that pass a window", format!("{:.0}\u{202f}%", lateness.late_chance * 100.0));
     }
+    if let Some(habits) = order.habits {
+        fact(ui, "Jumps, changes of side", format!("{}, {}", habits.jumps, habits.side_changes));
+    }
     let accepted = m.job.order.as_deref() == Some(&**plan);
     if accepted {
         ui.label(RichText::new("This order is accepted and saved with the job.").color(p.go));
     } else if m.order.is_current() && !m.order.is_working() && primary(ui, "Accept this order").clicked() {
         out.push(Action::edit(Command::SetOrder(Some(Arc::clone(plan)))));
+    }
+}
+
+/// Why the chosen panel comes where it does.
+fn reasons(ui: &mut Ui, m: &Model<'_>) {
+    let Some((order, (_, panel))) = m.order.order().zip(m.current()) else { return };
+    let operations = order.problem.operations.iter().zip(order.reasons.iter());
+    let mine: Vec<&String> = operations.filter(|(o, _)| o.panel == panel.id.as_str()).map(|(_, r)| r).collect();
+    if mine.is_empty() {
+        return;
+    }
+    section(ui, &format!("Why {} here", panel.name(m.view.naming)));
+    for reason in mine {
+        ui.label(reason_in_words(&order.problem, m.template, m.view.naming, reason));
     }
 }
 
