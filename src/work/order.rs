@@ -101,8 +101,9 @@ pub fn find_order(
         Outcome::Unknown { .. } => 0,
     };
     let control = StopAfter::new(seconds * (1.0 - FIRST_SHARE), stop, &|_, _, _| ());
-    let robust = solve_robust(&problem, &limits, &control, Target::default())
-        .map_err(|_| vec![format!("no order was found in {seconds} s")])?;
+    let Ok(robust) = solve_robust(&problem, &limits, &control, Target::default()) else {
+        return Err(vec![format!("no order was found in {seconds} s")]);
+    };
     let (best, lateness) = regular(&problem, robust.schedule, robust.lateness, seed);
     Ok(CoatingOrder {
         lateness: Some(lateness),
