@@ -67,9 +67,9 @@ impl<'a> Candidates<'a> {
         Self {
             all: helped.iter().map(|(_, d)| d.safe_weight()).sum(),
             allowed: allowed.um(),
-            whole: sequences(steps, allowed.um(), facts.area.m2(), useful),
+            whole: sequences(steps, allowed.um(), facts.area.m2(), useful).found,
             at_spot: if helped.iter().any(|(_, d)| d.local) {
-                sequences(steps, allowed.um(), spot_area, useful)
+                sequences(steps, allowed.um(), spot_area, useful).found
             } else {
                 Vec::new()
             },

@@ -5,6 +5,7 @@
 //! good in all four: r not less, R not more, time not more, reach not less. What can follow depends on the last step only, so
 //! dropping B loses nothing. (Multi-criteria label setting, Martins 1984.)
 
+use super::sieve::Sieve;
 use super::step::PolishStep;
 use crate::units::Seconds;
 
@@ -41,27 +42,6 @@ impl Found {
     pub(super) fn depth_cleared_with(&self, more: &Self) -> f64 {
         (self.removal + more.removal).min(self.reach.max(more.reach))
     }
-
-    /// This sequence and one more step.
-    fn then(&self, index: usize, step: &PolishStep, passes: u32, area_m2: f64) -> Self {
-        let mut sequence = self.passes.clone();
-        sequence.push((index, passes));
-        Self {
-            passes: sequence,
-            removal: self.removal + step.removal(passes),
-            removal_upper: self.removal_upper + step.removal_upper(passes),
-            reach: self.reach.max(step.clears_up_to_um.um()),
-            seconds: self.seconds + step.seconds(passes, area_m2),
-        }
-    }
-
-    /// Whether it is at least as good in every figure, where depth beyond `useful` is no gain.
-    fn covers(&self, other: &Self, useful: f64) -> bool {
-        self.removal >= other.removal.min(useful)
-            && self.removal_upper <= other.removal_upper
-            && self.seconds <= other.seconds
-            && self.reach >= other.reach.min(useful)
-    }
 }
 
 /// The order in which steps may follow each other: hardest kind first, then by the marks they leave.
@@ -74,54 +54,101 @@ pub(super) fn working_order(steps: &[PolishStep]) -> Vec<usize> {
     order
 }
 
+/// A partial sequence: its figures, and where it came from in the list of all labels.
+#[derive(Debug, Clone, Copy)]
+pub(super) struct Label {
+    /// Mean removal in µm.
+    pub removal: f64,
+    /// Upper bound of the removal in µm.
+    pub removal_upper: f64,
+    /// Deepest defect the steps can clear, in µm.
+    pub reach: f64,
+    /// Time.
+    pub seconds: Seconds,
+    /// Place of the label it extends, and the step and passes that were added; the start has none.
+    from: Option<(u32, u16, u16)>,
+}
+
+/// The sequences found, and how many labels were made on the way.
+#[derive(Debug, Clone, PartialEq)]
+pub(super) struct Search {
+    /// Quickest first.
+    pub found: Vec<Found>,
+    /// Labels that were made, a measure of the work.
+    pub labels: usize,
+}
+
 /// Every sequence worth considering on a surface that may lose `allowed` µm, quickest first; empty when not even the gentlest fits.
 ///
 /// For every sequence that keeps the rules (each step takes out the marks of the one before, the last leaves gloss, the upper
 /// bound stays within `allowed`) there is one in the answer that is at least as good in all four figures, where removal and reach
 /// beyond `useful` µm, the deepest that anything needs, count as equal.
-pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64, useful: f64) -> Vec<Found> {
+pub(super) fn sequences(steps: &[PolishStep], allowed: f64, area_m2: f64, useful: f64) -> Search {
     let order = working_order(steps);
-    let start = [Found::nothing()];
-    let mut by_last: Vec<Vec<Found>> = Vec::with_capacity(order.len());
+    let sieve = Sieve::new(steps, allowed, useful);
+    let mut all = vec![Label { removal: 0.0, removal_upper: 0.0, reach: 0.0, seconds: 0, from: None }];
+    let mut made = 0;
+    // Labels by their last step, as places in `all`; what can be extended by a step grows with the marks it takes out.
+    let mut by_last: Vec<Vec<u32>> = Vec::with_capacity(order.len());
     for (position, &index) in order.iter().enumerate() {
         let step = &steps[index];
-        let earlier = by_last.iter().zip(&order[..position]);
-        let before = std::iter::once((0.0, start.as_slice()))
-            .chain(earlier.map(|(labels, &last)| (steps[last].scratch_left_um.um(), labels.as_slice())));
-        let mut labels = Vec::new();
-        for (marks, previous) in before {
-            for passes in step.passes() {
-                let upper = step.removal_upper(passes);
-                if upper > allowed + ROUNDING {
-                    break;
-                }
-                if step.removal(passes) + ROUNDING < marks {
-                    continue;
-                }
-                let fitting = previous.iter().filter(|l| l.removal_upper + upper <= allowed + ROUNDING);
-                labels.extend(fitting.map(|label| label.then(index, step, passes, area_m2)));
+        let mut earlier: Vec<usize> = (0..position).collect();
+        earlier.sort_by_key(|&at| steps[order[at]].scratch_left_um);
+        let mut earlier = earlier.into_iter().peekable();
+        let mut before = vec![0_u32];
+        let mut candidates: Vec<Label> = Vec::new();
+        for passes in step.passes() {
+            let (removal, upper) = (step.removal(passes), step.removal_upper(passes));
+            if upper > allowed + ROUNDING {
+                break;
             }
+            let mut grown = false;
+            while let Some(at) = earlier.next_if(|&at| steps[order[at]].scratch_left_um.um() <= removal + ROUNDING) {
+                before.extend(&by_last[at]);
+                grown = true;
+            }
+            if grown {
+                sieve.keep(&mut before, |&at| all[at as usize]);
+            }
+            let seconds = step.seconds(passes, area_m2);
+            let fitting = before.iter().map(|&at| (at, all[at as usize]));
+            candidates.extend(fitting.filter(|(_, l)| l.removal_upper + upper <= allowed + ROUNDING).map(|(at, l)| {
+                Label {
+                    removal: l.removal + removal,
+                    removal_upper: l.removal_upper + upper,
+                    reach: l.reach.max(step.clears_up_to_um.um()),
+                    seconds: l.seconds + seconds,
+                    from: Some((at, index as u16, passes as u16)),
+                }
+            }));
         }
-        by_last.push(undominated(labels, useful));
+        made += candidates.len();
+        sieve.keep(&mut candidates, |label| *label);
+        let first = all.len() as u32;
+        by_last.push((first..first + candidates.len() as u32).collect());
+        all.append(&mut candidates);
     }
-    let last_leaves_gloss = by_last.into_iter().zip(&order).filter(|&(_, &last)| steps[last].kind.leaves_gloss());
-    undominated(last_leaves_gloss.flat_map(|(labels, _)| labels).collect(), useful)
+    let gloss = by_last.iter().zip(&order).filter(|&(_, &last)| steps[last].kind.leaves_gloss());
+    let mut done: Vec<u32> = gloss.flat_map(|(labels, _)| labels.iter().copied()).collect();
+    sieve.keep(&mut done, |&at| all[at as usize]);
+    Search { found: done.into_iter().map(|at| unfold(&all, at)).collect(), labels: made }
 }
 
-/// Drops every label that another one covers; of equal ones the first stays. Sorted by time, then removal.
-fn undominated(mut labels: Vec<Found>, useful: f64) -> Vec<Found> {
-    labels.sort_by(|a, b| {
-        a.seconds
-            .cmp(&b.seconds)
-            .then(a.removal_upper.total_cmp(&b.removal_upper))
-            .then(b.removal.total_cmp(&a.removal))
-            .then(b.reach.total_cmp(&a.reach))
-    });
-    let mut kept: Vec<Found> = Vec::new();
-    for label in labels {
-        if !kept.iter().any(|k| k.covers(&label, useful)) {
-            kept.push(label);
-        }
+/// The sequence that a label stands for.
+fn unfold(all: &[Label], at: u32) -> Found {
+    let label = all[at as usize];
+    let mut passes = Vec::new();
+    let mut from = label.from;
+    while let Some((earlier, index, count)) = from {
+        passes.push((usize::from(index), u32::from(count)));
+        from = all[earlier as usize].from;
     }
-    kept
+    passes.reverse();
+    Found {
+        passes,
+        removal: label.removal,
+        removal_upper: label.removal_upper,
+        reach: label.reach,
+        seconds: label.seconds,
+    }
 }
