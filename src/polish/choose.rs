@@ -61,6 +61,8 @@ pub(super) struct Candidates<'a> {
     whole: Vec<Found>,
     /// Sequences over the surface around a single defect, quickest first; empty when there is no such defect.
     at_spot: Vec<Found>,
+    /// Upper bounds of those sequences, rising, each with the most that a sequence up to it removes.
+    most_at_spot: Vec<(f64, f64)>,
     /// Where extra work is considered, as places in `helped`, in the order of the defects.
     places: Vec<usize>,
     /// Unit in which removals were compared, in µm.
@@ -86,6 +88,7 @@ impl<'a> Candidates<'a> {
             allowed: allowed.um(),
             unit: over_panel.unit.max(at_spot.unit),
             whole: over_panel.found,
+            most_at_spot: most_by_upper(&at_spot.found),
             at_spot: at_spot.found,
             places,
             helped,
@@ -135,22 +138,28 @@ impl<'a> Candidates<'a> {
     fn extra_work(&self, whole: &Found, gone: f64, wanted: f64, rival: Option<&Rank>, slack: f64) -> Option<Extra> {
         let left = self.allowed - whole.removal_upper;
         let (missing, places) = (wanted - gone, self.places.iter().map(|&at| self.helped[at]));
+        let margin = slack * (self.places.len() + 2) as f64; // every join may round by one slack
+        let latest = match rival {
+            Some(r) if r.counted + slack >= wanted => r.seconds - whole.seconds,
+            _ => Seconds::MAX,
+        };
+        let at_most = self.gain_at_most(whole, left);
+        if rival.is_some_and(|r| (gone + at_most).min(wanted) + margin < r.counted)
+            || self.at_spot.first().is_some_and(|quickest| latest < quickest.seconds)
+        {
+            return None;
+        }
         let options: Vec<(usize, Vec<(usize, f64)>)> =
-            places.map(|(index, defect)| (index, self.options(whole, defect, left, slack))).collect();
+            places.map(|(index, defect)| (index, self.options(whole, defect, left, latest, slack))).collect();
         // What the places from each on can gain at most.
         let mut ahead = vec![0.0; options.len() + 1];
         for (at, (_, options)) in options.iter().enumerate().rev() {
             ahead[at] = ahead[at + 1] + options.last().map_or(0.0, |o| o.1);
         }
-        let margin = slack * (options.len() + 2) as f64; // every join may round by one slack
         if rival.is_some_and(|r| (gone + ahead[0]).min(wanted) + margin < r.counted) {
             return None;
         }
         let reachable = ahead[0] + margin >= missing;
-        let latest = match rival {
-            Some(r) if r.counted + slack >= wanted => r.seconds - whole.seconds,
-            _ => Seconds::MAX,
-        };
         let mut front = vec![Extra::none()];
         for (at, (index, options)) in options.iter().enumerate() {
             // Short of what is missing by more than all that comes, a combination is of use only if none can reach it.
@@ -179,19 +188,56 @@ impl<'a> Candidates<'a> {
         Some(front.swap_remove(at))
     }
 
+    /// What extra work after a sequence over the panel can gain at most: as if every place got the deepest that fits.
+    fn gain_at_most(&self, whole: &Found, left: f64) -> f64 {
+        let fitting = self.most_at_spot.partition_point(|&(upper, _)| upper <= left + ROUNDING);
+        let Some((_, removal)) = fitting.checked_sub(1).map(|last| self.most_at_spot[last]) else { return 0.0 };
+        let gain = |&at: &usize| {
+            let defect = self.helped[at].1;
+            let share = defect.share_gone(whole.removal + removal) - defect.share_gone(whole.depth_cleared());
+            defect.safe_weight() * share
+        };
+        self.places.iter().map(gain).sum()
+    }
+
     /// Sequences for a single defect that gain more than every quicker one, with the gain.
-    fn options(&self, whole: &Found, defect: &DefectFacts, left: f64, slack: f64) -> Vec<(usize, f64)> {
+    fn options(
+        &self,
+        whole: &Found,
+        defect: &DefectFacts,
+        left: f64,
+        latest: Seconds,
+        slack: f64,
+    ) -> Vec<(usize, f64)> {
         let already = defect.share_gone(whole.depth_cleared());
         let mut options: Vec<(usize, f64)> = Vec::new();
-        for (at, sequence) in self.at_spot.iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING) {
+        let soon_enough = self.at_spot.partition_point(|s| s.seconds <= latest);
+        for (at, sequence) in
+            self.at_spot[..soon_enough].iter().enumerate().filter(|(_, s)| s.removal_upper <= left + ROUNDING)
+        {
             let after = defect.share_gone(whole.depth_cleared_with(sequence));
             let gain = defect.safe_weight() * (after - already);
             if after + ROUNDING >= LOCAL_WORTH && gain > options.last().map_or(0.0, |o| o.1) + slack {
                 options.push((at, gain));
+                if after >= 1.0 {
+                    break; // more is not to be had, and what follows takes longer
+                }
             }
         }
         options
     }
+}
+
+/// Upper bounds of sequences, rising, each with the most that a sequence up to it removes.
+fn most_by_upper(sequences: &[Found]) -> Vec<(f64, f64)> {
+    let mut most: Vec<(f64, f64)> = sequences.iter().map(|s| (s.removal_upper, s.removal)).collect();
+    most.sort_by(|a, b| a.0.total_cmp(&b.0));
+    let mut best = 0.0_f64;
+    for (_, removal) in &mut most {
+        best = best.max(*removal);
+        *removal = best;
+    }
+    most
 }
 
 /// The heaviest of the single defects, as places in `helped`, in the order of the defects.
