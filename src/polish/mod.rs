@@ -29,6 +29,7 @@ mod policy;
 mod preston;
 mod search;
 mod severity;
+mod sieve;
 mod step;
 mod ultraviolet;
 mod words;

@@ -130,6 +130,9 @@ pub struct PolishPlan {
     pub outcomes: Vec<Outcome>,
     /// Defects that do not go or only fade, with the reason.
     pub stays: Vec<Stays>,
+    /// Removals were compared in units of this: 0.01 µm, one two-thousandth of a budget above 20 µm, or more where the list of
+    /// steps is too rich to try everything as finely. The plan is the best one as far as such units tell.
+    pub resolution: Micrometres,
 }
 
 /// Finds the least work that reaches the goal within the budget, or the best that the budget allows.
@@ -157,6 +160,7 @@ pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal:
         correction: correction(facts, &outcomes),
         why: Vec::new(),
         stays: words::stays(facts, budget, &outcomes),
+        resolution: thickness(chosen.unit),
         steps: planned,
         local,
         outcomes,
