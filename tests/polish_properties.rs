@@ -283,6 +283,30 @@ proptest! {
     }
 }
 
+proptest! {
+    #![proptest_config(ProptestConfig { cases: 400, failure_persistence: None, rng_seed: RngSeed::Fixed(2), ..ProptestConfig::default() })]
+
+    /// Several single defects compete for the time and for what the panel leaves of the budget.
+    #[test]
+    fn extra_work_at_several_places_is_as_good_as_trying_everything(
+        steps in prop::collection::vec(any_step(), 1..3),
+        defects in prop::collection::vec(any_defect().prop_map(|d| DefectFacts { local: true, ..d }), 3..6),
+        allowed in 10..150_u32,
+        share in 1..21_u32,
+    ) {
+        let (allowed, share) = (f64::from(allowed) / 10.0, f64::from(share) / 20.0);
+        let plan = plan(&facts(&defects), &with_budget(allowed), &steps, Goal::Correct { share });
+        keeps_the_rules(&plan, &steps, allowed);
+        match brute_force(&defects, &steps, allowed, share) {
+            None => prop_assert_eq!(plan.level, Level::Leave),
+            Some((best, seconds)) => {
+                prop_assert!((counted(&defects, &plan, share) - best).abs() < 1e-6, "{} {}", plan.correction, best);
+                prop_assert_eq!(plan.seconds, seconds);
+            }
+        }
+    }
+}
+
 fn any_history() -> impl Strategy<Value = PaintHistory> {
     prop_oneof![
         Just(PaintHistory::Unknown),

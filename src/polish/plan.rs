@@ -130,6 +130,9 @@ pub struct PolishPlan {
     pub outcomes: Vec<Outcome>,
     /// Defects that do not go or only fade, with the reason.
     pub stays: Vec<Stays>,
+    /// Removals were compared in units of this: 0.01 µm, one two-thousandth of a budget above 20 µm, or more where the list of
+    /// steps is too rich to try everything as finely. The plan is the best one as far as such units tell.
+    pub resolution: Micrometres,
 }
 
 /// Finds the least work that reaches the goal within the budget, or the best that the budget allows.
@@ -137,7 +140,8 @@ pub struct PolishPlan {
 /// Exact over all sequences of the given steps (hardest first, each at most once, passes within its range) in which every step
 /// takes out the marks of the one before, the last leaves gloss, and the upper bound of the removal stays within the budget, and
 /// over all extra work of that kind at single defects: reaching the goal comes first, then a higher correction while below it,
-/// then less time, then less removal over the panel.
+/// then less time, then less removal over the panel. Best as far as [`PolishPlan::resolution`] tells, with extra work at the
+/// twelve heaviest single defects at most.
 pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
     let chosen = budget
         .refused
@@ -157,6 +161,7 @@ pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal:
         correction: correction(facts, &outcomes),
         why: Vec::new(),
         stays: words::stays(facts, budget, &outcomes),
+        resolution: thickness(chosen.unit),
         steps: planned,
         local,
         outcomes,

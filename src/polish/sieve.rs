@@ -7,12 +7,6 @@
 use super::search::Label;
 use super::step::PolishStep;
 
-/// Removals are compared in steps of this many µm; all figures of a label stay as they are.
-pub(super) const RESOLUTION_UM: f64 = 0.01;
-
-/// Most units the budget is divided into; above 20 µm of budget the unit grows accordingly.
-const MOST_UNITS: f64 = 2_000.0;
-
 /// What is needed to hold labels against each other.
 #[derive(Debug)]
 pub(super) struct Sieve {
@@ -27,8 +21,7 @@ pub(super) struct Sieve {
 }
 
 impl Sieve {
-    pub(super) fn new(steps: &[PolishStep], allowed: f64, useful: f64) -> Self {
-        let unit = RESOLUTION_UM.max(allowed / MOST_UNITS);
+    pub(super) fn new(steps: &[PolishStep], allowed: f64, useful: f64, unit: f64) -> Self {
         let mut reaches: Vec<f64> = steps.iter().map(|s| s.clears_up_to_um.um().min(useful)).chain([0.0]).collect();
         reaches.sort_by(f64::total_cmp);
         reaches.dedup();

@@ -5,6 +5,7 @@ use super::defect::{DefectKind, ETCH_REFINISH_METALLIC_UM};
 use super::facts::{DefectFacts, PanelFacts};
 use super::outcome::Outcome;
 use super::plan::{Goal, Level, PolishPlan, Stays};
+use super::search::finest_unit;
 use crate::units::minutes;
 
 /// Why the panel is worked like this; never empty.
@@ -24,7 +25,7 @@ pub(super) fn why(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
             budget.allowed,
             budget.deciding().map(|l| format!(" ({})", l.what)).unwrap_or_default()
         ));
-        why.push(what_it_brings(facts, plan, goal));
+        why.push(what_it_brings(facts, budget, plan, goal));
     }
     why.extend(budget.cautions.iter().cloned());
     why
@@ -44,7 +45,15 @@ fn what_is_done(plan: &PolishPlan) -> String {
     format!("{}: {}{extra}; {}.", plan.level, steps.join(", then "), minutes(plan.seconds))
 }
 
-fn what_it_brings(facts: &PanelFacts<'_>, plan: &PolishPlan, goal: Goal) -> String {
+/// Said where the steps can be combined in too many ways.
+const NOT_ALL: &str = "with fewer steps or passes to choose from a better way may be found";
+
+/// Whether removals were compared as finely as a budget like this is ever compared.
+fn tried_all(plan: &PolishPlan, budget: &Budget) -> bool {
+    plan.resolution.um() <= finest_unit(budget.allowed.um()) * 1.5
+}
+
+fn what_it_brings(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, goal: Goal) -> String {
     let helped = facts.defects.iter().any(|d| d.kind.treatment().by_removal() && d.safe_weight() > 0.0);
     let percent = (plan.correction * 100.0).floor();
     if !helped {
@@ -55,12 +64,11 @@ fn what_it_brings(facts: &PanelFacts<'_>, plan: &PolishPlan, goal: Goal) -> Stri
     if wanted <= 0.0 {
         format!("For gloss only, as chosen; {gone} with it.")
     } else if plan.correction + 1e-9 >= goal.share() {
-        format!("{}, where {wanted:.0}\u{202f}% were wanted; nothing quicker does that.", sentence_case(&gone))
+        let quickest = if tried_all(plan, budget) { "nothing quicker does that" } else { NOT_ALL };
+        format!("{}, where {wanted:.0}\u{202f}% were wanted; {quickest}.", sentence_case(&gone))
     } else {
-        format!(
-            "{}; {wanted:.0}\u{202f}% were wanted, but these steps and this budget allow no more.",
-            sentence_case(&gone)
-        )
+        let no_more = if tried_all(plan, budget) { "but these steps and this budget allow no more" } else { NOT_ALL };
+        format!("{}; {wanted:.0}\u{202f}% were wanted, {no_more}.", sentence_case(&gone))
     }
 }
 
