@@ -140,7 +140,8 @@ pub struct PolishPlan {
 /// Exact over all sequences of the given steps (hardest first, each at most once, passes within its range) in which every step
 /// takes out the marks of the one before, the last leaves gloss, and the upper bound of the removal stays within the budget, and
 /// over all extra work of that kind at single defects: reaching the goal comes first, then a higher correction while below it,
-/// then less time, then less removal over the panel.
+/// then less time, then less removal over the panel. Best as far as [`PolishPlan::resolution`] tells, with extra work at the
+/// twelve heaviest single defects at most.
 pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
     let chosen = budget
         .refused
