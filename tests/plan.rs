@@ -6,7 +6,7 @@ mod support;
 use lapwright::crew::{Problem, violations};
 use lapwright::file::Loaded;
 use lapwright::insight::{CoatingOrder, Insight, coated_panels, crew_problem, order_rows, report};
-use lapwright::job::{Command, Document, Role};
+use lapwright::job::{Command, Document, Role, carry_over};
 use lapwright::measure::GaugePrinciple;
 use lapwright::polish::{DefectKind, Goal, Level};
 use lapwright::units::Micrometres;
@@ -117,7 +117,7 @@ proptest! {
 fn another_vehicle_is_worked_out_anew() {
     let other = job_on("hatch").film("bonnet-left", 110.0).build();
     let mut kept = insight(&SAMPLE);
-    let panels = other.template.panels.iter().map(|p| p.id.clone()).collect();
+    let panels = carry_over(&SAMPLE.job.panels, &SAMPLE.template, &other.template);
     let mut document = Document::opened(Arc::clone(&SAMPLE.job));
     document.apply(&Command::SetTemplate { template: "hatch".to_owned(), panels }, None).expect("it exists");
     assert_eq!(kept.refresh(document.job(), &other.template), other.template.panels.len());

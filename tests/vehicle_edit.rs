@@ -81,6 +81,15 @@ fn splitting_a_door_gives_two_panels_that_cover_the_same_place() {
     let cut = t.split(&id("door-front-left"), MapPoint::new(1400.0, 1300.0), MapPoint::new(2600.0, 1300.0));
     let cut = cut.expect("a door can be cut across");
     assert_eq!(cut.panels.len(), t.panels.len() + 2, "both sides are cut");
+    // Where the cut was said to run, there is a seam now, from end to end.
+    let [from, to] = t
+        .cut_ends(&id("door-front-left"), MapPoint::new(1400.0, 1300.0), MapPoint::new(2600.0, 1300.0))
+        .expect("there is such a panel");
+    let runs = |c: &MapCurve| {
+        let ends = [c.at(0.0), c.at(1.0)];
+        ends.iter().all(|end| (*end - from).length() < 0.01 || (*end - to).length() < 0.01)
+    };
+    assert!((to - from).length() > 500.0 && cut.seams.iter().any(|s| s.right.is_some() && runs(&s.curve)));
     assert!(serious(&cut).is_empty(), "{:?}", serious(&cut));
     assert!((total_area(&cut) - total_area(&t)).abs() < 1e-9);
     assert!((total_map(&cut) - total_map(&t)).abs() < total_map(&t) * 1e-6);

@@ -2,7 +2,7 @@
 
 use super::{Exit, Failure, Output, args, crew};
 use crate::crew::{Problem, ReadError};
-use crate::file::{RealDisk, job_findings, read_text};
+use crate::file::{RealDisk, Templates, read_text};
 use crate::finding::Finding;
 use crate::vehicle::{Template, TemplateError};
 use std::path::Path;
@@ -47,5 +47,5 @@ fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
             Err(error) => Err(Failure::new(format!("{name}: {error}"), "mend the file, or choose another one")),
         };
     }
-    Ok(job_findings(name, text).map(|(_, _, found)| found)?)
+    Ok(Templates::of_user().job_findings(name, text).map(|(_, _, found)| found)?)
 }

@@ -11,7 +11,7 @@ mod sample;
 pub use args::{Args, Command};
 pub use failure::Failure;
 
-use crate::file::{Loaded, RealDisk, SAMPLE, job_from_text, read_job};
+use crate::file::{Loaded, RealDisk, SAMPLE, Templates, job_from_text};
 use clap::Parser;
 use std::ffi::OsString;
 use std::io::Write;
@@ -92,7 +92,7 @@ pub fn plan_as_text(job: Option<&Path>, out: &mut Output<'_>) -> Exit {
 /// A [`Failure`] with place and hint.
 pub fn open(job: Option<&Path>) -> Result<Loaded, Failure> {
     match job {
-        Some(path) => Ok(read_job(&RealDisk, path)?),
+        Some(path) => Ok(Templates::of_user().read_job(&RealDisk, path)?),
         None => Ok(job_from_text("the sample", SAMPLE)?),
     }
 }

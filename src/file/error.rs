@@ -1,6 +1,7 @@
 //! Why a file could not be read, and what to do about it.
 
 use crate::finding::Finding;
+use crate::vehicle::TemplateError;
 use std::path::PathBuf;
 
 /// A file that could not be read as what it should be. Prints as one line; [`ReadError::hint`] is the next one.
@@ -66,6 +67,24 @@ pub enum ReadError {
         /// What it could say.
         known: String,
     },
+    /// The file of a vehicle template can't be read as one.
+    #[error("{}:{cause}", path.display())]
+    Template {
+        /// The file.
+        path: PathBuf,
+        /// What is wrong, with its place.
+        cause: TemplateError,
+    },
+    /// The file of a vehicle template holds another one than its name says.
+    #[error("{}: its id is \"{inside}\", its name says \"{named}\"", path.display())]
+    OtherTemplate {
+        /// The file.
+        path: PathBuf,
+        /// The id in the file.
+        inside: String,
+        /// The id that the name of the file stands for.
+        named: String,
+    },
     /// Readable, but it can't be used; the first fault stands for all.
     #[error("{name}: {}: {}", first.place, first.cause)]
     Unusable {
@@ -99,6 +118,11 @@ impl ReadError {
             }
             Self::OtherFormat { .. } => "open it with the version of lapwright that wrote it".to_owned(),
             Self::UnknownTemplate { known, .. } => format!("use one of: {known}"),
+            Self::Template { cause: TemplateError::Findings(found), .. } => {
+                found.first().map_or_else(|| "mend the file".to_owned(), |first| first.action.clone())
+            }
+            Self::Template { .. } => "mend the place named, or choose another vehicle".to_owned(),
+            Self::OtherTemplate { inside, .. } => format!("name the file {inside}.ron, or mend the id in it"),
             Self::Unusable { first, more: 0, .. } => first.action.clone(),
             Self::Unusable { first, more, .. } => format!("{}; lapwright check lists {more} more", first.action),
         }

@@ -2,10 +2,11 @@
 
 use super::disk::Disk;
 use super::error::ReadError;
+use super::templates::Templates;
 use super::v1::{FORMAT, JobFile};
 use crate::finding::{Finding, Severity};
-use crate::job::{Job, check};
-use crate::vehicle::{self, Template};
+use crate::job::{Job, check, check_alone};
+use crate::vehicle::{self, Size, Template};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -21,12 +22,12 @@ pub struct Loaded {
     pub template: Arc<Template>,
 }
 
-/// Reads a job from disk.
+/// Reads a job from disk, on a template that comes with the program.
 ///
 /// # Errors
 /// [`ReadError`]: the file can't be read, is not a job, or has a fault.
 pub fn read_job(disk: &dyn Disk, path: &Path) -> Result<Loaded, ReadError> {
-    job_from_text(&path.display().to_string(), &read_text(disk, path)?)
+    Templates::default().read_job(disk, path)
 }
 
 /// Reads a whole text file of at most 64 MiB; a byte order mark at its start is left out.
@@ -51,46 +52,96 @@ pub fn read_text(disk: &dyn Disk, path: &Path) -> Result<String, ReadError> {
     })
 }
 
-/// Reads a job from text; `name` is what errors call it.
+/// Reads a job from text, on a template that comes with the program; `name` is what errors call it.
 ///
 /// # Errors
 /// [`ReadError`]: the text is not a job, or has a fault.
 pub fn job_from_text(name: &str, text: &str) -> Result<Loaded, ReadError> {
-    let (job, template, found) = job_findings(name, text)?;
-    let mut faults = found.into_iter().filter(|f| f.severity() == Severity::Fault);
-    match faults.next() {
-        None => Ok(Loaded { job: Arc::new(job), template }),
-        Some(first) => Err(ReadError::Unusable { name: name.to_owned(), first: Box::new(first), more: faults.count() }),
-    }
+    Templates::default().job_from_text(name, text)
 }
 
-/// Reads a job and checks it: all findings.
+/// Reads a job on a template that comes with the program, and checks it: all findings.
 ///
 /// # Errors
 /// [`ReadError`] when the text is not a job at all, so that there is nothing to check.
 pub fn job_findings(name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<Finding>), ReadError> {
+    Templates::default().job_findings(name, text)
+}
+
+/// The template that a job names, in the size that the job gives.
+///
+/// # Errors
+/// [`ReadError::UnknownTemplate`], or what is wrong with the user's file of that template.
+pub fn template_of(name: &str, job: &Job, templates: &Templates) -> Result<Arc<Template>, ReadError> {
+    Ok(sized(templates.load(name, &job.vehicle.template)?, job.vehicle.size_mm))
+}
+
+/// A template in another size, or as it is. A size that no vehicle has changes nothing: the check of the job finds it.
+pub fn sized(template: Arc<Template>, size: Option<Size>) -> Arc<Template> {
+    let other = size.filter(|size| *size != template.size()).and_then(|size| template.with_size(size).ok());
+    other.map_or(template, Arc::new)
+}
+
+impl Templates {
+    /// Reads a job from disk.
+    ///
+    /// # Errors
+    /// [`ReadError`]: the file can't be read, is not a job, or has a fault, or its template can't be had.
+    pub fn read_job(&self, disk: &dyn Disk, path: &Path) -> Result<Loaded, ReadError> {
+        self.job_from_text(&path.display().to_string(), &read_text(disk, path)?)
+    }
+
+    /// Reads a job from text; `name` is what errors call it.
+    ///
+    /// # Errors
+    /// As [`Templates::read_job`].
+    pub fn job_from_text(&self, name: &str, text: &str) -> Result<Loaded, ReadError> {
+        let (job, template, found) = self.job_findings(name, text)?;
+        no_fault(name, found)?;
+        Ok(Loaded { job: Arc::new(job), template })
+    }
+
+    /// Reads a job and checks it: all findings.
+    ///
+    /// # Errors
+    /// [`ReadError`] when the text is not a job at all or its template can't be had, so that there is nothing to check.
+    pub fn job_findings(&self, name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<Finding>), ReadError> {
+        let (job, mut found) = read_fields(name, text)?;
+        let template = template_of(name, &job, self)?;
+        found.extend(check(&job, &template));
+        Ok((job, template, found))
+    }
+}
+
+/// Reads back a job that was just written. It is held against its template where that comes with the program; a template of the
+/// user's own is not looked for, so that a job can be saved even when that file is gone.
+pub(super) fn read_back(text: &str) -> Result<Job, ReadError> {
+    let name = "the text just written";
+    let (job, mut found) = read_fields(name, text)?;
+    match vehicle::load_embedded(&job.vehicle.template) {
+        Ok(template) => found.extend(check(&job, &template)),
+        Err(_) => found.extend(check_alone(&job)),
+    }
+    no_fault(name, found)?;
+    Ok(job)
+}
+
+fn no_fault(name: &str, found: Vec<Finding>) -> Result<(), ReadError> {
+    let mut faults = found.into_iter().filter(|f| f.severity() == Severity::Fault);
+    match faults.next() {
+        None => Ok(()),
+        Some(first) => Err(ReadError::Unusable { name: name.to_owned(), first: Box::new(first), more: faults.count() }),
+    }
+}
+
+/// The job as it stands in the text, not held against anything.
+fn read_fields(name: &str, text: &str) -> Result<(Job, Vec<Finding>), ReadError> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let file: JobFile = parse(name, text)?;
     if file.format != FORMAT {
         return Err(other_format(name, text, file.format));
     }
-    let (job, mut found) = file.into_job();
-    let template = template_of(name, &job)?;
-    found.extend(check(&job, &template));
-    Ok((job, template, found))
-}
-
-/// The template that a job names.
-///
-/// # Errors
-/// [`ReadError::UnknownTemplate`].
-pub fn template_of(name: &str, job: &Job) -> Result<Arc<Template>, ReadError> {
-    let template = vehicle::load_embedded(&job.vehicle.template).ok(); // it is embedded and sound, or there is none
-    template.ok_or_else(|| ReadError::UnknownTemplate {
-        name: name.to_owned(),
-        template: job.vehicle.template.clone(),
-        known: vehicle::embedded().iter().map(|e| e.id).collect::<Vec<_>>().join(", "),
-    })
+    Ok(file.into_job())
 }
 
 fn parse(name: &str, text: &str) -> Result<JobFile, ReadError> {

@@ -2,17 +2,21 @@
 //!
 //! A job is RON text (`NAME.job.ron`) whose first field is its format, `job/1`. The types of a format version live in a module
 //! of their own and never change once released; a later version converts from them.
+//!
+//! [`Templates`] finds the vehicle template that a job names: one of the program, or one in the user's own folder.
 
 mod disk;
 mod error;
 mod load;
 mod save;
+mod templates;
 mod v1;
 
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
-pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, template_of};
+pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};
 pub use save::{SaveError, Saved, job_to_text, save_job, write_text};
+pub use templates::{Listed, Templates};
 
 /// The embedded sample job: an invented vehicle with something to decide.
 pub const SAMPLE: &str = include_str!("sample.job.ron");

@@ -5,8 +5,9 @@
 //! since the system may have dropped the bytes it couldn't write.
 
 use super::disk::Disk;
-use super::load::job_from_text;
+use super::load::read_back;
 use super::v1::JobFile;
+use crate::finding::Finding;
 use crate::job::Job;
 use std::ffi::OsString;
 use std::io;
@@ -24,9 +25,18 @@ pub enum Saved {
 /// A save that did not happen; the file on disk is as it was.
 #[derive(Debug, thiserror::Error)]
 pub enum SaveError {
-    /// The job could not be turned into text that reads back as the same job.
-    #[error("the job could not be written as text: {0}")]
+    /// It could not be turned into text that reads back as the same.
+    #[error("it could not be written as text: {0}")]
     Text(String),
+    /// There is no folder to keep vehicle templates in.
+    #[error("there is no folder for vehicles of your own on this computer")]
+    NoFolder,
+    /// A template of that name is there already.
+    #[error("there is a vehicle \"{0}\" already")]
+    Taken(String),
+    /// The template has a fault, so it could not be used again.
+    #[error("the vehicle can't be saved: {}: {}", .0.place, .0.cause)]
+    Faulty(Box<Finding>),
     /// The disk refused.
     #[error("cannot save \"{}\": {doing}: {cause}", path.display())]
     Disk {
@@ -44,6 +54,9 @@ impl SaveError {
     pub fn hint(&self) -> &'static str {
         match self {
             Self::Text(_) => "nothing was written; keep the window open and report this as a fault of the program",
+            Self::NoFolder => "set HOME to a folder of your own and start the program again",
+            Self::Taken(_) => "give it another name",
+            Self::Faulty(_) => "take the last change back",
             Self::Disk { .. } => {
                 "the file is as it was; free some space or check the folder's permissions, or save under another name"
             }
@@ -59,8 +72,8 @@ pub fn job_to_text(job: &Job) -> Result<String, SaveError> {
     let style = ron::ser::PrettyConfig::new().depth_limit(6).new_line("\n").indentor("  ").compact_arrays(true);
     let mut text = ron::ser::to_string_pretty(&JobFile::of(job), style).map_err(|e| SaveError::Text(e.to_string()))?;
     text.push('\n');
-    let again = job_from_text("the text just written", &text).map_err(|e| SaveError::Text(e.to_string()))?;
-    if *again.job == *job { Ok(text) } else { Err(SaveError::Text("it reads back as another job".to_owned())) }
+    let again = read_back(&text).map_err(|e| SaveError::Text(e.to_string()))?;
+    if again == *job { Ok(text) } else { Err(SaveError::Text("it reads back as another job".to_owned())) }
 }
 
 /// Saves a job under a name.

@@ -64,6 +64,10 @@ codes! {
     /// A spot or defect that lies beside its panel.
     JobPlaceOutside = "job-place-outside", Warning,
         "A spot or a defect is noted on one panel but lies beside it on the map. The panel it is noted on counts.";
+    /// A size that no vehicle has.
+    JobSize = "job-size", Fault,
+        "A job can give length, width and height of its vehicle in millimetres, without mirrors. One of them is too small or too \
+         large for any vehicle; perhaps it is in another unit.";
     /// An order agreed on with a start that can't be.
     JobOrder = "job-order", Fault,
         "The order agreed on has a start before its beginning or after the end of any day. It can be taken out of the job: a new \

@@ -1,8 +1,10 @@
 //! What a view may read, and what it may wish for.
 
+use super::edit::VehicleWish;
 use super::order::OrderState;
 use super::theme::Theme;
 use super::view_state::{Tool, ViewState, Workspace};
+use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, recommended_spots};
 use crate::job::{Command, GestureId, Job};
@@ -21,6 +23,8 @@ pub(super) struct Model<'a> {
     pub(super) rows: &'a [OrderRow],
     pub(super) spots: &'a SpotPlaces,
     pub(super) view: &'a ViewState,
+    /// The vehicles that there are.
+    pub(super) bodies: &'a [Listed],
 }
 
 /// Recommended places of readings per panel, worked out when first asked for.
@@ -54,6 +58,8 @@ pub(super) enum Action {
     Edit(Command, Option<GestureId>),
     /// Changes what is shown.
     View(ViewChange),
+    /// Changes the vehicle itself, on a copy until it is saved.
+    Vehicle(VehicleWish),
     /// Does something outside the job.
     Effect(Effect),
 }
@@ -98,6 +104,8 @@ pub(super) enum Effect {
     New,
     /// Asks for a file and opens it.
     AskOpen,
+    /// Takes another vehicle, by its id.
+    TakeBody(String),
     /// Opens a file.
     Open(PathBuf),
     /// Saves under the present name, or asks for one.

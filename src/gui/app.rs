@@ -1,6 +1,8 @@
 //! The window as a whole: what it holds, and how a frame goes.
 
 use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
+use super::bodies::Bodies;
+use super::edit::{self, Editing};
 use super::files::{Answer, Asked, Purpose};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
@@ -8,7 +10,7 @@ use super::order::OrderState;
 use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
-use crate::file::Loaded;
+use crate::file::{Loaded, Templates};
 use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::vehicle::Template;
@@ -17,10 +19,10 @@ use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Mod
 use std::path::PathBuf;
 use std::sync::Arc;
 
-const UNDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Z);
-const REDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::Z);
-const REDO_TOO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Y);
-const SAVE: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::S);
+pub(super) const UNDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Z);
+pub(super) const REDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::Z);
+pub(super) const REDO_TOO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Y);
+pub(super) const SAVE: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::S);
 const SAVE_AS: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::S);
 const OPEN: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::O);
 const NEW: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::N);
@@ -35,6 +37,9 @@ pub struct App {
     pub(super) rows: Vec<OrderRow>,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
+    pub(super) bodies: Bodies,
+    /// The vehicle being changed, while one is.
+    pub(super) editing: Option<Editing>,
     pub(super) cache: MapCache,
     pub(super) path: Option<PathBuf>,
     pub(super) asked: Option<Asked>,
@@ -61,6 +66,8 @@ impl App {
         let order = OrderState::new(crew_problem(&job, &template, &insight), effort);
         Self {
             spots: SpotPlaces::of(&template),
+            bodies: Bodies::new(Templates::default(), &job.vehicle),
+            editing: None,
             document: Document::opened(job),
             template,
             insight,
@@ -80,9 +87,17 @@ impl App {
         }
     }
 
+    /// The same with vehicle templates from elsewhere too; without this it knows those of the program only.
+    #[must_use]
+    pub fn with_templates(mut self, templates: Templates) -> Self {
+        self.bodies = Bodies::new(templates, &self.document.job().vehicle);
+        self
+    }
+
     /// Puts another job into the window; everything about the old one goes.
     pub(super) fn show(&mut self, loaded: Loaded, path: Option<PathBuf>) {
-        let fresh = Self::with_effort(loaded, path, self.effort);
+        let templates = self.bodies.templates().clone();
+        let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates);
         let workspace = self.view.workspace;
         *self = Self { frames: self.frames, ..fresh };
         self.view.workspace = workspace;
@@ -126,13 +141,20 @@ impl App {
     /// Takes another template after a command named one.
     pub(super) fn take_template(&mut self, template: Arc<Template>) {
         self.spots = SpotPlaces::of(&template);
+        self.cache = MapCache::default();
+        // The map stays where it is when only the size or the seams are others.
+        if !template.is_drawn_like(&self.template) {
+            self.view.viewport = None;
+        }
+        self.view.chosen.retain(|id| template.panel(id).is_some());
+        self.view.current = self.view.current.take().filter(|id| template.panel(id).is_some());
         self.template = template;
-        self.view.viewport = None;
-        self.view.current = None;
-        self.view.chosen.clear();
     }
 
-    fn refresh_rows(&mut self) {
+    pub(super) fn refresh_rows(&mut self) {
+        if self.editing.is_some() {
+            return; // the order is not for the panels on screen
+        }
         self.rows = self
             .order
             .order()
@@ -189,7 +211,10 @@ impl App {
     }
 
     fn window_events(&mut self, ui: &Ui, out: &mut Vec<Action>) {
-        if ui.input(|i| i.viewport().close_requested()) && !self.may_close && self.document.is_dirty() {
+        if ui.input(|i| i.viewport().close_requested())
+            && !self.may_close
+            && (self.document.is_dirty() || self.is_vehicle_changed())
+        {
             ui.send_viewport_cmd(egui::ViewportCommand::CancelClose);
             out.push(Action::Effect(Effect::Close));
         }
@@ -210,13 +235,14 @@ impl App {
     /// What the views may read.
     pub(super) fn model(&self) -> Model<'_> {
         Model {
-            job: self.document.job(),
+            job: self.editing.as_ref().map_or(self.document.job(), |editing| &editing.job),
             template: &self.template,
             insight: &self.insight,
             order: &self.order,
             rows: &self.rows,
             spots: &self.spots,
             view: &self.view,
+            bodies: self.bodies.listed(),
         }
     }
 
@@ -224,33 +250,45 @@ impl App {
         let p = theme::of(ui.ctx());
         let mut cache = std::mem::take(&mut self.cache);
         let model = self.model();
+        let editing = self.editing.as_ref();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
         Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
             ui,
-            |ui| {
-                top_bar::top_bar_ui(ui, &model, &self.document, out);
+            |ui| match editing {
+                Some(editing) => edit::top_ui(ui, &model, editing, out),
+                None => top_bar::top_bar_ui(ui, &model, &self.document, out),
             },
         );
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {
-                rail::rail_ui(ui, &model, out);
+                ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
             },
         );
         Panel::right("side").exact_size(theme::SIDE_WIDTH).resizable(false).frame(sheet(Margin::same(16))).show(
             ui,
-            |ui| {
-                workspace::side_ui(ui, &model, out);
+            |ui| match editing {
+                Some(editing) => edit::tools_ui(ui, &model, editing, out),
+                None => workspace::side_ui(ui, &model, out),
             },
         );
-        Panel::bottom("chart").exact_size(theme::CHART_HEIGHT).resizable(false).frame(sheet(Margin::same(0))).show(
-            ui,
-            |ui| {
-                chart::chart_ui(ui, &model, out);
-            },
-        );
+        let below = |name: &'static str, height: f32| Panel::bottom(name).exact_size(height).resizable(false);
+        match editing {
+            Some(editing) => below("floor", edit::FLOOR_HEIGHT)
+                .frame(sheet(Margin::same(0)))
+                .show(ui, |ui| edit::below_ui(ui, &model, editing, out)),
+            None => below("chart", theme::CHART_HEIGHT)
+                .frame(sheet(Margin::same(0)))
+                .show(ui, |ui| chart::chart_ui(ui, &model, out)),
+        };
         let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
-        CentralPanel::default().frame(table).show(ui, |ui| map_ui(ui, &model, &mut cache, out));
+        CentralPanel::default().frame(table).show(ui, |ui| {
+            let area = ui.max_rect();
+            map_ui(ui, &model, &mut cache, out);
+            if let Some(editing) = editing {
+                edit::cut_preview(ui, &model, editing, area);
+            }
+        });
         self.cache = cache;
         if let Some(question) = &mut self.question {
             question_ui(ui, question, out);
@@ -273,8 +311,10 @@ impl eframe::App for App {
         }
         self.listen(&mut wishes);
         self.window_events(ui, &mut wishes);
-        if self.question.is_none() {
-            Self::shortcuts(ui, &mut wishes);
+        match (&self.question, &self.editing) {
+            (Some(_), _) => {}
+            (None, Some(_)) => edit::shortcuts(ui, &self.model(), &mut wishes),
+            (None, None) => Self::shortcuts(ui, &mut wishes),
         }
         self.draw(ui, &mut wishes);
         self.dispatch(wishes, ui.ctx(), Some(frame));

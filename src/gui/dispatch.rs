@@ -8,9 +8,9 @@ use super::theme;
 use super::view_state::{Tool, ViewState};
 use super::workspace::next_reading;
 use crate::cli::Failure;
-use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, read_job, save_job};
+use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
-use crate::job::Command;
+use crate::job::{Command, GestureId, carry_over};
 use crate::vehicle;
 use eframe::egui;
 use std::path::{Path, PathBuf};
@@ -26,28 +26,45 @@ impl App {
             match wish {
                 Action::Edit(command, gesture) => {
                     let read = matches!(command, Command::AddSpot { .. } | Command::AddReading { .. });
-                    match self.document.apply(&command, gesture) {
-                        Ok(_) => self.changed(ctx),
-                        Err(error) => self.fail(Failure::new(error.to_string(), "the job is as it was")),
-                    }
+                    self.apply(&command, gesture, ctx);
                     if read {
                         self.go_to_next_panel(ctx);
                     }
                 }
                 Action::View(change) => self.change_view(change, ctx),
+                Action::Vehicle(wish) => self.change_vehicle(wish, ctx),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
         ctx.request_repaint();
     }
 
+    /// Changes the job, or says why not.
+    pub(super) fn apply(&mut self, command: &Command, gesture: Option<GestureId>, ctx: &egui::Context) {
+        match self.document.apply(command, gesture) {
+            Ok(_) => self.changed(ctx),
+            Err(error) => self.fail(Failure::new(error.to_string(), "the job is as it was")),
+        }
+    }
+
     fn changed(&mut self, ctx: &egui::Context) {
-        if self.document.job().vehicle.template != self.template.id
-            && let Ok(template) = vehicle::load_embedded(&self.document.job().vehicle.template)
-        {
-            self.take_template(template);
+        match self.bodies.if_other(&self.document.job().vehicle) {
+            None => {}
+            Some(Ok(template)) => self.take_template(template),
+            Some(Err(error)) => self.fail(error.into()),
         }
         self.refresh(ctx);
+    }
+
+    /// Takes another vehicle; what is known of panels that it has too is taken over.
+    fn take_body(&mut self, id: &str, ctx: &egui::Context) {
+        match self.bodies.load(id) {
+            Ok(to) => {
+                let panels = carry_over(&self.document.job().panels, &self.template, &to);
+                self.apply(&Command::SetTemplate { template: id.to_owned(), panels }, None, ctx);
+            }
+            Err(error) => self.fail(error.into()),
+        }
     }
 
     /// After the last reading of a panel, the next one that wants some is chosen.
@@ -134,6 +151,7 @@ impl App {
                     self.ask(Purpose::Open, ctx, frame);
                 }
             }
+            Effect::TakeBody(id) => self.take_body(&id, ctx),
             Effect::Open(path) => self.open(path),
             Effect::Save => match self.path.clone() {
                 Some(path) => self.save(&path, ctx, frame),
@@ -162,6 +180,11 @@ impl App {
 
     /// Whether the job in the window may go; asks if something is unsaved.
     fn may_leave(&mut self, then: Next) -> bool {
+        if self.is_vehicle_changed() {
+            self.question = Some(Question::DropVehicle { then: Some(then) });
+            return false;
+        }
+        self.stop_editing();
         if !self.document.is_dirty() {
             self.question = None;
             return true;
@@ -177,7 +200,7 @@ impl App {
         if !self.may_leave(Next::Open(path.clone())) {
             return;
         }
-        match read_job(&RealDisk, &path) {
+        match self.bodies.templates().read_job(&RealDisk, &path) {
             Ok(loaded) => self.show(loaded, Some(path)),
             Err(error) => self.fail(error.into()),
         }
@@ -218,7 +241,7 @@ impl App {
         }
     }
 
-    fn fail(&mut self, failure: Failure) {
+    pub(super) fn fail(&mut self, failure: Failure) {
         self.after_save = None;
         self.question = Some(Question::Failed(failure));
     }

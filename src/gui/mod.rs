@@ -2,8 +2,10 @@
 
 mod action;
 mod app;
+mod bodies;
 mod chart;
 mod dispatch;
+mod edit;
 mod files;
 mod map;
 mod modals;
@@ -20,7 +22,7 @@ pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Output};
-use crate::file::Loaded;
+use crate::file::{Loaded, Templates};
 use eframe::egui;
 use std::path::Path;
 
@@ -51,7 +53,7 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     };
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
-        let mut app = App::new(loaded, path);
+        let mut app = App::new(loaded, path).with_templates(Templates::of_user());
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

@@ -1,6 +1,7 @@
 //! Questions that must be answered before anything else, and messages that must be read.
 
 use super::action::{Action, Effect};
+use super::edit::VehicleWish;
 use super::files::Purpose;
 use super::theme;
 use super::widgets::primary;
@@ -24,6 +25,20 @@ pub(super) enum Question {
         purpose: Purpose,
         /// What is typed so far.
         draft: String,
+    },
+    /// Changes of the vehicle would be lost by what comes next.
+    DropVehicle {
+        /// What was about to happen; nothing more where somebody only wants to leave.
+        then: Option<Next>,
+    },
+    /// What a changed vehicle shall be called.
+    NameVehicle {
+        /// What is typed so far.
+        draft: String,
+        /// Where it will be kept.
+        folder: Option<String>,
+        /// Whether the field still has to take the focus.
+        fresh: bool,
     },
     /// Something could not be done.
     Failed(Failure),
@@ -51,7 +66,6 @@ impl Next {
 
 /// Draws the question; answers come as effects.
 pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Action>) {
-    let mut effect = |effect| out.push(Action::Effect(effect));
     let shown = Modal::new(egui::Id::unique("question")).show(ui, |ui| {
         ui.set_width(420.0);
         match question {
@@ -60,6 +74,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                 ui.label("There are changes that are not in the file.");
                 ui.add_space(8.0);
                 ui.horizontal(|ui| {
+                    let mut effect = |effect| out.push(Action::Effect(effect));
                     if primary(ui, "Save").clicked() {
                         effect(Effect::Save);
                     }
@@ -89,6 +104,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                 let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
                 ui.add_space(8.0);
                 ui.horizontal(|ui| {
+                    let mut effect = |effect| out.push(Action::Effect(effect));
                     let clicked = primary(ui, button).clicked();
                     if (clicked || entered) && !draft.trim().is_empty() {
                         let path = PathBuf::from(draft.trim());
@@ -102,20 +118,65 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     }
                 });
             }
+            Question::DropVehicle { then } => drop_vehicle(ui, then.as_ref(), out),
+            Question::NameVehicle { draft, folder, fresh } => name_vehicle(ui, draft, folder.as_deref(), fresh, out),
             Question::Failed(failure) => {
                 ui.label(theme::bold("That could not be done", 16.0));
                 ui.label(capital(failure.error()));
                 ui.label(theme::soft(capital(failure.hint())));
                 ui.add_space(8.0);
                 if primary(ui, "Close").clicked() {
-                    effect(Effect::Dismiss);
+                    out.push(Action::Effect(Effect::Dismiss));
                 }
             }
         }
     });
     if shown.should_close() {
-        effect(Effect::Dismiss);
+        out.push(Action::Effect(Effect::Dismiss));
     }
+}
+
+fn drop_vehicle(ui: &mut Ui, then: Option<&Next>, out: &mut Vec<Action>) {
+    ui.label(theme::bold("Drop the changes to the vehicle?", 16.0));
+    ui.label("They are not saved. The job keeps the vehicle that it has.");
+    ui.add_space(8.0);
+    ui.horizontal(|ui| {
+        if primary(ui, "Go on editing").clicked() {
+            out.push(Action::Effect(Effect::Dismiss));
+        }
+        if ui.button("Drop the changes").clicked() {
+            out.push(Action::Vehicle(VehicleWish::Drop));
+            out.extend(then.cloned().map(|next| Action::Effect(next.effect())));
+        }
+    });
+}
+
+fn name_vehicle(ui: &mut Ui, draft: &mut String, folder: Option<&str>, fresh: &mut bool, out: &mut Vec<Action>) {
+    ui.label(theme::bold("Save as a vehicle of your own", 16.0));
+    let name = ui.label(theme::soft("Name, for example “Saloon with two-piece doors”"));
+    let edit = egui::TextEdit::singleline(draft)
+        .desired_width(f32::INFINITY)
+        .char_limit(60)
+        .margin(egui::Margin::symmetric(8, 6));
+    let response = ui.add(edit).labelled_by(name.id);
+    if std::mem::take(fresh) {
+        response.request_focus();
+    }
+    let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
+    ui.label(theme::soft(folder.map_or_else(
+        || "There is no folder for vehicles of your own on this computer.".to_owned(),
+        |folder| format!("It is kept in {folder} and can be chosen for every job. This job changes to it."),
+    )));
+    ui.add_space(8.0);
+    ui.horizontal(|ui| {
+        let clicked = primary(ui, "Save").clicked();
+        if (clicked || entered) && !draft.trim().is_empty() {
+            out.push(Action::Vehicle(VehicleWish::SaveAs(draft.clone())));
+        }
+        if ui.button("Cancel").clicked() {
+            out.push(Action::Effect(Effect::Dismiss));
+        }
+    });
 }
 
 fn capital(text: &str) -> String {

@@ -51,6 +51,8 @@ pub(super) enum Tool {
     Choose,
     /// Puts a defect of this kind where it clicks.
     PlaceDefect(DefectKind),
+    /// Marks where the chosen panel is cut, while the vehicle itself is changed.
+    Cut,
 }
 
 /// Everything about the view.

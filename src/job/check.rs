@@ -18,7 +18,7 @@ const LATEST_START: i64 = 1_000_000_000;
 
 /// Holds a job against its template: all findings, those that need no template first.
 pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
-    let mut found = own(job);
+    let mut found = check_alone(job);
     for (id, record) in &job.panels {
         let path = place_of(id);
         if let Some(panel) = template.panel(id) {
@@ -36,9 +36,10 @@ pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
 }
 
 /// What is wrong with a job whatever its template: faults all of them, so a command may not bring one about.
-pub(super) fn own(job: &Job) -> Vec<Finding> {
+pub fn check_alone(job: &Job) -> Vec<Finding> {
     let mut found = Vec::new();
     texts(job, &mut found);
+    size(job, &mut found);
     crew(job, &mut found);
     order(job, &mut found);
     for (id, record) in &job.panels {
@@ -87,6 +88,19 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
         for (d, defect) in record.defects.iter().enumerate() {
             text(&|| format!("{}.defects[{d}].note", place_of(id)), &defect.note);
         }
+    }
+}
+
+/// A size that no vehicle has.
+fn size(job: &Job, found: &mut Vec<Finding>) {
+    let measures = job.vehicle.size_mm.iter().flat_map(|size| size.measures());
+    for (name, value, range) in measures.filter(|(_, value, range)| !range.contains(&value.mm())) {
+        found.push(Finding::new(
+            Code::JobSize,
+            format!("vehicle.size_mm.{name}"),
+            format!("no vehicle has a {name} of {} mm", value.mm()),
+            format!("give a number from {} to {} mm, or leave the size out", range.start(), range.end()),
+        ));
     }
 }
 

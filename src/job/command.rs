@@ -9,9 +9,10 @@ use crate::geometry::MapPoint;
 use crate::measure::Gauge;
 use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
 use crate::units::Micrometres;
-use crate::vehicle::PanelId;
+use crate::vehicle::{PanelId, Size};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
+use std::collections::BTreeMap;
 use std::sync::Arc;
 
 /// One change of a job.
@@ -19,13 +20,15 @@ use std::sync::Arc;
 pub enum Command {
     /// Changes one of the texts.
     SetText(TextField, String),
-    /// Takes another vehicle template; readings of panels that it lacks are dropped with it, and undo brings them back.
+    /// Takes another vehicle template in its own size. What can't be taken over to it is dropped, and undo brings it back.
     SetTemplate {
         /// Id of the template.
         template: String,
-        /// The panels that it has.
-        panels: Vec<PanelId>,
+        /// What is known of its panels, as [`super::carry_over`] gives it.
+        panels: BTreeMap<PanelId, Arc<PanelRecord>>,
     },
+    /// Gives the vehicle a size of its own, or that of its template.
+    SetSize(Option<Size>),
     /// Starts a spot with its first reading.
     AddSpot {
         /// The panel read.
@@ -166,6 +169,7 @@ impl Command {
         match self {
             Self::SetText(..) => "edit text",
             Self::SetTemplate { .. } => "change vehicle",
+            Self::SetSize(_) => "change size",
             Self::AddSpot { .. } | Self::AddReading { .. } => "add reading",
             Self::SetReading { .. } => "correct reading",
             Self::RemoveReading { .. } => "remove reading",
@@ -194,9 +198,11 @@ impl Command {
             Self::SetText(field, text) => set_text(job, *field, text),
             Self::SetTemplate { template, panels } => {
                 job.vehicle.template.clone_from(template);
-                job.panels.retain(|id, _| panels.contains(id));
+                job.vehicle.size_mm = None;
+                job.panels.clone_from(panels);
                 job.order = None;
             }
+            Self::SetSize(size) => job.vehicle.size_mm = *size,
             Self::AddSpot { panel, at, thickness } => {
                 let spot = Spot { at: *at, edge: false, readings: vec![Reading { thickness_um: *thickness }] };
                 record(job, panel).spots.push(spot);
@@ -243,7 +249,7 @@ impl Command {
             Self::SetOrder(order) => job.order.clone_from(order),
         }
         job.panels.retain(|_, r| !r.is_blank());
-        match check::own(job).into_iter().next() {
+        match check::check_alone(job).into_iter().next() {
             None => Ok(()),
             Some(fault) => Err(CommandError::Fault(Box::new(fault))),
         }

@@ -4,12 +4,14 @@
 //! which keeps the snapshots that undo and redo need. What the program works out from a job lives in `insight` and is never
 //! stored here.
 
+mod carry;
 mod check;
 mod command;
 mod history;
 mod model;
 
-pub use check::check;
+pub use carry::carry_over;
+pub use check::{check, check_alone};
 pub use command::{Command, CommandError, PanelFact, TextField};
 pub use history::{Document, GestureId, Revision};
 pub use model::{Customer, Defect, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};

@@ -6,7 +6,7 @@ use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
 use crate::polish::{DefectKind, Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
 use crate::units::{Micrometres, Millimetres};
-use crate::vehicle::{PanelId, Substrate};
+use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -52,6 +52,9 @@ pub struct Vehicle {
     pub description: String,
     /// Id of the vehicle template.
     pub template: String,
+    /// Size over all without mirrors, where it is not the template's. Areas, ways and stances follow it.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub size_mm: Option<Size>,
     /// Number plate or another mark that tells it from others.
     #[serde(default)]
     pub plate: String,

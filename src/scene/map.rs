@@ -19,10 +19,12 @@ pub enum Overlay {
     Polish,
     /// Who coats what, in which order.
     Order,
+    /// What the panels are made of and which are left out; shown while the vehicle itself is changed.
+    Body,
 }
 
 impl Overlay {
-    /// Every overlay, in the order of the work.
+    /// Every overlay of a job, in the order of the work.
     pub const ALL: [Self; 4] = [Self::Film, Self::Defects, Self::Polish, Self::Order];
 
     /// As it stands on a button.
@@ -32,6 +34,7 @@ impl Overlay {
             Self::Defects => "Defects",
             Self::Polish => "Polish",
             Self::Order => "Order",
+            Self::Body => "Body",
         }
     }
 }
@@ -206,6 +209,7 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
         Overlay::Defects => defects(job, template, insight, &mut scene),
         Overlay::Polish => polish(template, insight, &mut scene),
         Overlay::Order => show_order(job, template, order, &mut scene),
+        Overlay::Body => super::body::show(template, &mut scene),
     }
     scene
 }

@@ -3,6 +3,7 @@
 //! No colours and no screen here. The window, and later paper, turn a role ("over budget", "second worker") into a colour, a
 //! hatch and a line; so one drawing can't say two things.
 
+mod body;
 mod chart;
 mod map;
 

@@ -13,6 +13,7 @@
 mod build;
 mod caution;
 mod check;
+mod drawing;
 mod edit;
 mod embedded;
 mod entries;

@@ -23,6 +23,9 @@ pub enum Substrate {
 }
 
 impl Substrate {
+    /// Every kind.
+    pub const ALL: [Self; 5] = [Self::Steel, Self::Aluminium, Self::Plastic, Self::Glass, Self::Composite];
+
     /// As it stands in a sentence.
     pub fn name(self) -> &'static str {
         match self {
@@ -67,6 +70,20 @@ pub enum Skip {
 }
 
 impl Skip {
+    /// Every reason.
+    pub const ALL: [Self; 5] = [Self::Absent, Self::Wrapped, Self::Matte, Self::FilmCovered, Self::NotCoated];
+
+    /// In one or two words, as it stands on the map: "under film".
+    pub fn short(self) -> &'static str {
+        match self {
+            Self::Absent => "absent",
+            Self::Wrapped => "wrapped",
+            Self::Matte => "matte",
+            Self::FilmCovered => "under film",
+            Self::NotCoated => "not coated",
+        }
+    }
+
     /// What it means, as printed: "covered with clear film".
     pub fn words(self) -> &'static str {
         match self {
@@ -95,6 +112,13 @@ pub struct Stance {
     pub id: String,
     /// Where.
     pub at: FloorPoint,
+}
+
+impl Stance {
+    /// Least room a person needs beside the body, mm. Our estimate.
+    pub const ROOM_MM: f64 = 200.0;
+    /// Furthest place from which a panel can be worked, mm. Our estimate.
+    pub const REACH_MM: f64 = 1_500.0;
 }
 
 /// One panel of a vehicle.

@@ -7,9 +7,12 @@ use super::schema::{PanelEntry, Place};
 use super::template::Template;
 use crate::geometry::{MapPoint, Outline};
 use crate::units::{Millimetres, SquareMetres};
+use serde::{Deserialize, Serialize};
+use std::ops::RangeInclusive;
 
 /// Size over all, without mirrors.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
 pub struct Size {
     /// Length over all.
     pub length: Millimetres,
@@ -17,6 +20,24 @@ pub struct Size {
     pub width: Millimetres,
     /// Height.
     pub height: Millimetres,
+}
+
+impl Size {
+    /// Lengths that a vehicle can have, mm. Our estimates, wide enough for anything on wheels.
+    pub const LENGTH_MM: RangeInclusive<f64> = 500.0..=30_000.0;
+    /// Widths that a vehicle can have, mm.
+    pub const WIDTH_MM: RangeInclusive<f64> = 500.0..=4_000.0;
+    /// Heights that a vehicle can have, mm.
+    pub const HEIGHT_MM: RangeInclusive<f64> = 500.0..=6_000.0;
+
+    /// Its three measures: name, value, what it can be.
+    pub fn measures(self) -> [(&'static str, Millimetres, RangeInclusive<f64>); 3] {
+        [
+            ("length", self.length, Self::LENGTH_MM),
+            ("width", self.width, Self::WIDTH_MM),
+            ("height", self.height, Self::HEIGHT_MM),
+        ]
+    }
 }
 
 /// A panel whose middle is nearer to the centreline than this share of the width faces up. Our estimate.

@@ -7,6 +7,8 @@
     reason = "helpers of tests; clippy only sees test functions as tests"
 )]
 
+mod edit;
+mod edit_steps;
 mod pictures;
 mod raster;
 mod scripted;

@@ -7,7 +7,7 @@ use lapwright::job::{Command, Defect, Member, PanelFact, Role, TextField};
 use lapwright::measure::{Gauge, GaugePrinciple};
 use lapwright::polish::{DefectKind, Finish, Goal, PaintHistory, RemovalPolicy};
 use lapwright::units::{Celsius, Micrometres, Millimetres, RelativeHumidity};
-use lapwright::vehicle::{PanelId, Template};
+use lapwright::vehicle::{PanelId, Size, Template};
 use proptest::prelude::*;
 use std::sync::Arc;
 
@@ -105,6 +105,13 @@ fn text_field() -> impl Strategy<Value = TextField> {
     proptest::sample::select(vec![T::Name, T::Vehicle, T::Plate, T::History, T::Customer, T::Wishes])
 }
 
+/// Sizes that a vehicle can have, and some that none has.
+fn size() -> impl Strategy<Value = Option<Size>> {
+    let length = || prop_oneof![6 => 1_500.0..3_900.0, 1 => 0.0..100_000.0].prop_map(Millimetres::of);
+    let size = (length(), length(), length()).prop_map(|(length, width, height)| Size { length, width, height });
+    proptest::option::of(size)
+}
+
 /// Any command, on panels that the template has.
 pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + use<> {
     use Command as C;
@@ -143,5 +150,6 @@ pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + u
         product().prop_map(|product| C::SetProduct(Box::new(product))),
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),
+        size().prop_map(C::SetSize),
     ]
 }

@@ -20,6 +20,7 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>)
             crate::scene::Overlay::Polish => "Nothing to polish.",
             crate::scene::Overlay::Order if m.order.is_working() => "Planning the order…",
             crate::scene::Overlay::Order => "No order yet.",
+            crate::scene::Overlay::Body => "No panels.",
         };
         paint.text(pos2(x, y), Align2::LEFT_CENTER, text, font, p.ink_soft);
         return;

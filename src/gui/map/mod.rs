@@ -10,6 +10,7 @@ mod paint;
 pub(super) use layout::MapCache;
 
 use super::action::{Action, Model, ViewChange};
+use super::edit::VehicleWish;
 use super::theme;
 use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
@@ -139,6 +140,7 @@ fn boxing(ui: &Ui, m: &Model<'_>, background: &egui::Response, view: &Viewport, 
 fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, out: &mut Vec<Action>) {
     let panel = panel.map(|i| &m.template.panels[i]);
     match (&m.view.tool, panel) {
+        (Tool::Cut, _) => out.push(Action::Vehicle(VehicleWish::CutPoint(place))),
         (Tool::PlaceDefect(kind), Some(panel)) if panel.outline.contains(place) => {
             let size = Millimetres::of(30.0);
             let defect =
@@ -160,7 +162,7 @@ fn panel_under(m: &Model<'_>, cache: &MapCache, view: &Viewport, at: egui::Pos2)
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
     let panel = &m.template.panels[index];
     let text = format!("{}\n{}", panel.name(m.view.naming), scene.panels[index].summary);
-    if ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
+    if m.view.tool != Tool::Cut && ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
         background.clone().on_hover_text_at_pointer(text);
     }
 }
@@ -245,7 +247,8 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
         |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            for overlay in Overlay::ALL {
+            let switched = m.view.overlay != Overlay::Body;
+            for overlay in Overlay::ALL.into_iter().filter(|_| switched) {
                 let chosen = m.view.overlay == overlay;
                 if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {
                     out.push(Action::View(ViewChange::Overlay(overlay)));

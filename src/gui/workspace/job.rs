@@ -1,10 +1,10 @@
 //! Job: vehicle, customer, goal, crew.
 
+use super::vehicle::vehicle_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, section, text};
+use crate::gui::widgets::{section, text};
 use crate::job::{Command, Member, Role, TextField};
-use crate::vehicle::{self, Template};
 use eframe::egui::{self, Ui};
 
 /// Draws the job sheet.
@@ -13,7 +13,7 @@ pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label(theme::bold("Job", 20.0));
     field(ui, "Name of the job", TextField::Name, &job.name, 1, out);
     section(ui, "Vehicle");
-    body(ui, m.template, out);
+    vehicle_ui(ui, m, out);
     field(ui, "Description", TextField::Vehicle, &job.vehicle.description, 1, out);
     field(ui, "Plate or other mark", TextField::Plate, &job.vehicle.plate, 1, out);
     field(ui, "What was done to the paint before", TextField::History, &job.vehicle.history, 3, out);
@@ -27,17 +27,6 @@ pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 fn field(ui: &mut Ui, label: &str, field: TextField, value: &str, rows: usize, out: &mut Vec<Action>) {
     if let Some((text, gesture)) = text(ui, label, value, rows) {
         out.push(Action::Edit(Command::SetText(field, text), Some(gesture)));
-    }
-}
-
-/// The choice of a vehicle template.
-fn body(ui: &mut Ui, template: &Template, out: &mut Vec<Action>) {
-    let options: Vec<_> = vehicle::embedded().iter().map(|e| (e.id, e.name().to_owned())).collect();
-    if let Some(id) = choice(ui, "Body", template.id.as_str(), &options)
-        && let Ok(other) = vehicle::load_embedded(id)
-    {
-        let panels = other.panels.iter().map(|p| p.id.clone()).collect();
-        out.push(Action::edit(Command::SetTemplate { template: id.to_owned(), panels }));
     }
 }
 

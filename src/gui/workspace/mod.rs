@@ -4,6 +4,7 @@ mod coating;
 mod correction;
 mod job;
 mod survey;
+mod vehicle;
 
 pub(super) use survey::next_reading;
 

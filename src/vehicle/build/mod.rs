@@ -10,12 +10,14 @@ use super::navigate::arrows;
 use super::panel::Panel;
 use super::read::TemplateError;
 use super::schema::{Sides, TemplateFile};
+use super::size::Size;
 use super::template::{Template, Wheel};
 use super::walk::Ways;
 use crate::finding::Finding;
 use crate::geometry::{FloorPoint, MapPoint};
 use crate::units::Millimetres;
 pub(super) use curves::Curves;
+use std::ops::RangeInclusive;
 
 /// Builds the template, or says everything that keeps it from being built.
 pub(super) fn build(file: &TemplateFile) -> Result<Template, TemplateError> {
@@ -80,22 +82,22 @@ fn wheels(file: &TemplateFile) -> Vec<Wheel> {
     file.wheels.iter().flat_map(|w| [one(w, 1.0), one(w, -1.0)]).collect()
 }
 
-/// Length, width, height, where each is between one and thirty metres at most.
+/// Length, width, height, where a vehicle can be of that size.
 fn size(file: &TemplateFile, faults: &mut Vec<Finding>) -> Option<[Millimetres; 3]> {
-    let mut take = |what: &'static str, n: super::entries::Number, max: f64| {
-        let fits = (500.0..=max).contains(&n.get());
+    let mut take = |what: &'static str, n: super::entries::Number, range: RangeInclusive<f64>| {
+        let fits = range.contains(&n.get());
         if !fits {
             faults.push(Finding::new(
                 crate::finding::Code::TemplateSize,
                 what,
                 format!("{} mm is not the size of a vehicle", n.get()),
-                format!("give a number from 500 to {max} mm"),
+                format!("give a number from {} to {} mm", range.start(), range.end()),
             ));
         }
         Millimetres::new(n.get()).ok().filter(|_| fits)
     };
-    let length = take("length_mm", file.length_mm, 30_000.0);
-    let width = take("width_mm", file.width_mm, 4_000.0);
-    let height = take("height_mm", file.height_mm, 6_000.0);
+    let length = take("length_mm", file.length_mm, Size::LENGTH_MM);
+    let width = take("width_mm", file.width_mm, Size::WIDTH_MM);
+    let height = take("height_mm", file.height_mm, Size::HEIGHT_MM);
     Some([length?, width?, height?])
 }

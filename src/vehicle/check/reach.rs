@@ -2,14 +2,12 @@
 
 use crate::finding::{Code, Finding};
 use crate::vehicle::id::Side;
-use crate::vehicle::panel::Panel;
+use crate::vehicle::panel::{Panel, Stance};
 use crate::vehicle::template::Template;
 use crate::vehicle::walk::distance_to_body;
 
-/// Least room a person needs beside the body, mm. Our estimate.
-const ROOM_MM: f64 = 200.0;
-/// Furthest place from which a panel can be worked, mm. Our estimate.
-const REACH_MM: f64 = 1_500.0;
+const ROOM_MM: f64 = Stance::ROOM_MM;
+const REACH_MM: f64 = Stance::REACH_MM;
 
 pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
     for stance in &t.stances {

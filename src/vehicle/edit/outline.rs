@@ -23,11 +23,11 @@ pub(super) fn edges(points: &[usize]) -> impl Iterator<Item = (usize, usize)> + 
     points.iter().copied().zip(points.iter().copied().cycle().skip(1))
 }
 
-/// The place on a loop that is nearest to a point: the edge by its start in the loop, and where along it.
-pub(super) fn nearest(points: &[usize], curves: &Curves, to: MapPoint) -> Option<(usize, f32)> {
+/// The place on a loop of curves that is nearest to a point: which curve, and where along it.
+pub(super) fn nearest(curves: impl Iterator<Item = MapCurve>, to: MapPoint) -> Option<(usize, f32)> {
     let mut best: Option<(f32, usize, f32)> = None;
-    for (i, (a, b)) in edges(points).enumerate() {
-        let (distance, t) = nearest_on(&curves.between(a, b), to);
+    for (i, curve) in curves.enumerate() {
+        let (distance, t) = nearest_on(&curve, to);
         if best.is_none_or(|(d, _, _)| distance < d) {
             best = Some((distance, i, t));
         }

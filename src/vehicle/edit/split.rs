@@ -1,7 +1,7 @@
 //! Splitting a panel along a line.
 
 use super::EditError;
-use super::outline::{directed, insert_point, nearest};
+use super::outline::{directed, edges, insert_point, nearest};
 use crate::geometry::{MapCurve, MapPoint};
 use crate::units::SquareMetres;
 use crate::vehicle::build::Curves;
@@ -46,13 +46,27 @@ impl Template {
         divide(&mut file, index, (large, small), share);
         self.sound(&file)
     }
+
+    /// Where [`Template::split`] would cut: the two places of the panel's outline that are nearest to `a` and `b`; `None` for a
+    /// panel that does not exist.
+    pub fn cut_ends(&self, panel: &PanelId, a: MapPoint, b: MapPoint) -> Option<[MapPoint; 2]> {
+        let curves = self.panel(panel)?.outline.curves();
+        let end = |to: MapPoint| {
+            let (index, t) = nearest(curves.iter().copied(), to)?;
+            let curve = curves.get(index)?;
+            let at = curve.at(t);
+            let corner = [curve.at(0.0), curve.at(1.0)].into_iter().find(|corner| (*corner - at).length() < SNAP_MM);
+            Some(corner.unwrap_or(at))
+        };
+        Some([end(a)?, end(b)?])
+    }
 }
 
 /// The point of the outline nearest to a place, put there if need be.
 fn cut_point(file: &mut TemplateFile, index: usize, at: MapPoint) -> Option<Name> {
     let curves = Curves::new(file, &mut Vec::new());
     let points = directed(&file.panels[index], &curves);
-    let (edge, t) = nearest(&points, &curves, at)?;
+    let (edge, t) = nearest(edges(&points).map(|(a, b)| curves.between(a, b)), at)?;
     let (from, to) = (points[edge], points[(edge + 1) % points.len()]);
     let place = curves.between(from, to).at(t);
     for point in [from, to] {
@@ -73,7 +87,7 @@ fn parts(outline: &[Name], first: &Name, second: &Name) -> (Vec<Name>, Vec<Name>
 fn map_area(names: &[Name], curves: &Curves) -> f64 {
     let points: Vec<usize> = names.iter().filter_map(|n| curves.index(n)).collect();
     let share = |(a, b): (usize, usize)| curves.between(a, b);
-    super::outline::edges(&points).map(share).map(|c: MapCurve| c.area_share()).sum::<f64>().abs()
+    edges(&points).map(share).map(|c: MapCurve| c.area_share()).sum::<f64>().abs()
 }
 
 fn divide(file: &mut TemplateFile, index: usize, (large, small): (Vec<Name>, Vec<Name>), share: f64) {

@@ -1,0 +1,84 @@
+//! What stands above and below the map while the vehicle is changed, and the keys.
+
+use super::wish::VehicleWish;
+use super::{Editing, floor};
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::app::{REDO, REDO_TOO, SAVE, UNDO};
+use crate::gui::theme;
+use crate::gui::view_state::Tool;
+use eframe::egui::{self, Button, Key, Panel, Ui};
+
+/// Room for the list of what was done.
+const LIST_WIDTH: f32 = 312.0;
+
+/// The bar at the top: what is being changed, undo and redo.
+pub(in crate::gui) fn top_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
+    ui.horizontal_centered(|ui| {
+        ui.label(theme::bold(format!("Editing {}", m.template.name), 16.0));
+        ui.label(theme::soft("The job keeps its vehicle until this is saved."));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            let mut wish = |wish| out.push(Action::Vehicle(wish));
+            let redo = editing.history.what_was_undone();
+            let hint = redo.map_or_else(|| "Nothing to redo".to_owned(), |what| format!("{what} (Ctrl+Shift+Z)"));
+            if ui.add_enabled(redo.is_some(), Button::new("Redo")).on_hover_text(hint).clicked() {
+                wish(VehicleWish::Redo);
+            }
+            let undo = editing.history.what_was_done().next_back();
+            let hint = undo.map_or_else(|| "Nothing to undo".to_owned(), |what| format!("{what} (Ctrl+Z)"));
+            if ui.add_enabled(undo.is_some(), Button::new("Undo")).on_hover_text(hint).clicked() {
+                wish(VehicleWish::Undo);
+            }
+        });
+    });
+}
+
+/// The floor, and what was done so far.
+pub(in crate::gui) fn below_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    let frame = egui::Frame::new().fill(p.sheet).inner_margin(egui::Margin::symmetric(16, 8));
+    Panel::right("changes").exact_size(LIST_WIDTH).resizable(false).frame(frame).show(ui, |ui| {
+        ui.label(theme::bold("Changes so far", 14.0));
+        egui::ScrollArea::vertical().stick_to_bottom(true).auto_shrink([false, false]).show(ui, |ui| {
+            ui.spacing_mut().item_spacing.y = 4.0;
+            let mut none = true;
+            for (index, what) in editing.history.what_was_done().enumerate() {
+                none = false;
+                ui.label(theme::soft(format!("{}. {what}", index + 1)));
+            }
+            if none {
+                ui.label(theme::soft("None yet. Each can be taken back."));
+            }
+        });
+    });
+    let floor = egui::Frame::new().fill(p.sheet);
+    egui::CentralPanel::default().frame(floor).show(ui, |ui| floor::floor_ui(ui, m, editing, out));
+}
+
+/// Keys while the vehicle is changed.
+pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let pressed = |shortcut: &egui::KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
+    if pressed(&SAVE) {
+        out.push(Action::Vehicle(VehicleWish::AskName));
+    }
+    // A text field that is being typed in takes back its own letters.
+    if ui.egui_wants_keyboard_input() {
+        return;
+    }
+    if pressed(&REDO) || pressed(&REDO_TOO) {
+        out.push(Action::Vehicle(VehicleWish::Redo));
+    } else if pressed(&UNDO) {
+        out.push(Action::Vehicle(VehicleWish::Undo));
+    }
+    let key = |key| ui.input(|i| i.key_pressed(key) && i.modifiers.is_none());
+    if key(Key::Escape) {
+        if m.view.tool == Tool::Cut {
+            out.push(Action::View(ViewChange::Tool(Tool::Choose)));
+        } else {
+            out.push(Action::View(ViewChange::Choose(None)));
+            out.push(Action::Vehicle(VehicleWish::ChooseStance(None)));
+        }
+    }
+    if key(Key::F) {
+        out.push(Action::View(ViewChange::Fit));
+    }
+}

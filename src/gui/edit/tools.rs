@@ -1,0 +1,195 @@
+//! The right side while the vehicle is changed: what can be done with the chosen panels, and how to leave.
+
+use super::wish::{VehicleWish, Way};
+use super::{Editing, Said};
+use crate::geometry::FloorPoint;
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::view_state::Tool;
+use crate::gui::widgets::{choice, number, primary, section};
+use crate::vehicle::{Naming, Panel, PanelId, Side, Skip, Stance, Substrate};
+use eframe::egui::{self, RichText, Ui};
+
+/// Draws the tools, what came of the last one, and the way out.
+pub(in crate::gui) fn tools_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
+    egui::Panel::bottom("leave").resizable(false).frame(egui::Frame::NONE).show(ui, |ui| leave(ui, editing, out));
+    egui::CentralPanel::default().frame(egui::Frame::NONE).show(ui, |ui| {
+        egui::ScrollArea::vertical().id_salt("tools").auto_shrink([false, false]).show(ui, |ui| {
+            ui.set_max_width(ui.available_width() - 4.0);
+            let chosen: Vec<&Panel> = m.view.chosen.iter().filter_map(|id| m.template.panel(id)).collect();
+            head(ui, &chosen);
+            if let [one] = chosen[..] {
+                cutting(ui, m, editing, one, out);
+            }
+            merging(ui, m, &chosen, out);
+            if !chosen.is_empty() {
+                facts(ui, &chosen, out);
+            }
+            stance(ui, m, editing, &chosen, out);
+        });
+    });
+}
+
+fn head(ui: &mut Ui, chosen: &[&Panel]) {
+    match chosen {
+        [] => {
+            ui.label(theme::bold("Edit vehicle", 20.0));
+            ui.label("Choose a panel on the map. With Shift, a click adds another one.");
+            ui.label(theme::soft(
+                "A panel can be cut in two, made one with its neighbour, left out of the work, or said to be made of something \
+                 else. Below the map, stances can be moved.",
+            ));
+        }
+        [one] => {
+            ui.label(theme::bold(one.name(Naming::Uk), 20.0));
+            ui.label(theme::soft(format!("about {:.2}\u{202f}m², {}", one.area.m2(), one.substrate.name())));
+        }
+        several => {
+            ui.label(theme::bold(format!("{} panels", several.len()), 20.0));
+            let names: Vec<String> = several.iter().take(4).map(|p| p.name(Naming::Uk)).collect();
+            let more = several.len().saturating_sub(4);
+            let more = if more > 0 { format!(" and {more} more") } else { String::new() };
+            ui.label(theme::soft(format!("{}{more}", names.join("; "))));
+        }
+    }
+}
+
+/// Two panels of one.
+fn cutting(ui: &mut Ui, m: &Model<'_>, editing: &Editing, panel: &Panel, out: &mut Vec<Action>) {
+    section(ui, "Cut in two");
+    if panel.side == Side::Centre {
+        ui.label(theme::soft("It lies across the centreline, where a cut would not be the same on both sides."));
+        return;
+    }
+    if m.view.tool == Tool::Cut {
+        let words = match editing.first {
+            None => "Click where the cut begins, on the panel or beside it.",
+            Some(_) => "Now click where it ends.",
+        };
+        ui.label(RichText::new(words).color(theme::of(ui.ctx()).accent));
+        if ui.button("Don't cut").clicked() {
+            out.push(Action::View(ViewChange::Tool(Tool::Choose)));
+        }
+        return;
+    }
+    ui.horizontal(|ui| {
+        if ui.button("Draw the cut…").clicked() {
+            out.push(Action::View(ViewChange::Tool(Tool::Cut)));
+        }
+        let middle = [
+            ("Across", Way::Across, "Through its middle, into a front and a rear part"),
+            ("Along", Way::Along, "Through its middle, into an inner and an outer part"),
+        ];
+        for (name, way, hint) in middle {
+            if ui.button(name).on_hover_text(hint).clicked() {
+                out.push(Action::Vehicle(VehicleWish::CutMiddle(way)));
+            }
+        }
+    });
+}
+
+/// One panel of two.
+fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>) {
+    let mut merge = |a: &PanelId, b: &PanelId| out.push(Action::Vehicle(VehicleWish::Merge(a.clone(), b.clone())));
+    match chosen {
+        [one] => {
+            section(ui, "Make one with a neighbour");
+            let index = m.template.index_of(&one.id).unwrap_or_default();
+            let around = m.template.neighbours(index);
+            let mut options = vec![(None, "choose…".to_owned())];
+            options.extend(around.iter().map(|i| (Some(*i), m.template.panels[*i].name(Naming::Uk))));
+            if let Some(Some(other)) = choice(ui, "Neighbour", None, &options) {
+                merge(&one.id, &m.template.panels[other].id);
+            }
+        }
+        [a, b] => {
+            section(ui, "Make one of the two");
+            // The one that was chosen first keeps its name.
+            let (kept, gone) = if m.view.current.as_ref() == Some(&a.id) { (b, a) } else { (a, b) };
+            if ui.button(format!("Make one: {}", kept.name(Naming::Uk))).clicked() {
+                merge(&kept.id, &gone.id);
+            }
+        }
+        _ => {}
+    }
+}
+
+/// What the chosen panels are.
+fn facts(ui: &mut Ui, chosen: &[&Panel], out: &mut Vec<Action>) {
+    section(ui, "What it is");
+    let skip = common(chosen, |p| p.skip);
+    let mut options = vec![(Some(None), "takes part".to_owned())];
+    options.extend(Skip::ALL.iter().map(|s| (Some(Some(*s)), s.words().to_owned())));
+    if skip.is_none() {
+        options.push((None, "not all alike".to_owned()));
+    }
+    if let Some(Some(skip)) = choice(ui, "In the work", skip, &options) {
+        out.push(Action::Vehicle(VehicleWish::Skip(skip)));
+    }
+    let kind = common(chosen, |p| p.substrate);
+    let mut options: Vec<_> = Substrate::ALL.iter().map(|s| (Some(*s), s.name().to_owned())).collect();
+    if kind.is_none() {
+        options.push((None, "not all alike".to_owned()));
+    }
+    if let Some(Some(kind)) = choice(ui, "Made of", kind, &options) {
+        out.push(Action::Vehicle(VehicleWish::Substrate(kind)));
+    }
+}
+
+/// What all have in common; none where they differ.
+fn common<T: PartialEq>(chosen: &[&Panel], of: impl Fn(&Panel) -> T) -> Option<T> {
+    let first = of(chosen.first()?);
+    chosen.iter().all(|p| of(p) == first).then_some(first)
+}
+
+/// The stance that is chosen, or that of the chosen panel, in numbers.
+fn stance(ui: &mut Ui, m: &Model<'_>, editing: &Editing, chosen: &[&Panel], out: &mut Vec<Action>) {
+    let by_id = |id: &String| m.template.stances.iter().position(|s| s.id == *id);
+    let of_panel = if let [one] = chosen { Some(one.stance) } else { None };
+    let Some(index) = editing.stance.as_ref().and_then(by_id).or(of_panel) else { return };
+    let Some(Stance { id, at }) = m.template.stances.get(index) else { return };
+    section(ui, &format!("Stance {}", index + 1));
+    let mut place = |to: FloorPoint| {
+        out.push(Action::Vehicle(VehicleWish::MoveStance { stance: id.clone(), to, by_keys: false }));
+    };
+    ui.push_id(id, |ui| {
+        let range = -Stance::REACH_MM..=m.template.length.mm() + Stance::REACH_MM;
+        if let Some(x) = number(ui, "Behind the front", "mm", f64::from(at.x), 0, range) {
+            place(FloorPoint::new(x as f32, at.y));
+        }
+        if at.y == 0.0 {
+            return;
+        }
+        let range = 0.0..=0.5 * m.template.width.mm() + Stance::REACH_MM;
+        if let Some(y) = number(ui, "From the centreline", "mm", f64::from(at.y.abs()), 0, range) {
+            place(FloorPoint::new(at.x, (y as f32).copysign(at.y)));
+        }
+    });
+}
+
+fn leave(ui: &mut Ui, editing: &Editing, out: &mut Vec<Action>) {
+    ui.add_space(12.0);
+    if let Some(said) = &editing.said {
+        let (text, color) = match said {
+            Said::Done(text) => (text, theme::of(ui.ctx()).ink),
+            Said::Refused(text) => (text, theme::of(ui.ctx()).note),
+        };
+        ui.label(RichText::new(sentence(text)).color(color));
+        ui.add_space(4.0);
+    }
+    ui.horizontal(|ui| {
+        if primary(ui, "Save as…").clicked() {
+            out.push(Action::Vehicle(VehicleWish::AskName));
+        }
+        if ui.add(egui::Button::new("Cancel").min_size(egui::vec2(0.0, 36.0))).clicked() {
+            out.push(Action::Vehicle(VehicleWish::Cancel));
+        }
+    });
+}
+
+/// With a capital and a full stop.
+fn sentence(text: &str) -> String {
+    let mut letters = text.chars();
+    let capital: String = letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default();
+    if capital.ends_with('.') { capital } else { format!("{capital}.") }
+}
