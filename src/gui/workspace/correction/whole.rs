@@ -1,92 +1,17 @@
-//! Correction: what may go, what must go, what will be done, and why.
+//! The plan of the whole vehicle.
 
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::{budget_bar, fact, panel_head, section, slider};
+use crate::gui::widgets::{fact, section, slider};
 use crate::insight::exposure;
 use crate::job::Command;
 use crate::polish::{Goal, Level};
 use crate::units::minutes;
-use crate::vehicle::{FeatureKind, Surface};
+use crate::vehicle::Surface;
 use eframe::egui::{self, Sense, Ui, vec2};
 
-/// Draws the plan of the chosen panel, or of the whole vehicle.
-pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    match m.current() {
-        Some((index, panel)) => {
-            panel_head(ui, m, index, panel);
-            one(ui, m, index);
-            ui.add_space(8.0);
-            if ui.button("Whole vehicle").clicked() {
-                out.push(Action::View(ViewChange::Choose(None)));
-            }
-        }
-        None => whole(ui, m, out),
-    }
-}
-
-fn one(ui: &mut Ui, m: &Model<'_>, index: usize) {
-    let p = theme::of(ui.ctx());
-    let insight = &m.insight.panels[index];
-    let (polish, budget) = (&insight.polish, &insight.budget);
-    ui.label(theme::bold(polish.level.to_string(), 20.0));
-    if budget.refused.is_none() {
-        budget_bar(ui, insight);
-        fact(ui, "May go", format!("{:.1}", budget.allowed));
-        fact(ui, "Will go", format!("{:.1} to {:.1}", polish.removal, insight.removal_upper()));
-        if !insight.defects.is_empty() {
-            fact(ui, "Defects that go", format!("{:.0}\u{202f}%", polish.correction * 100.0));
-        }
-        fact(ui, "Time", minutes(polish.seconds));
-    }
-    if !polish.steps.is_empty() {
-        section(ui, "Steps");
-        for step in &polish.steps {
-            ui.label(format!("{}, {} passes", step.name, step.passes));
-        }
-        for local in &polish.local {
-            let names: Vec<_> = local.steps.iter().map(|s| s.name.as_str()).collect();
-            ui.label(format!("At one defect first: {}", names.join(", then ")));
-        }
-    }
-    section(ui, "Why");
-    for why in &polish.why {
-        ui.label(why);
-    }
-    for caution in &budget.cautions {
-        ui.label(egui::RichText::new(caution).color(p.note));
-    }
-    let features = m.template.cautions(index);
-    if !polish.steps.is_empty() && !features.is_empty() {
-        section(ui, "Mind");
-        for caution in features.into_iter().filter_map(FeatureKind::caution) {
-            ui.label(caution);
-        }
-    }
-    if !polish.stays.is_empty() {
-        section(ui, "What stays");
-        for stays in &polish.stays {
-            ui.label(&stays.reason);
-        }
-    }
-    if !budget.limits.is_empty() {
-        egui::CollapsingHeader::new("All limits").id_salt("limits").show(ui, |ui| {
-            for limit in &budget.limits {
-                fact(ui, "", format!("{:.1}", limit.um));
-                ui.label(&limit.what);
-                ui.label(theme::soft(limit.source));
-            }
-        });
-    }
-    if let Some(clear) = &budget.clear {
-        ui.label(theme::soft(format!(
-            "Clear coat {} as {:.0} to {:.0}: the gauge reads everything above the metal and can't see it.",
-            clear.basis, clear.lower, clear.upper
-        )));
-    }
-}
-
-fn whole(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+/// Goal, time, exposure and the panels by level.
+pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     ui.label(theme::bold("Correction", 20.0));
     let share = m.job.goal.share() * 100.0;

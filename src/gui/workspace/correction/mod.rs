@@ -1,0 +1,23 @@
+//! Correction: what may go, what must go, what will be done, and why.
+
+mod panel;
+mod whole;
+
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::widgets::panel_head;
+use eframe::egui::Ui;
+
+/// Draws the plan of the chosen panel, or of the whole vehicle.
+pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    match m.current() {
+        Some((index, panel)) => {
+            panel_head(ui, m, index, panel);
+            panel::panel_ui(ui, m, index);
+            ui.add_space(8.0);
+            if ui.button("Whole vehicle").clicked() {
+                out.push(Action::View(ViewChange::Choose(None)));
+            }
+        }
+        None => whole::whole_ui(ui, m, out),
+    }
+}
