@@ -7,9 +7,9 @@ use lapwright::file::{Loaded, job_from_text, job_to_text, sized};
 use lapwright::finding::Code;
 use lapwright::geometry::MapPoint;
 use lapwright::insight::{Insight, crew_problem};
-use lapwright::job::{Command, CommandError, Document, Job, PanelRecord, carry_over, check};
-use lapwright::polish::{Finish, PaintHistory};
-use lapwright::units::Millimetres;
+use lapwright::job::{Command, CommandError, Document, Job, PanelRecord, PreviousCoating, carry_over, check};
+use lapwright::polish::{Finish, PaintHardness, PaintHistory};
+use lapwright::units::{Date, Millimetres};
 use lapwright::vehicle::{PanelId, Size, Template, load_embedded};
 use proptest::prelude::*;
 use std::collections::BTreeMap;
@@ -60,12 +60,17 @@ fn both_parts_of_a_cut_panel_keep_what_is_known_of_its_paint() {
     let record = Arc::make_mut(job.panels.get_mut(&id("door-front-left")).expect("it was read"));
     record.finish = Some(Finish::SingleStage);
     record.history = PaintHistory::Refinished;
+    record.painted_on = Date::of(2026, 11, 3);
+    record.coating = PreviousCoating::Wax;
+    record.hardness = PaintHardness::Soft;
     record.left_uncoated = true;
     record.note = "resprayed".to_owned();
     let panels = carry_over(&job.panels, &template, &cut_doors(&template));
     for part in ["door-front-left", "door-front-2-left"] {
         let part = &panels[&id(part)];
         assert_eq!((part.finish, part.history), (Some(Finish::SingleStage), PaintHistory::Refinished));
+        assert_eq!((part.coating, part.hardness), (PreviousCoating::Wax, PaintHardness::Soft));
+        assert_eq!(part.painted_on, Date::of(2026, 11, 3));
         assert!(part.left_uncoated && part.note == "resprayed");
     }
 }

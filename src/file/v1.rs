@@ -3,9 +3,10 @@
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
-use crate::job::{Customer, Defect, Job, Member, PanelRecord, Spot, Vehicle};
+use crate::job::{Customer, Defect, Job, Member, PanelRecord, PreviousCoating, Spot, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::units::Date;
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -21,6 +22,8 @@ pub(super) const FORMAT: &str = "job/1";
 pub(super) struct JobFile {
     pub(super) format: String,
     name: String,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    date: Option<Date>,
     pub(super) vehicle: Vehicle,
     #[serde(default)]
     customer: Customer,
@@ -51,6 +54,12 @@ struct PanelFile {
     #[serde(default)]
     history: PaintHistory,
     #[serde(default, skip_serializing_if = "Option::is_none")]
+    painted_on: Option<Date>,
+    #[serde(default, skip_serializing_if = "is_usual")]
+    coating: PreviousCoating,
+    #[serde(default, skip_serializing_if = "is_usual")]
+    hardness: PaintHardness,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
     substrate: Option<Substrate>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     left_uncoated: bool,
@@ -67,6 +76,7 @@ impl JobFile {
         Self {
             format: FORMAT.to_owned(),
             name: job.name.clone(),
+            date: job.date,
             vehicle: job.vehicle.clone(),
             customer: job.customer.clone(),
             goal: job.goal,
@@ -101,6 +111,7 @@ impl JobFile {
         }
         let job = Job {
             name: self.name,
+            date: self.date,
             vehicle: self.vehicle,
             customer: self.customer,
             goal: self.goal,
@@ -118,14 +129,52 @@ impl JobFile {
     }
 }
 
+/// Whether a value is the one that is meant where nothing is written.
+fn is_usual<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
+}
+
 impl PanelFile {
     fn of(id: &PanelId, record: &PanelRecord) -> Self {
-        let PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note } = record.clone();
-        Self { id: id.clone(), finish, history, substrate, left_uncoated, spots, defects, note }
+        let PanelRecord {
+            finish,
+            history,
+            painted_on,
+            coating,
+            hardness,
+            substrate,
+            left_uncoated,
+            spots,
+            defects,
+            note,
+        } = record.clone();
+        Self {
+            id: id.clone(),
+            finish,
+            history,
+            painted_on,
+            coating,
+            hardness,
+            substrate,
+            left_uncoated,
+            spots,
+            defects,
+            note,
+        }
     }
 
     fn into_record(self) -> PanelRecord {
-        let Self { id: _, finish, history, substrate, left_uncoated, spots, defects, note } = self;
-        PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note }
+        PanelRecord {
+            finish: self.finish,
+            history: self.history,
+            painted_on: self.painted_on,
+            coating: self.coating,
+            hardness: self.hardness,
+            substrate: self.substrate,
+            left_uncoated: self.left_uncoated,
+            spots: self.spots,
+            defects: self.defects,
+            note: self.note,
+        }
     }
 }

@@ -88,5 +88,10 @@ fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>
 
 /// Whether all that counts for every panel is unchanged.
 fn same_settings(a: &Job, b: &Job) -> bool {
-    a.goal == b.goal && a.gauge == b.gauge && a.assurance == b.assurance && a.policy == b.policy && a.steps == b.steps
+    a.date == b.date
+        && a.goal == b.goal
+        && a.gauge == b.gauge
+        && a.assurance == b.assurance
+        && a.policy == b.policy
+        && a.steps == b.steps
 }

@@ -44,15 +44,16 @@ impl PanelInsight {
             unreadable_reason: unreadable.clone(),
             area: panel.area,
             finish: record.finish.unwrap_or_else(|| usual_finish(panel)),
-            history: record.history,
+            history: record.history_on(job.date),
             removed_um: Micrometres::ZERO,
             measured_clear: None,
             sensor: sensor(template, index),
             narrow: is_narrow(panel),
             defects: &defects,
         };
-        let budget = polish::budget(&facts, &job.policy);
-        let polish = polish::plan(&facts, &budget, &job.steps, job.goal);
+        let mut budget = polish::budget(&facts, &job.policy);
+        let polish = polish::plan(&facts, &budget, &record.hardness.expected(&job.steps), job.goal);
+        budget.cautions.extend(record.coating.caution(!polish.steps.is_empty()).map(str::to_owned));
         Self { substrate, unreadable, film, budget, polish, defects }
     }
 
@@ -116,11 +117,9 @@ fn usual_finish(panel: &Panel) -> Finish {
 }
 
 fn defect_facts(defect: &Defect) -> DefectFacts {
-    let usual = defect.kind.depth_range();
-    let depth_um = defect.depth_um.unwrap_or((usual.low, usual.high));
     DefectFacts {
         kind: defect.kind,
-        depth_um,
+        depth_um: defect.depth(),
         weight: f64::from(defect.quantity.max(1)) * defect.size_mm.mm().max(1.0).sqrt(),
         local: defect.size_mm.mm() < 150.0 && defect.quantity <= 2,
     }

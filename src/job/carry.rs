@@ -1,8 +1,9 @@
 //! What is known of the panels of one template, taken over to another.
 
 use super::model::PanelRecord;
+use super::paint::PreviousCoating;
 use crate::geometry::MapPoint;
-use crate::polish::PaintHistory;
+use crate::polish::{PaintHardness, PaintHistory};
 use crate::vehicle::{Panel, PanelId, Template};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -80,6 +81,13 @@ fn take_in(carried: &mut Records, panel: &PanelId, record: Arc<PanelRecord>) {
     known.substrate = known.substrate.or(record.substrate);
     if known.history == PaintHistory::Unknown {
         known.history = record.history;
+    }
+    known.painted_on = known.painted_on.or(record.painted_on);
+    if known.coating == PreviousCoating::Unknown {
+        known.coating = record.coating;
+    }
+    if known.hardness == PaintHardness::Usual {
+        known.hardness = record.hardness;
     }
     known.left_uncoated |= record.left_uncoated;
     known.spots.extend(record.spots.iter().cloned());

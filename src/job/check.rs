@@ -1,6 +1,7 @@
 //! What can be wrong with a job although it could be read.
 
-use super::model::{Defect, Job, PanelRecord, Role, Spot};
+use super::defect::Defect;
+use super::model::{Job, PanelRecord, Role, Spot};
 use crate::finding::{Code, Finding};
 use crate::geometry::MapPoint;
 use crate::vehicle::{Panel, PanelId, Template};
@@ -9,6 +10,9 @@ use crate::vehicle::{Panel, PanelId, Template};
 const MOST_SPOTS: usize = 50_000;
 const MOST_READINGS: usize = 500_000;
 const MOST_DEFECTS: usize = 50_000;
+/// Most points of one drawn defect, and most pictures of one defect.
+const MOST_POINTS: usize = 400;
+const MOST_PHOTOS: usize = 24;
 const LONGEST_TEXT: usize = 10_000;
 const MOST_WORKERS: usize = 64;
 const MOST_STEPS: usize = 12;
@@ -85,6 +89,9 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
     }
     for (id, record) in &job.panels {
         text(&|| format!("{}.note", place_of(id)), &record.note);
+        for (s, spot) in record.spots.iter().enumerate() {
+            text(&|| format!("{}.spots[{s}].note", place_of(id)), &spot.note);
+        }
         for (d, defect) in record.defects.iter().enumerate() {
             text(&|| format!("{}.defects[{d}].note", place_of(id)), &defect.note);
         }
@@ -160,8 +167,30 @@ fn panel(record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
             ));
         }
     }
-    for (d, Defect { at, quantity, depth_um, .. }) in record.defects.iter().enumerate() {
+    for (d, Defect { at, extent, quantity, depth_um, photos, .. }) in record.defects.iter().enumerate() {
         place(*at, || format!("{path}.defects[{d}].at"), found);
+        let points = extent.points();
+        for point in points {
+            place(*point, || format!("{path}.defects[{d}].extent"), found);
+        }
+        if points.len() < extent.least_points() {
+            found.push(Finding::new(
+                Code::JobDefectRange,
+                format!("{path}.defects[{d}].extent"),
+                format!("{} points are too few to draw it", points.len()),
+                "a line needs two points and an area three corners",
+            ));
+        }
+        for (what, count, most) in [("points", points.len(), MOST_POINTS), ("pictures", photos.len(), MOST_PHOTOS)] {
+            if count > most {
+                found.push(Finding::new(
+                    Code::JobTooLarge,
+                    format!("{path}.defects[{d}]"),
+                    format!("{count} {what} are more than the {most} that one defect may have"),
+                    "leave some out",
+                ));
+            }
+        }
         if *quantity > 5 {
             found.push(Finding::new(
                 Code::JobDefectRange,

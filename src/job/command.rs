@@ -1,15 +1,17 @@
 //! The only ways to change a job. Each command can be stored and replayed.
 
 use super::check;
-use super::model::{Defect, Job, Member, PanelRecord, Reading, Spot};
+use super::defect::Defect;
+use super::model::{Job, Member, PanelRecord, Reading, Spot};
+use super::paint::PreviousCoating;
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::Gauge;
-use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
-use crate::units::Micrometres;
-use crate::vehicle::{PanelId, Size};
+use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
+use crate::units::{Date, Micrometres};
+use crate::vehicle::{PanelId, Size, Substrate};
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 use std::collections::BTreeMap;
@@ -18,6 +20,13 @@ use std::sync::Arc;
 /// One change of a job.
 #[derive(Debug, Clone, PartialEq)]
 pub enum Command {
+    /// Several changes as one step, in their order; all of them or none.
+    All {
+        /// What undo calls them together.
+        label: &'static str,
+        /// The changes.
+        commands: Vec<Command>,
+    },
     /// Changes one of the texts.
     SetText(TextField, String),
     /// Takes another vehicle template in its own size. What can't be taken over to it is dropped, and undo brings it back.
@@ -29,6 +38,17 @@ pub enum Command {
     },
     /// Gives the vehicle a size of its own, or that of its template.
     SetSize(Option<Size>),
+    /// The day of the work.
+    SetDate(Option<Date>),
+    /// Adds whole spots to a panel, with their readings.
+    AddSpots(PanelId, Vec<Spot>),
+    /// Takes a spot away with all its readings, so that it can be read again.
+    RemoveSpot {
+        /// The panel.
+        panel: PanelId,
+        /// Which of its spots, from 0.
+        spot: usize,
+    },
     /// Starts a spot with its first reading.
     AddSpot {
         /// The panel read.
@@ -136,6 +156,14 @@ pub enum PanelFact {
     Finish(Option<Finish>),
     /// What was done to it before.
     History(PaintHistory),
+    /// The day it was last painted.
+    PaintedOn(Option<Date>),
+    /// What was put on the paint before.
+    Coating(PreviousCoating),
+    /// How hard the paint is.
+    Hardness(PaintHardness),
+    /// What lies under the paint, where it is not what the vehicle has there.
+    Substrate(Option<Substrate>),
     /// Whether it stays uncoated.
     LeftUncoated(bool),
     /// A note.
@@ -167,9 +195,13 @@ impl Command {
     /// What undo calls it: "Undo add reading".
     pub fn label(&self) -> &'static str {
         match self {
+            Self::All { label, .. } => label,
             Self::SetText(..) => "edit text",
             Self::SetTemplate { .. } => "change vehicle",
             Self::SetSize(_) => "change size",
+            Self::SetDate(_) => "change day of work",
+            Self::AddSpots(..) => "add readings",
+            Self::RemoveSpot { .. } => "read spot again",
             Self::AddSpot { .. } | Self::AddReading { .. } => "add reading",
             Self::SetReading { .. } => "correct reading",
             Self::RemoveReading { .. } => "remove reading",
@@ -194,7 +226,24 @@ impl Command {
     /// # Errors
     /// [`CommandError`]; the job may then be half changed, so [`super::Document`] works on a copy.
     pub(super) fn carry_out(&self, job: &mut Job) -> Result<(), CommandError> {
+        self.change(job)?;
+        job.panels.retain(|_, r| !r.is_blank());
+        match check::check_alone(job).into_iter().next() {
+            None => Ok(()),
+            Some(fault) => Err(CommandError::Fault(Box::new(fault))),
+        }
+    }
+
+    fn change(&self, job: &mut Job) -> Result<(), CommandError> {
         match self {
+            Self::All { commands, .. } => commands.iter().try_for_each(|command| command.change(job))?,
+            Self::SetDate(date) => job.date = *date,
+            Self::AddSpots(panel, spots) => record(job, panel).spots.extend(spots.iter().cloned()),
+            Self::RemoveSpot { panel, spot } => {
+                let spots = &mut record(job, panel).spots;
+                at(spots, *spot, "spot", panel)?;
+                spots.remove(*spot);
+            }
             Self::SetText(field, text) => set_text(job, *field, text),
             Self::SetTemplate { template, panels } => {
                 job.vehicle.template.clone_from(template);
@@ -204,7 +253,8 @@ impl Command {
             }
             Self::SetSize(size) => job.vehicle.size_mm = *size,
             Self::AddSpot { panel, at, thickness } => {
-                let spot = Spot { at: *at, edge: false, readings: vec![Reading { thickness_um: *thickness }] };
+                let readings = vec![Reading { thickness_um: *thickness }];
+                let spot = Spot { at: *at, edge: false, readings, note: String::new() };
                 record(job, panel).spots.push(spot);
             }
             Self::AddReading { panel, spot, thickness } => {
@@ -248,11 +298,7 @@ impl Command {
             Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),
         }
-        job.panels.retain(|_, r| !r.is_blank());
-        match check::check_alone(job).into_iter().next() {
-            None => Ok(()),
-            Some(fault) => Err(CommandError::Fault(Box::new(fault))),
-        }
+        Ok(())
     }
 }
 
@@ -272,6 +318,10 @@ fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
     match fact {
         PanelFact::Finish(finish) => record.finish = *finish,
         PanelFact::History(history) => record.history = *history,
+        PanelFact::PaintedOn(date) => record.painted_on = *date,
+        PanelFact::Coating(coating) => record.coating = *coating,
+        PanelFact::Hardness(hardness) => record.hardness = *hardness,
+        PanelFact::Substrate(substrate) => record.substrate = *substrate,
         PanelFact::LeftUncoated(left) => record.left_uncoated = *left,
         PanelFact::Note(note) => record.note.clone_from(note),
     }

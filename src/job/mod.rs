@@ -7,11 +7,17 @@
 mod carry;
 mod check;
 mod command;
+mod defect;
 mod history;
 mod model;
+mod paint;
+mod photo;
 
 pub use carry::carry_over;
 pub use check::{check, check_alone};
 pub use command::{Command, CommandError, PanelFact, TextField};
+pub use defect::{Defect, Extent};
 pub use history::{Document, GestureId, Revision};
-pub use model::{Customer, Defect, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
+pub use model::{Customer, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
+pub use paint::PreviousCoating;
+pub use photo::PhotoId;

@@ -1,11 +1,13 @@
 //! What a job consists of.
 
+use super::defect::Defect;
+use super::paint::PreviousCoating;
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{DefectKind, Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
-use crate::units::{Micrometres, Millimetres};
+use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -18,6 +20,8 @@ use std::sync::Arc;
 pub struct Job {
     /// What the people of the shop call this job.
     pub name: String,
+    /// The day of the work, where somebody gave it; the library has no clock of its own.
+    pub date: Option<Date>,
     /// The vehicle.
     pub vehicle: Vehicle,
     /// Who brought it and what they want.
@@ -119,6 +123,12 @@ pub struct PanelRecord {
     pub finish: Option<Finish>,
     /// What was done to it before.
     pub history: PaintHistory,
+    /// The day it was last painted, where that is known.
+    pub painted_on: Option<Date>,
+    /// What was put on the paint before.
+    pub coating: PreviousCoating,
+    /// How hard the paint is, where that is known.
+    pub hardness: PaintHardness,
     /// What lies under the paint, where it differs from the template.
     pub substrate: Option<Substrate>,
     /// Whether the panel is left out of the coating.
@@ -142,6 +152,9 @@ pub struct Spot {
     pub edge: bool,
     /// The readings, in the order they were taken.
     pub readings: Vec<Reading>,
+    /// What else came with the readings, such as the other columns of a file.
+    #[serde(default, skip_serializing_if = "String::is_empty")]
+    pub note: String,
 }
 
 /// One number off the gauge.
@@ -150,26 +163,6 @@ pub struct Spot {
 pub struct Reading {
     /// Total film above the substrate.
     pub thickness_um: Micrometres,
-}
-
-/// Something wrong with the surface.
-#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Defect {
-    /// What it is.
-    pub kind: DefectKind,
-    /// Where on the map.
-    pub at: MapPoint,
-    /// How large across, or how long.
-    pub size_mm: Millimetres,
-    /// How many, 0 (none) to 5 (dense), after the idea of ISO 4628-1.
-    pub quantity: u8,
-    /// Estimated depth, least and most; without it the usual range of the kind.
-    #[serde(default)]
-    pub depth_um: Option<(Micrometres, Micrometres)>,
-    /// Anything else.
-    #[serde(default)]
-    pub note: String,
 }
 
 impl Job {
@@ -183,6 +176,17 @@ impl PanelRecord {
     /// Whether nothing has been noted, so that the entry can go.
     pub fn is_blank(&self) -> bool {
         *self == Self::default()
+    }
+
+    /// What is known of the past of the paint on a day: how fresh a fresh refinish still is follows from the two dates, where
+    /// both are known.
+    pub fn history_on(&self, day: Option<Date>) -> PaintHistory {
+        match (self.history, self.painted_on, day) {
+            (PaintHistory::FreshRefinish { .. }, Some(painted), Some(day)) => {
+                PaintHistory::FreshRefinish { days: painted.days_until(day) }
+            }
+            (history, ..) => history,
+        }
     }
 
     /// Number of readings over all spots.

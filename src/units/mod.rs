@@ -6,10 +6,12 @@
 //!
 //! A temperature and a difference of temperatures are two types: 20 °C minus 12 °C is 8 K, not 8 °C.
 
+mod date;
 mod format;
 mod interval;
 mod quantity;
 
+pub use date::Date;
 pub use format::{clock, minutes, number};
 pub use interval::Interval;
 pub use quantity::{

@@ -40,15 +40,13 @@ fn busy(template: Arc<Template>) -> Loaded {
         }
         let film = 92.0 + (index * 37 % 61) as f64;
         let reading = |k: usize| Reading { thickness_um: Micrometres::new(film + (k % 5) as f64).unwrap() };
-        let spot = |(k, at)| Spot { at, edge: false, readings: (0..3).map(|r| reading(k + r)).collect() };
+        let spot =
+            |(k, at)| Spot { at, edge: false, readings: (0..3).map(|r| reading(k + r)).collect(), note: String::new() };
         let spots: Vec<Spot> = recommended_spots(panel).into_iter().enumerate().map(spot).collect();
         let defect = Defect {
-            kind: kinds[index % kinds.len()],
-            at: spots[spots.len() / 2].at,
             size_mm: Millimetres::of(300.0),
             quantity: 1 + (index % 5) as u8,
-            depth_um: None,
-            note: String::new(),
+            ..Defect::new(kinds[index % kinds.len()], spots[spots.len() / 2].at)
         };
         let defects = if index % 3 == 0 { Vec::new() } else { vec![defect] };
         job.panels.insert(panel.id.clone(), Arc::new(PanelRecord { spots, defects, ..PanelRecord::default() }));

@@ -3,11 +3,13 @@
 use lapwright::coat::{Air, Product};
 use lapwright::crew::{PlanFile, PlanRow};
 use lapwright::geometry::MapPoint;
-use lapwright::job::{Command, Defect, Member, PanelFact, Role, TextField};
+use lapwright::job::{
+    Command, Defect, Extent, Member, PanelFact, PhotoId, PreviousCoating, Reading, Role, Spot, TextField,
+};
 use lapwright::measure::{Gauge, GaugePrinciple};
-use lapwright::polish::{DefectKind, Finish, Goal, PaintHistory, RemovalPolicy};
-use lapwright::units::{Celsius, Micrometres, Millimetres, RelativeHumidity};
-use lapwright::vehicle::{PanelId, Size, Template};
+use lapwright::polish::{DefectKind, Fingernail, Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
+use lapwright::units::{Celsius, Date, Micrometres, Millimetres, RelativeHumidity};
+use lapwright::vehicle::{PanelId, Size, Substrate, Template};
 use proptest::prelude::*;
 use std::sync::Arc;
 
@@ -36,14 +38,36 @@ fn words() -> impl Strategy<Value = String> {
     prop_oneof![4 => "[A-Za-z \"\\\\\\n\\tµ°]{0,20}", 1 => any::<String>()]
 }
 
+/// Drawings of every kind, some with too few points.
+fn extent() -> impl Strategy<Value = Extent> {
+    let points = |most| proptest::collection::vec(place(), 0..most);
+    prop_oneof![2 => Just(Extent::Point), 1 => points(5).prop_map(Extent::Line), 1 => points(6).prop_map(Extent::Area)]
+}
+
+fn photos() -> impl Strategy<Value = Vec<PhotoId>> {
+    proptest::collection::vec(any::<[u8; 32]>().prop_map(PhotoId::of_hash), 0..3)
+}
+
 fn defect() -> impl Strategy<Value = Defect> {
     let depth = proptest::option::of((thickness(), thickness()));
-    (proptest::sample::select(DefectKind::ALL), place(), 0.0..3_000.0, 0_u8..8, depth, words()).prop_map(
-        |(kind, at, size, quantity, depth_um, note)| {
+    let nails = vec![Fingernail::NotTried, Fingernail::Catches, Fingernail::Slides];
+    let drawn = (place(), extent(), photos(), proptest::sample::select(nails));
+    (proptest::sample::select(DefectKind::ALL), drawn, 0.0..3_000.0, 0_u8..8, depth, words()).prop_map(
+        |(kind, (at, extent, photos, fingernail), size, quantity, depth_um, note)| {
             let size_mm = Millimetres::new(size).expect("a length");
-            Defect { kind, at, size_mm, quantity, depth_um, note }
+            Defect { kind, at, extent, size_mm, quantity, fingernail, depth_um, photos, note }
         },
     )
+}
+
+fn date() -> impl Strategy<Value = Option<Date>> {
+    proptest::option::of((0_i16..9_999, 1_i8..13, 1_i8..32).prop_map(|(y, m, d)| Date::of(y, m, d)))
+        .prop_map(Option::flatten)
+}
+
+fn spot() -> impl Strategy<Value = Spot> {
+    let readings = proptest::collection::vec(thickness().prop_map(|thickness_um| Reading { thickness_um }), 0..4);
+    (place(), any::<bool>(), readings, words()).prop_map(|(at, edge, readings, note)| Spot { at, edge, readings, note })
 }
 
 fn fact() -> impl Strategy<Value = PanelFact> {
@@ -56,9 +80,15 @@ fn fact() -> impl Strategy<Value = PanelFact> {
         any::<u32>().prop_map(|days| PaintHistory::FreshRefinish { days }),
         thickness().prop_map(|removed_um| PaintHistory::PolishedBefore { removed_um }),
     ];
+    let hardness = vec![PaintHardness::Soft, PaintHardness::Usual, PaintHardness::Hard];
+    let substrates = vec![Substrate::Steel, Substrate::Aluminium, Substrate::Plastic, Substrate::Composite];
     prop_oneof![
         proptest::option::of(proptest::sample::select(finishes.to_vec())).prop_map(PanelFact::Finish),
         history.prop_map(PanelFact::History),
+        date().prop_map(PanelFact::PaintedOn),
+        proptest::sample::select(PreviousCoating::ALL.to_vec()).prop_map(PanelFact::Coating),
+        proptest::sample::select(hardness).prop_map(PanelFact::Hardness),
+        proptest::option::of(proptest::sample::select(substrates)).prop_map(PanelFact::Substrate),
         any::<bool>().prop_map(PanelFact::LeftUncoated),
         words().prop_map(PanelFact::Note),
     ]
@@ -112,8 +142,14 @@ fn size() -> impl Strategy<Value = Option<Size>> {
     proptest::option::of(size)
 }
 
-/// Any command, on panels that the template has.
+/// Any command, on panels that the template has; some are several in one.
 pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + use<> {
+    let several = proptest::collection::vec(one_command(template), 0..5);
+    let several = several.prop_map(|commands| Command::All { label: "change several things", commands });
+    prop_oneof![12 => one_command(template), 1 => several]
+}
+
+fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
     use Command as C;
     let p = || panel(template);
     let at = 0_usize..3;
@@ -125,7 +161,9 @@ pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + u
     ]);
     prop_oneof![
         (text_field(), words()).prop_map(|(field, text)| C::SetText(field, text)),
-        (p(), place(), thickness()).prop_map(|(panel, at, thickness)| C::AddSpot { panel, at, thickness }),
+        (p(), proptest::collection::vec(spot(), 0..3)).prop_map(|(panel, spots)| C::AddSpots(panel, spots)),
+        (p(), at.clone()).prop_map(|(panel, spot)| C::RemoveSpot { panel, spot }),
+        date().prop_map(C::SetDate),
         (p(), place(), thickness()).prop_map(|(panel, at, thickness)| C::AddSpot { panel, at, thickness }),
         (p(), at.clone(), thickness()).prop_map(|(panel, spot, thickness)| C::AddReading { panel, spot, thickness }),
         (p(), at.clone(), at.clone(), thickness()).prop_map(|(panel, spot, reading, thickness)| C::SetReading {

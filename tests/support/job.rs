@@ -35,7 +35,7 @@ impl JobBuilder {
         let index = super::index_of(&self.template, panel);
         let spots = recommended_spots(&self.template.panels[index]).into_iter().enumerate().map(|(i, at)| {
             let thickness_um = Micrometres::new(um + [0.0, 1.0, -1.0][i % 3]).expect("a thickness");
-            Spot { at, edge: false, readings: vec![Reading { thickness_um }; 3] }
+            Spot { at, edge: false, readings: vec![Reading { thickness_um }; 3], note: String::new() }
         });
         let spots = spots.collect();
         let record = self.job.panels.entry(PanelId::from(panel)).or_default();
@@ -57,8 +57,7 @@ impl JobBuilder {
     pub(crate) fn defect(mut self, panel: &str, kind: DefectKind) -> Self {
         let at = self.template.panels[super::index_of(&self.template, panel)].label.centre;
         let record = self.job.panels.entry(PanelId::from(panel)).or_default();
-        let defect =
-            Defect { kind, at, size_mm: Millimetres::of(400.0), quantity: 3, depth_um: None, note: String::new() };
+        let defect = Defect { size_mm: Millimetres::of(400.0), quantity: 3, ..Defect::new(kind, at) };
         Arc::make_mut(record).defects.push(defect);
         self
     }

@@ -25,7 +25,7 @@ fn read_everywhere(template: Arc<Template>) -> Loaded {
     job.panels.clear();
     for panel in &template.panels {
         let reading = Reading { thickness_um: Micrometres::of(118.0) };
-        let spot = Spot { at: panel.label.centre, edge: false, readings: vec![reading; 3] };
+        let spot = Spot { at: panel.label.centre, edge: false, readings: vec![reading; 3], note: String::new() };
         Arc::make_mut(job.panels.entry(panel.id.clone()).or_default()).spots.push(spot);
     }
     Loaded { job: Arc::new(job), template }

@@ -16,7 +16,6 @@ use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::{Command, Defect};
 use crate::scene::{MapScene, Overlay, map_scene};
-use crate::units::Millimetres;
 use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
@@ -142,9 +141,7 @@ fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, ou
     match (&m.view.tool, panel) {
         (Tool::Cut, _) => out.push(Action::Vehicle(VehicleWish::CutPoint(place))),
         (Tool::PlaceDefect(kind), Some(panel)) if panel.outline.contains(place) => {
-            let size = Millimetres::of(30.0);
-            let defect =
-                Defect { kind: *kind, at: place, size_mm: size, quantity: 1, depth_um: None, note: String::new() };
+            let defect = Defect::new(*kind, place);
             out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
             out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
         }

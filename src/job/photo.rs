@@ -1,0 +1,43 @@
+//! The name of a picture that is kept beside the job.
+
+use serde::{Deserialize, Serialize};
+use std::fmt;
+
+/// A picture by the SHA-256 of its bytes, as 64 hexadecimal digits: the same picture is kept once, and no name from outside
+/// ever becomes a path.
+#[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(try_from = "String", into = "String")]
+pub struct PhotoId(String);
+
+impl PhotoId {
+    /// The name for a hash.
+    pub fn of_hash(hash: [u8; 32]) -> Self {
+        Self(hash.iter().map(|byte| format!("{byte:02x}")).collect())
+    }
+
+    /// The digits.
+    pub fn as_str(&self) -> &str {
+        &self.0
+    }
+}
+
+impl TryFrom<String> for PhotoId {
+    type Error = String;
+
+    fn try_from(text: String) -> Result<Self, String> {
+        let is_hash = text.len() == 64 && text.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'));
+        if is_hash { Ok(Self(text)) } else { Err("a picture is named by 64 digits 0 to 9 and a to f".to_owned()) }
+    }
+}
+
+impl From<PhotoId> for String {
+    fn from(id: PhotoId) -> Self {
+        id.0
+    }
+}
+
+impl fmt::Display for PhotoId {
+    fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
+        f.write_str(&self.0)
+    }
+}
