@@ -150,7 +150,10 @@ fn expected() -> BTreeMap<&'static str, (&'static str, &'static str)> {
         ("trailing-text", (":10:2", "trailing")),
         ("two-workers-of-one-name", ("crew[1].name", "used twice")),
         ("unknown-defect", ("(field panels[0].defects[0].kind)", "`rust`")),
-        ("unknown-field", ("(field panels[0].spots[0].reading)", "expected one of `at`, `edge`, or `readings`")),
+        (
+            "unknown-field",
+            ("(field panels[0].spots[0].reading)", "expected one of `at`, `edge`, `readings`, or `note`"),
+        ),
         ("unknown-panel", ("panels[bonet-left].id", "no panel \"bonet-left\"")),
         ("unknown-template", ("vehicle.template", "no vehicle template \"hovercraft\"")),
         ("worker-without-a-role", ("crew[2].roles", "nothing to do")),

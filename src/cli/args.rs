@@ -28,6 +28,8 @@ pub enum Command {
     Check(Check),
     /// Solve a crew problem; prints a line per improvement on stderr: seconds, cost, bound
     Crew(Crew),
+    /// Add readings from a CSV file to a job; lists every row that is not taken
+    Import(Import),
     /// Explain a finding: what it means and what to do
     Explain(Explain),
 }
@@ -82,6 +84,19 @@ pub struct Crew {
     /// Write the plan here instead of printing it
     #[arg(long, value_name = "OUT.json")]
     pub plan: Option<PathBuf>,
+}
+
+/// Arguments of `import`.
+#[derive(Debug, clap::Args)]
+pub struct Import {
+    /// The job
+    pub job: PathBuf,
+    /// The readings: a header row with panel, reading, and thickness_um or thickness_mil
+    #[arg(value_name = "READINGS.csv")]
+    pub readings: PathBuf,
+    /// The file to write the job to; it may be the same
+    #[arg(long, value_name = "JOB")]
+    pub out: PathBuf,
 }
 
 /// Arguments of `explain`.

@@ -1,7 +1,7 @@
 //! A command that could not be carried out: two lines on stderr.
 
 use super::Exit;
-use crate::file::{ReadError, SaveError};
+use crate::file::{ReadError, ReadingsError, SaveError};
 use std::io::Write;
 
 /// What went wrong and what to do, one line each.
@@ -42,6 +42,12 @@ impl Failure {
 
 impl From<ReadError> for Failure {
     fn from(error: ReadError) -> Self {
+        Self::new(error.to_string(), error.hint())
+    }
+}
+
+impl From<ReadingsError> for Failure {
+    fn from(error: ReadingsError) -> Self {
         Self::new(error.to_string(), error.hint())
     }
 }

@@ -5,6 +5,7 @@ mod check;
 mod crew;
 mod explain;
 mod failure;
+mod import;
 mod plan;
 mod sample;
 
@@ -75,6 +76,7 @@ pub fn run(command: Command, out: &mut Output<'_>) -> Exit {
         Command::Plan(args) => plan::run(&args, out),
         Command::Check(args) => Ok(check::run(&args, out)),
         Command::Crew(args) => crew::run(&args, out),
+        Command::Import(args) => import::run(&args, out),
         Command::Explain(args) => explain::run(&args, out),
     };
     result.unwrap_or_else(|failure| failure.report(out.notes))

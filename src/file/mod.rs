@@ -8,6 +8,10 @@
 mod disk;
 mod error;
 mod load;
+mod photos;
+#[cfg(feature = "gui")]
+mod picture;
+mod readings;
 mod save;
 mod templates;
 mod v1;
@@ -15,6 +19,13 @@ mod v1;
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
 pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};
+pub use photos::{copy_photos, photo_file, photo_folder, photos_of, read_photo, save_photo};
+#[cfg(feature = "gui")]
+pub use picture::{KEPT_SIDE, PICTURE_LIMIT_MIB, Picture, Shown, show_picture, take_picture};
+pub use readings::{
+    Matched, ReadingRow, Readings, ReadingsError, Recognised, RejectedRow, TextEncoding, UnknownPanel, match_panels,
+    read_readings, readings_from_bytes,
+};
 pub use save::{SaveError, Saved, job_to_text, save_job, write_text};
 pub use templates::{Listed, Templates};
 

@@ -6,7 +6,9 @@
 mod coating;
 mod exposure;
 mod panel;
+mod readings;
 mod report;
+mod route;
 mod spots;
 
 pub use coating::{
@@ -15,8 +17,10 @@ pub use coating::{
 };
 pub use exposure::{WorkerExposure, exposure};
 pub use panel::PanelInsight;
+pub use readings::add_readings;
 pub use report::{PlanReport, report};
-pub use spots::recommended_spots;
+pub use route::{SAME_PLACE_MM, Stop, metres_walked, spots_at, survey_stops};
+pub use spots::{recommended_places, recommended_spots};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};

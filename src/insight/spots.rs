@@ -16,11 +16,22 @@ pub(super) fn base(substrate: Substrate) -> Base {
 
 /// Places to read on a panel, front to rear: spread as far apart as they go while staying away from edges; at least one.
 pub fn recommended_spots(panel: &Panel) -> Vec<MapPoint> {
+    recommended_places(panel, spots_for(panel.area))
+}
+
+/// So many places to read on a panel, front to rear; fewer where the panel has no room for more, at least one.
+pub fn recommended_places(panel: &Panel, count: usize) -> Vec<MapPoint> {
     let candidates = inner_points(&panel.outline);
     let middle = panel.outline.label_place(1.0).centre;
     let mut chosen = vec![nearest(&candidates, middle)];
-    while chosen.len() < spots_for(panel.area).min(candidates.len()) {
-        chosen.push(farthest(&candidates, &chosen));
+    let mut clearance = vec![f32::INFINITY; candidates.len()];
+    while chosen.len() < count.min(candidates.len()) {
+        let last = chosen[chosen.len() - 1];
+        for (room, candidate) in clearance.iter_mut().zip(&candidates) {
+            *room = room.min((*candidate - last).square_length());
+        }
+        let farthest = (0..candidates.len()).max_by(|a, b| clearance[*a].total_cmp(&clearance[*b]));
+        chosen.extend(farthest.map(|index| candidates[index]));
     }
     chosen.sort_by(|a, b| a.x.total_cmp(&b.x).then(a.y.total_cmp(&b.y)));
     chosen
@@ -62,10 +73,4 @@ fn distance_to_segment(a: MapPoint, b: MapPoint, point: MapPoint) -> f32 {
 fn nearest(candidates: &[MapPoint], to: MapPoint) -> MapPoint {
     let distance = |c: &MapPoint| (*c - to).square_length();
     candidates.iter().copied().min_by(|a, b| distance(a).total_cmp(&distance(b))).unwrap_or(to)
-}
-
-/// The candidate farthest from all of some points.
-fn farthest(candidates: &[MapPoint], points: &[MapPoint]) -> MapPoint {
-    let distance = |c: &MapPoint| points.iter().map(|p| (*p - *c).square_length()).fold(f32::INFINITY, f32::min);
-    candidates.iter().copied().max_by(|a, b| distance(a).total_cmp(&distance(b))).unwrap_or_else(MapPoint::origin)
 }

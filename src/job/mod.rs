@@ -18,6 +18,6 @@ pub use check::{check, check_alone};
 pub use command::{Command, CommandError, PanelFact, TextField};
 pub use defect::{Defect, Extent};
 pub use history::{Document, GestureId, Revision};
-pub use model::{Customer, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
+pub use model::{Customer, GaugeReading, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
 pub use paint::PreviousCoating;
 pub use photo::PhotoId;

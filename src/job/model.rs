@@ -165,6 +165,21 @@ pub struct Reading {
     pub thickness_um: Micrometres,
 }
 
+/// One reading of a file, before it has a place on the map.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GaugeReading {
+    /// The panel.
+    pub panel: PanelId,
+    /// What the file calls the spot, where it says.
+    pub spot: Option<String>,
+    /// Its number on that panel, or in that spot; from 1.
+    pub reading: u32,
+    /// Total film above the substrate.
+    pub thickness: Micrometres,
+    /// What else the file says of it.
+    pub note: String,
+}
+
 impl Job {
     /// What is known of a panel, if anything is.
     pub fn record(&self, panel: &PanelId) -> Option<&Arc<PanelRecord>> {

@@ -10,6 +10,7 @@ mod date;
 mod format;
 mod interval;
 mod quantity;
+mod thickness;
 
 pub use date::Date;
 pub use format::{clock, minutes, number};
@@ -18,6 +19,7 @@ pub use quantity::{
     Celsius, Decibels, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
     RelativeHumidity, SquareMetres,
 };
+pub use thickness::{MOST_FILM_UM, ThicknessUnit, UM_PER_MIL};
 
 /// Whole seconds on the planner's clock; 0 is the start of the plan.
 pub type Seconds = i64;

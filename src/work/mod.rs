@@ -5,7 +5,11 @@
 //! [`std::task::Waker`], so nothing here knows what a window is.
 
 mod order;
+#[cfg(feature = "gui")]
+mod picture;
 mod solve;
 
 pub use order::{Effort, Listener, find_order, solve_for};
+#[cfg(feature = "gui")]
+pub use picture::{Ended, PictureRun};
 pub use solve::{Progress, SolveRun};
