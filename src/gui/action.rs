@@ -1,13 +1,16 @@
 //! What a view may read, and what it may wish for.
 
 use super::edit::VehicleWish;
+use super::entry::EntryWish;
+use super::import::ImportWish;
 use super::order::OrderState;
+use super::photos::Photos;
 use super::theme::Theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
-use crate::insight::{Insight, OrderRow, recommended_spots};
-use crate::job::{Command, GestureId, Job};
+use crate::insight::{Insight, OrderRow, Stop, recommended_spots, survey_stops};
+use crate::job::{Command, GestureId, Job, PhotoId};
 use crate::scene::Overlay;
 use crate::vehicle::{Naming, Panel, PanelId, Template};
 use std::cell::OnceCell;
@@ -22,26 +25,40 @@ pub(super) struct Model<'a> {
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],
     pub(super) spots: &'a SpotPlaces,
+    pub(super) photos: &'a Photos,
     pub(super) view: &'a ViewState,
     /// The vehicles that there are.
     pub(super) bodies: &'a [Listed],
 }
 
-/// Recommended places of readings per panel, worked out when first asked for.
+/// Recommended places of readings per panel, and the way through all of them, worked out when first asked for.
 #[derive(Debug, Default)]
-pub(super) struct SpotPlaces(Vec<OnceCell<Vec<MapPoint>>>);
+pub(super) struct SpotPlaces {
+    panels: Vec<OnceCell<Vec<MapPoint>>>,
+    way: OnceCell<Vec<Stop>>,
+}
 
 impl SpotPlaces {
     /// Nothing worked out yet for the panels of a template.
     pub(super) fn of(template: &Template) -> Self {
-        Self(template.panels.iter().map(|_| OnceCell::new()).collect())
+        Self { panels: template.panels.iter().map(|_| OnceCell::new()).collect(), way: OnceCell::new() }
     }
 }
 
 impl<'a> Model<'a> {
     /// Where a panel wants its readings.
     pub(super) fn wanted_spots(&self, index: usize) -> &'a [MapPoint] {
-        self.spots.0[index].get_or_init(|| recommended_spots(&self.template.panels[index]))
+        self.spots.panels[index].get_or_init(|| recommended_spots(&self.template.panels[index]))
+    }
+
+    /// The way round the vehicle through every place that wants readings.
+    pub(super) fn way(&self) -> &'a [Stop] {
+        self.spots.way.get_or_init(|| survey_stops(self.template))
+    }
+
+    /// The chosen panels with their indices, in the order of the vehicle.
+    pub(super) fn chosen(&self) -> Vec<(usize, &'a Panel)> {
+        self.template.panels.iter().enumerate().filter(|(_, p)| self.view.chosen.contains(&p.id)).collect()
     }
 
     /// The chosen panel with its index, if exactly one counts.
@@ -58,6 +75,10 @@ pub(super) enum Action {
     Edit(Command, Option<GestureId>),
     /// Changes what is shown.
     View(ViewChange),
+    /// Types or presses something for the readings.
+    Entry(EntryWish),
+    /// Does something with the readings of a file before they are added.
+    Import(ImportWish),
     /// Changes the vehicle itself, on a copy until it is saved.
     Vehicle(VehicleWish),
     /// Does something outside the job.
@@ -88,6 +109,8 @@ pub(super) enum ViewChange {
     /// Shows the chosen panels as large as they go.
     FitChosen,
     Tool(Tool),
+    /// Opens a defect of the chosen panel, by its place in the record, or closes the one that is open.
+    Defect(Option<usize>),
     Moment(Option<i64>),
     Theme(Theme),
     /// Size of everything, 1 is usual.
@@ -106,6 +129,16 @@ pub(super) enum Effect {
     AskOpen,
     /// Takes another vehicle, by its id.
     TakeBody(String),
+    /// Asks for a file of readings.
+    AskReadings,
+    /// Shows what a file of readings holds.
+    Readings(PathBuf),
+    /// Asks for a picture of a defect.
+    AskPhoto(PanelId, usize),
+    /// Takes pictures for the defect that is open.
+    Photos(Vec<PathBuf>),
+    /// Gets a picture ready to be shown.
+    ShowPhoto(PhotoId),
     /// Opens a file.
     Open(PathBuf),
     /// Saves under the present name, or asks for one.

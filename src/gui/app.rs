@@ -3,10 +3,13 @@
 use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
 use super::bodies::Bodies;
 use super::edit::{self, Editing};
-use super::files::{Answer, Asked, Purpose};
+use super::entry;
+use super::files::{Answer, Asked};
+use super::import::{ImportDraft, import_ui};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
 use super::order::OrderState;
+use super::photos::Photos;
 use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
@@ -44,6 +47,9 @@ pub struct App {
     pub(super) path: Option<PathBuf>,
     pub(super) asked: Option<Asked>,
     pub(super) question: Option<Question>,
+    /// A file of readings that is being looked at.
+    pub(super) import: Option<ImportDraft>,
+    pub(super) photos: Photos,
     /// What to do after a save that a question asked for.
     pub(super) after_save: Option<Next>,
     pub(super) may_close: bool,
@@ -78,6 +84,8 @@ impl App {
             path,
             asked: None,
             question: None,
+            import: None,
+            photos: Photos::default(),
             after_save: None,
             may_close: false,
             close_after_first_frame: false,
@@ -99,7 +107,9 @@ impl App {
         let templates = self.bodies.templates().clone();
         let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates);
         let workspace = self.view.workspace;
+        let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
         *self = Self { frames: self.frames, ..fresh };
+        (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
         self.view.workspace = workspace;
         self.view.overlay = workspace.overlay();
     }
@@ -141,6 +151,7 @@ impl App {
     /// Takes another template after a command named one.
     pub(super) fn take_template(&mut self, template: Arc<Template>) {
         self.spots = SpotPlaces::of(&template);
+        self.view.entry.forget_places();
         self.cache = MapCache::default();
         // The map stays where it is when only the size or the seams are others.
         if !template.is_drawn_like(&self.template) {
@@ -163,7 +174,7 @@ impl App {
     }
 
     fn shortcuts(ui: &Ui, out: &mut Vec<Action>) {
-        let typing = ui.egui_wants_keyboard_input();
+        let typing = ui.text_edit_focused();
         let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
         for (shortcut, effect) in
             [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)]
@@ -198,12 +209,12 @@ impl App {
         if self.order.listen() {
             self.refresh_rows();
         }
+        out.extend(self.photos.listen());
         let Some(asked) = &self.asked else { return };
         let purpose = asked.purpose;
         match asked.answer() {
             Answer::Waiting => return,
-            Answer::File(path) if purpose == Purpose::Open => out.push(Action::Effect(Effect::Open(path))),
-            Answer::File(path) => out.push(Action::Effect(Effect::SaveAs(path))),
+            Answer::File(path) => out.push(Action::Effect(purpose.effect(path))),
             Answer::Cancelled => self.after_save = None,
             Answer::NoDialog => self.question = Some(Question::Path { purpose, draft: String::new() }),
         }
@@ -218,10 +229,8 @@ impl App {
             ui.send_viewport_cmd(egui::ViewportCommand::CancelClose);
             out.push(Action::Effect(Effect::Close));
         }
-        let dropped = ui.input(|i| i.raw.dropped_files.first().map(|f| f.path().to_owned()));
-        if let Some(path) = dropped {
-            out.push(Action::Effect(Effect::Open(path)));
-        }
+        let dropped: Vec<PathBuf> = ui.input(|i| i.raw.dropped_files.iter().map(|f| f.path().to_owned()).collect());
+        out.extend(super::files::dropped(dropped).map(Action::Effect));
         let star = if self.document.is_dirty() { "• " } else { "" };
         let file =
             self.path.as_ref().and_then(|p| p.file_name()).map_or_else(|| "sample".into(), |n| n.to_string_lossy());
@@ -241,6 +250,7 @@ impl App {
             order: &self.order,
             rows: &self.rows,
             spots: &self.spots,
+            photos: &self.photos,
             view: &self.view,
             bodies: self.bodies.listed(),
         }
@@ -290,6 +300,9 @@ impl App {
             }
         });
         self.cache = cache;
+        if let Some(import) = &self.import {
+            import_ui(ui, import, out);
+        }
         if let Some(question) = &mut self.question {
             question_ui(ui, question, out);
         }
@@ -311,10 +324,15 @@ impl eframe::App for App {
         }
         self.listen(&mut wishes);
         self.window_events(ui, &mut wishes);
-        match (&self.question, &self.editing) {
-            (Some(_), _) => {}
-            (None, Some(_)) => edit::shortcuts(ui, &self.model(), &mut wishes),
-            (None, None) => Self::shortcuts(ui, &mut wishes),
+        let asking = self.question.is_some() || self.import.is_some();
+        match &self.editing {
+            _ if asking => {}
+            Some(_) => edit::shortcuts(ui, &self.model(), &mut wishes),
+            None => {
+                entry::keys(ui, &self.model(), &mut wishes);
+                workspace::defect_keys(ui, &self.model(), &mut wishes);
+                Self::shortcuts(ui, &mut wishes);
+            }
         }
         self.draw(ui, &mut wishes);
         self.dispatch(wishes, ui.ctx(), Some(frame));

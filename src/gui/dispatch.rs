@@ -6,7 +6,6 @@ use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::theme;
 use super::view_state::{Tool, ViewState};
-use super::workspace::next_reading;
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
@@ -24,13 +23,9 @@ impl App {
         }
         for wish in wishes {
             match wish {
-                Action::Edit(command, gesture) => {
-                    let read = matches!(command, Command::AddSpot { .. } | Command::AddReading { .. });
-                    self.apply(&command, gesture, ctx);
-                    if read {
-                        self.go_to_next_panel(ctx);
-                    }
-                }
+                Action::Edit(command, gesture) => self.apply(&command, gesture, ctx),
+                Action::Entry(wish) => self.enter(wish, ctx),
+                Action::Import(wish) => self.change_import(wish, ctx),
                 Action::View(change) => self.change_view(change, ctx),
                 Action::Vehicle(wish) => self.change_vehicle(wish, ctx),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
@@ -47,7 +42,7 @@ impl App {
         }
     }
 
-    fn changed(&mut self, ctx: &egui::Context) {
+    pub(super) fn changed(&mut self, ctx: &egui::Context) {
         match self.bodies.if_other(&self.document.job().vehicle) {
             None => {}
             Some(Ok(template)) => self.take_template(template),
@@ -67,38 +62,32 @@ impl App {
         }
     }
 
-    /// After the last reading of a panel, the next one that wants some is chosen.
-    fn go_to_next_panel(&mut self, ctx: &egui::Context) {
-        let model = self.model();
-        let Some((current, _)) = model.current() else { return };
-        if next_reading(&model, current).is_some() {
-            return;
-        }
-        let all = self.template.panels.len();
-        let next = (1..all).map(|k| (current + k) % all).find_map(|i| next_reading(&model, i));
-        if let Some(next) = next {
-            self.change_view(ViewChange::Choose(Some(next.panel)), ctx);
-        }
-    }
-
-    fn change_view(&mut self, change: ViewChange, ctx: &egui::Context) {
+    pub(super) fn change_view(&mut self, change: ViewChange, ctx: &egui::Context) {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {
                 view.workspace = workspace;
                 view.overlay = workspace.overlay();
                 view.tool = Tool::Choose;
+                view.entry.draft.clear();
             }
             ViewChange::Overlay(overlay) => view.overlay = overlay,
+            ViewChange::Defect(defect) => view.defect = defect,
             ViewChange::Choose(panel) => {
+                if view.current != panel {
+                    view.defect = None;
+                }
+                view.entry.at = None;
                 view.chosen = panel.iter().cloned().collect();
                 view.current = panel;
             }
             ViewChange::ChooseAll(panels) => {
+                view.defect = None;
                 view.current = panels.first().cloned();
                 view.chosen = panels.into_iter().collect();
             }
             ViewChange::Toggle(panel) => {
+                view.defect = None;
                 if view.chosen.remove(&panel) {
                     view.current = view.chosen.last().cloned();
                 } else {
@@ -130,10 +119,7 @@ impl App {
 
     fn carry_out(&mut self, effect: Effect, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         match effect {
-            Effect::Undo => {
-                self.document.undo();
-                self.changed(ctx);
-            }
+            Effect::Undo => self.undo_and_follow(ctx),
             Effect::Redo => {
                 self.document.redo();
                 self.changed(ctx);
@@ -151,6 +137,14 @@ impl App {
                     self.ask(Purpose::Open, ctx, frame);
                 }
             }
+            Effect::AskReadings => self.ask(Purpose::Readings, ctx, frame),
+            Effect::Readings(path) => self.show_readings(&path),
+            Effect::AskPhoto(panel, defect) => {
+                self.photos.wanted = Some((panel, defect));
+                self.ask(Purpose::Photo, ctx, frame);
+            }
+            Effect::Photos(files) => self.take_photos(files, ctx),
+            Effect::ShowPhoto(photo) => self.photos.show(&photo, self.path.as_deref(), ctx),
             Effect::TakeBody(id) => self.take_body(&id, ctx),
             Effect::Open(path) => self.open(path),
             Effect::Save => match self.path.clone() {
@@ -209,6 +203,10 @@ impl App {
     fn save(&mut self, path: &Path, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         self.question = None;
         let job = Arc::clone(self.document.job());
+        // Pictures first, so that no job on the disk ever speaks of one that is not there.
+        if let Err(error) = self.photos.save(self.path.as_deref(), path, &job) {
+            return self.fail(error.into());
+        }
         match save_job(&RealDisk, path, &job) {
             Ok(saved) => {
                 self.document.mark_saved(job);
@@ -232,7 +230,7 @@ impl App {
         }
     }
 
-    fn ask(&mut self, purpose: Purpose, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+    pub(super) fn ask(&mut self, purpose: Purpose, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         self.question = None;
         let suggestion = format!("{}.job.ron", self.document.job().name);
         match Asked::start(purpose, &suggestion, frame, ctx) {

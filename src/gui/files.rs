@@ -1,5 +1,6 @@
 //! Asking for a file: the dialog of the system on a thread of its own, so that the window goes on.
 
+use super::action::Effect;
 use eframe::egui;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -10,6 +11,53 @@ use std::time::{Duration, Instant};
 pub(super) enum Purpose {
     Open,
     Save,
+    /// A file of readings.
+    Readings,
+    /// A picture of the defect that is open.
+    Photo,
+}
+
+impl Purpose {
+    /// What happens with the file.
+    pub(super) fn effect(self, path: PathBuf) -> Effect {
+        match self {
+            Self::Open => Effect::Open(path),
+            Self::Save => Effect::SaveAs(path),
+            Self::Readings => Effect::Readings(path),
+            Self::Photo => Effect::Photos(vec![path]),
+        }
+    }
+
+    /// The head of the dialog.
+    pub(super) fn title(self) -> &'static str {
+        match self {
+            Self::Open => "Open a job",
+            Self::Save => "Save the job",
+            Self::Readings => "Readings from a file",
+            Self::Photo => "A picture of the defect",
+        }
+    }
+
+    fn filter(self) -> (&'static str, &'static [&'static str]) {
+        match self {
+            Self::Open | Self::Save => ("Job", &["ron"]),
+            Self::Readings => ("Readings", &["csv", "tsv", "txt"]),
+            Self::Photo => ("Picture", &["jpg", "jpeg", "png"]),
+        }
+    }
+}
+
+/// What happens with files that are dropped on the window: pictures go to the defect that is open, lists of readings are
+/// shown, anything else is opened as a job.
+pub(super) fn dropped(mut files: Vec<PathBuf>) -> Option<Effect> {
+    let ending = |path: &PathBuf| path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
+    let is = |purpose: Purpose, path: &PathBuf| purpose.filter().1.contains(&ending(path).as_str());
+    if files.iter().any(|f| is(Purpose::Photo, f)) {
+        files.retain(|f| is(Purpose::Photo, f));
+        return Some(Effect::Photos(files));
+    }
+    let first = files.into_iter().next()?;
+    Some(if is(Purpose::Readings, &first) { Effect::Readings(first) } else { Effect::Open(first) })
 }
 
 /// A dialog that is open.
@@ -44,7 +92,8 @@ impl Asked {
         frame: Option<&eframe::Frame>,
         ctx: &egui::Context,
     ) -> std::io::Result<Self> {
-        let mut dialog = rfd::AsyncFileDialog::new().add_filter("Job", &["ron"]);
+        let (name, endings) = purpose.filter();
+        let mut dialog = rfd::AsyncFileDialog::new().add_filter(name, endings).set_title(purpose.title());
         if let Some(frame) = frame {
             dialog = dialog.set_parent(frame);
         }
@@ -57,12 +106,12 @@ impl Asked {
         };
         let thread = std::thread::Builder::new().name("file-dialog".to_owned());
         match purpose {
-            Purpose::Open => {
-                let future = dialog.set_title("Open a job").pick_file();
+            Purpose::Open | Purpose::Readings | Purpose::Photo => {
+                let future = dialog.pick_file();
                 thread.spawn(move || finish(pollster::block_on(future)))?;
             }
             Purpose::Save => {
-                let future = dialog.set_title("Save the job").set_file_name(suggestion).save_file();
+                let future = dialog.set_file_name(suggestion).save_file();
                 thread.spawn(move || finish(pollster::block_on(future)))?;
             }
         }

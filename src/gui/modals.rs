@@ -21,7 +21,7 @@ pub(super) enum Question {
     },
     /// The system has no file dialog, so the path is typed here.
     Path {
-        /// To open or to save.
+        /// What for.
         purpose: Purpose,
         /// What is typed so far.
         draft: String,
@@ -88,12 +88,14 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                 });
             }
             Question::Path { purpose, draft } => {
-                let (title, button) = match purpose {
-                    Purpose::Open => ("Open a job", "Open"),
-                    Purpose::Save => ("Save the job", "Save"),
+                let (button, example) = match purpose {
+                    Purpose::Open => ("Open", "my.job.ron"),
+                    Purpose::Save => ("Save", "my.job.ron"),
+                    Purpose::Readings => ("Show", "readings.csv"),
+                    Purpose::Photo => ("Add", "scratch.jpg"),
                 };
-                ui.label(theme::bold(title, 16.0));
-                let name = ui.label(theme::soft("Path of the file, for example my.job.ron"));
+                ui.label(theme::bold(purpose.title(), 16.0));
+                let name = ui.label(theme::soft(format!("Path of the file, for example {example}")));
                 let edit = egui::TextEdit::singleline(draft)
                     .desired_width(f32::INFINITY)
                     .margin(egui::Margin::symmetric(8, 6));
@@ -108,10 +110,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     let clicked = primary(ui, button).clicked();
                     if (clicked || entered) && !draft.trim().is_empty() {
                         let path = PathBuf::from(draft.trim());
-                        effect(match purpose {
-                            Purpose::Open => Effect::Open(path),
-                            Purpose::Save => Effect::SaveAs(path),
-                        });
+                        effect(purpose.effect(path));
                     }
                     if ui.button("Cancel").clicked() {
                         effect(Effect::Dismiss);

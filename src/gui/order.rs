@@ -42,8 +42,7 @@ impl OrderState {
 
     fn start(&mut self, revision: Revision, ctx: &egui::Context) {
         self.conflicts.clear();
-        let waker = Waker::from(Arc::new(Repaint(ctx.clone())));
-        match SolveRun::start(Arc::clone(&self.wanted), revision, self.effort, waker) {
+        match SolveRun::start(Arc::clone(&self.wanted), revision, self.effort, waker(ctx)) {
             Ok(run) => self.run = Some(run),
             Err(error) => {
                 self.run = None;
@@ -90,6 +89,11 @@ impl OrderState {
     pub(super) fn is_working(&self) -> bool {
         self.run.is_some()
     }
+}
+
+/// Lets a background thread wake the window.
+pub(super) fn waker(ctx: &egui::Context) -> Waker {
+    Waker::from(Arc::new(Repaint(ctx.clone())))
 }
 
 /// Wakes the window from a background thread.

@@ -1,5 +1,6 @@
 //! What the window shows of a job: neither saved nor undone.
 
+use super::entry::Entry;
 use crate::geometry::Viewport;
 use crate::polish::DefectKind;
 use crate::scene::Overlay;
@@ -49,10 +50,36 @@ impl Workspace {
 pub(super) enum Tool {
     /// Chooses panels.
     Choose,
-    /// Puts a defect of this kind where it clicks.
-    PlaceDefect(DefectKind),
+    /// Draws a defect of this kind.
+    PlaceDefect(DefectKind, Shape),
     /// Marks where the chosen panel is cut, while the vehicle itself is changed.
     Cut,
+}
+
+/// How a defect is drawn.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub(super) enum Shape {
+    /// By a click.
+    #[default]
+    Point,
+    /// By dragging from one end to the other.
+    Line,
+    /// By dragging round it.
+    Area,
+}
+
+impl Shape {
+    /// All of them, in the order of their keys 1, 2, 3.
+    pub(super) const ALL: [Self; 3] = [Self::Point, Self::Line, Self::Area];
+
+    /// As it stands on a button.
+    pub(super) fn name(self) -> &'static str {
+        match self {
+            Self::Point => "Point",
+            Self::Line => "Line",
+            Self::Area => "Area",
+        }
+    }
 }
 
 /// Everything about the view.
@@ -68,6 +95,10 @@ pub(super) struct ViewState {
     /// Seconds on the planner's clock that the chart's cursor stands at.
     pub(super) moment: Option<i64>,
     pub(super) naming: Naming,
+    /// Where somebody is with their readings.
+    pub(super) entry: Entry,
+    /// The defect of the chosen panel that is open, by its place in the record.
+    pub(super) defect: Option<usize>,
 }
 
 impl Default for ViewState {
@@ -81,6 +112,8 @@ impl Default for ViewState {
             tool: Tool::Choose,
             moment: None,
             naming: Naming::Uk,
+            entry: Entry::default(),
+            defect: None,
         }
     }
 }

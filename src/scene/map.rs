@@ -2,7 +2,7 @@
 
 use crate::geometry::MapPoint;
 use crate::insight::{Insight, OrderRow, is_coated};
-use crate::job::{Job, Role};
+use crate::job::{Extent, Job, Role};
 use crate::polish::{DefectKind, Level, Treatment};
 use crate::units::Seconds;
 use crate::vehicle::{Surface, Template};
@@ -121,6 +121,8 @@ pub struct Pin {
     pub severity: f32,
     /// A number beside it, where there is one.
     pub value: String,
+    /// How far it reaches; a point for spots.
+    pub extent: Extent,
 }
 
 /// Shape of a pin.
@@ -262,6 +264,7 @@ fn film(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene)
                 shape: PinShape::Spot,
                 severity: 0.0,
                 value: format!("{:.0}", sum / spot.readings.len().max(1) as f64),
+                extent: Extent::Point,
             }
         }));
     }
@@ -290,6 +293,7 @@ fn defects(job: &Job, template: &Template, insight: &Insight, scene: &mut MapSce
                 shape: PinShape::Defect(DefectClass::of(defect.kind)),
                 severity: severity as f32,
                 value: String::new(),
+                extent: defect.extent.clone(),
             });
         }
     }

@@ -1,11 +1,13 @@
 //! The map: pointer and keys to wishes. What it looks like is in [`paint`], where things lie in [`layout`].
 
+mod draw;
 mod labels;
 #[cfg(test)]
 mod labels_test;
 mod layout;
 mod legend;
 mod paint;
+mod way;
 
 pub(super) use layout::MapCache;
 
@@ -14,7 +16,7 @@ use super::edit::VehicleWish;
 use super::theme;
 use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
-use crate::job::{Command, Defect};
+use crate::job::Defect;
 use crate::scene::{MapScene, Overlay, map_scene};
 use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
@@ -41,7 +43,9 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
         let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
         let taken = labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
+        way::draw(&paint, m, &view);
         paint::pins(&paint, m, &view, &scene, &taken);
+        draw::stroke(&paint, m, &view);
         cache.labels = taken;
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
@@ -81,7 +85,7 @@ fn pointer(
     out: &mut Vec<Action>,
 ) -> Viewport {
     let before = view;
-    if boxing(ui, m, background, &view, out) {
+    if boxing(ui, m, background, &view, out) || draw::drawing(ui, m, background, &view, out) {
         return view;
     }
     if background.dragged() {
@@ -140,11 +144,7 @@ fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, ou
     let panel = panel.map(|i| &m.template.panels[i]);
     match (&m.view.tool, panel) {
         (Tool::Cut, _) => out.push(Action::Vehicle(VehicleWish::CutPoint(place))),
-        (Tool::PlaceDefect(kind), Some(panel)) if panel.outline.contains(place) => {
-            let defect = Defect::new(*kind, place);
-            out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
-            out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
-        }
+        (Tool::PlaceDefect(kind, _), _) => draw::note(m, Defect::new(*kind, place), out),
         (_, Some(panel)) if several => out.push(Action::View(ViewChange::Toggle(panel.id.clone()))),
         (_, panel) => out.push(Action::View(ViewChange::Choose(panel.map(|p| p.id.clone())))),
     }

@@ -79,7 +79,8 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
         && m.template.panels[index].surface == Surface::Paint
         && m.insight.panels[index].unreadable.is_none()
     {
-        for at in m.wanted_spots(index) {
+        let next = super::way::next_place(m);
+        for at in m.wanted_spots(index).iter().filter(|at| next.is_none_or(|next| (next - **at).length() > 1.0)) {
             pin_symbol(paint, to_screen(view, *at), PinShape::WantedSpot, 0.0);
         }
     }
@@ -87,6 +88,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
         let at = to_screen(view, pin.at);
         let covered = |rect: Rect| taken.iter().any(|t| t.rect.intersects(rect));
         if pin.shape != PinShape::Spot {
+            super::draw::extent(paint, view, pin);
             pin_symbol(paint, at, pin.shape, pin.severity);
         } else if current == Some(pin.panel) || view.scale() >= SPOT_VALUES_FROM {
             let galley = paint.layout_no_wrap(pin.value.clone(), FontId::proportional(12.0), p.ink);

@@ -3,7 +3,7 @@
 
 use crate::gui::theme;
 use crate::job::GestureId;
-use crate::units::number as read_number;
+use crate::units::{Date, number as read_number};
 use eframe::egui::{self, Response, Ui};
 use std::ops::RangeInclusive;
 
@@ -53,6 +53,36 @@ pub(in crate::gui) fn number(
     ui.data_mut(|d| d.remove::<String>(id));
     let entered = read_number(&draft).filter(|v| range.contains(v))?;
     (response.lost_focus() && draft != shown).then_some(entered)
+}
+
+/// A day, typed as `YYYY-MM-DD`; answers when Enter is pressed or the field is left, with none where it was emptied.
+#[expect(clippy::option_option, reason = "no answer, and the answer that there is no day, are two things")]
+pub(in crate::gui) fn day(ui: &mut Ui, label: &str, value: Option<Date>) -> Option<Option<Date>> {
+    let p = theme::of(ui.ctx());
+    let id = ui.make_persistent_id(("day", label));
+    let shown = value.map(|d| d.to_string()).unwrap_or_default();
+    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.clone());
+    let mut response = None;
+    ui.horizontal(|ui| {
+        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            let edit = egui::TextEdit::singleline(&mut draft)
+                .id(id)
+                .desired_width(120.0)
+                .hint_text("2026-03-14")
+                .char_limit(12)
+                .margin(egui::Margin::symmetric(8, 6));
+            response = Some(ui.add(edit).labelled_by(name.id));
+        });
+    });
+    let response = response?;
+    let read = if draft.trim().is_empty() { Ok(None) } else { Date::parse(&draft).map(Some) };
+    if response.has_focus() {
+        ui.data_mut(|d| d.insert_temp(id, draft));
+        return None;
+    }
+    ui.data_mut(|d| d.remove::<String>(id));
+    read.ok().filter(|read| response.lost_focus() && *read != value)
 }
 
 /// A slider with its value; answers while it moves.

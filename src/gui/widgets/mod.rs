@@ -6,7 +6,7 @@ mod panel_head;
 mod symbols;
 
 pub(super) use budget_bar::budget_bar;
-pub(super) use fields::{choice, number, slider, text};
+pub(super) use fields::{choice, day, number, slider, text};
 pub(super) use panel_head::panel_head;
 pub(super) use symbols::{pin_symbol, worker_badge};
 

@@ -6,7 +6,7 @@ mod job;
 mod survey;
 mod vehicle;
 
-pub(super) use survey::next_reading;
+pub(super) use survey::defect_keys;
 
 use super::action::{Action, Model};
 use super::view_state::Workspace;

@@ -1,87 +1,170 @@
 //! Readings by number and Enter.
 
-use crate::geometry::MapPoint;
+use super::pad::pad_ui;
 use crate::gui::action::{Action, Model};
+use crate::gui::entry::{self, EntryWish, NextReading, next_reading, progress};
 use crate::gui::theme;
 use crate::job::{Command, PanelRecord};
-use crate::measure::{READINGS_PER_SPOT, spots_for};
-use crate::units::{Micrometres, number};
-use crate::vehicle::{Panel, PanelId, Surface};
-use eframe::egui::{self, Ui};
+use crate::measure::READINGS_PER_SPOT;
+use crate::units::{ThicknessUnit, UM_PER_MIL};
+use crate::vehicle::Panel;
+use eframe::egui::{self, Align2, EventFilter, FontId, Rect, RichText, Sense, Stroke, StrokeKind, Ui, vec2};
 
-/// A spot this near to a recommended place counts as that place, in mm on the map.
-const SAME_PLACE_MM: f32 = 60.0;
-
-/// Where the next reading belongs.
-#[derive(Debug, Clone, PartialEq)]
-pub(in crate::gui) struct NextReading {
-    /// The panel.
-    pub(in crate::gui) panel: PanelId,
-    /// The spot it goes to, or none for a new one.
-    pub(in crate::gui) spot: Option<usize>,
-    /// Where that is on the map.
-    pub(in crate::gui) at: MapPoint,
-}
-
-/// Where the next reading of a panel belongs; none when every recommended spot has its three.
-pub(in crate::gui) fn next_reading(m: &Model<'_>, index: usize) -> Option<NextReading> {
-    let panel = &m.template.panels[index];
-    if panel.surface != Surface::Paint || m.insight.panels[index].unreadable.is_some() {
-        return None;
-    }
-    let spots = m.job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
-    if spots.iter().filter(|s| s.readings.len() >= READINGS_PER_SPOT).count() >= spots_for(panel.area) {
-        return None;
-    }
-    m.wanted_spots(index).iter().find_map(|&at| {
-        let spot = spots.iter().position(|s| (s.at - at).length() < SAME_PLACE_MM);
-        let full = spot.is_some_and(|s| spots[s].readings.len() >= READINGS_PER_SPOT);
-        (!full).then(|| NextReading { panel: panel.id.clone(), spot, at: spot.map_or(at, |s| spots[s].at) })
-    })
-}
-
-/// The field for the next reading.
-pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
+/// Where the next reading goes, the field it is typed into, and the keys that go with it.
+pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
-    let Some(next) = next_reading(m, index) else { return };
-    let id = ui.make_persistent_id("reading");
-    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
-    let record = m.job.record(&next.panel);
-    let count = next.spot.and_then(|s| record.map(|r| r.spots[s].readings.len())).unwrap_or(0);
-    let place = m.wanted_spots(index).iter().position(|p| (*p - next.at).length() < SAME_PLACE_MM).unwrap_or(0);
+    let next = next_reading(m);
     ui.add_space(4.0);
-    let label = format!(
-        "Spot {} of {}, reading {} of {READINGS_PER_SPOT}, in µm",
-        place + 1,
-        m.wanted_spots(index).len(),
-        count + 1
-    );
-    let name = ui.label(label);
-    let edit = egui::TextEdit::singleline(&mut draft)
-        .id(id)
-        .font(egui::FontId::new(20.0, theme::bold_family()))
-        .hint_text("number, Enter")
-        .desired_width(f32::INFINITY)
-        .char_limit(12)
-        .margin(egui::Margin::symmetric(8, 8));
-    let response = ui.add(edit).labelled_by(name.id);
-    let entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
-    let value = number(&draft).and_then(|v| Micrometres::new(v).ok());
-    if !draft.trim().is_empty() && value.is_none() {
-        ui.label(egui::RichText::new("Type a thickness in µm, for example 112 or 112,5.").color(p.note));
+    heading(ui, m, next.as_ref(), out);
+    if next.is_some() || m.current().is_none() {
+        field(ui, m, next.as_ref());
     }
-    if entered {
-        if let Some(thickness) = value {
-            let command = match next.spot {
-                Some(spot) => Command::AddReading { panel: next.panel, spot, thickness },
-                None => Command::AddSpot { panel: next.panel, at: next.at, thickness },
-            };
-            out.push(Action::edit(command));
-            draft.clear();
+    if let Some(said) = &m.view.entry.said {
+        ui.label(RichText::new(said).color(p.note));
+    }
+    ui.horizontal(|ui| {
+        let mut button = |text: String, enabled: bool, hint: &str, wish: EntryWish| {
+            if ui.add_enabled(enabled, egui::Button::new(text)).on_hover_text(hint).clicked() {
+                out.push(Action::Entry(wish));
+            }
+        };
+        button("Skip (S)".to_owned(), next.is_some(), "Leave this spot for later", EntryWish::Skip);
+        let hint = "Measure this spot again; where it has no reading yet, the one before";
+        let read = m.view.entry.last.is_some() || next.as_ref().is_none_or(|n| n.taken > 0);
+        button("Repeat (R)".to_owned(), read, hint, EntryWish::Repeat);
+        let skipped = m.view.entry.skipped.len();
+        if skipped > 0 {
+            button(
+                format!("{skipped} skipped (B)"),
+                true,
+                "Back to the first spot that was skipped",
+                EntryWish::Skipped,
+            );
         }
+    });
+    if m.view.entry.pad {
+        pad_ui(ui, out);
+    }
+}
+
+/// Which spot is next, how far one is, and the unit of the gauge.
+fn heading(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>, out: &mut Vec<Action>) {
+    let progress = progress(m);
+    if let Some(next) = next
+        && m.current().is_none()
+    {
+        ui.label(theme::bold(m.template.panels[next.panel].name(m.view.naming), 16.0));
+    }
+    ui.horizontal(|ui| {
+        match next {
+            Some(next) => {
+                let text = format!("Spot {} of {}", entry::number_of(m, next.stop), progress.all);
+                ui.label(theme::bold(text, 14.0));
+            }
+            None => {
+                let chosen = m.current().map(|(index, _)| &m.insight.panels[index]);
+                ui.label(match chosen {
+                    Some(panel) if panel.unreadable.is_some() => "",
+                    Some(_) => "This panel has its readings.",
+                    None if m.view.entry.skipped.is_empty() => "Every panel that the gauge can read has its readings.",
+                    None => "Every spot is read or skipped.",
+                });
+            }
+        }
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            ui.spacing_mut().item_spacing.x = 4.0;
+            let pad = m.view.entry.pad;
+            let keys = egui::Button::selectable(pad, "Keys");
+            if ui.add(keys).on_hover_text("Large keys on the screen, for gloves").clicked() {
+                out.push(Action::Entry(EntryWish::Pad(!pad)));
+            }
+            for unit in ThicknessUnit::ALL.into_iter().rev() {
+                let chosen = m.view.entry.unit == unit;
+                let button = ui.add(egui::Button::selectable(chosen, unit.name()));
+                if button.on_hover_text("What the gauge shows; the job keeps micrometres").clicked() {
+                    out.push(Action::Entry(EntryWish::Unit(unit)));
+                }
+            }
+        });
+    });
+    way_bar(ui, progress);
+}
+
+/// How much of the way is read, as a thin bar.
+fn way_bar(ui: &mut Ui, progress: entry::Progress) {
+    let p = theme::of(ui.ctx());
+    let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 6.0), Sense::hover());
+    let share = progress.full as f32 / progress.all.max(1) as f32;
+    ui.painter().rect_filled(area, 3.0, p.hairline);
+    let done = Rect::from_min_size(area.min, vec2(area.width() * share, area.height()));
+    ui.painter().rect_filled(done, 3.0, p.accent);
+    let text = format!("{} of {} spots read", progress.full, progress.all);
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Meter, true, &text));
+    response.on_hover_text(text);
+}
+
+/// The field that shows what is typed. It is no text field of the toolkit, since that forgets what comes after Enter within
+/// one picture, and a gauge may be that fast; the keys are taken by [`entry::keys`].
+fn field(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
+    let p = theme::of(ui.ctx());
+    let id = entry::field();
+    let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), 48.0), Sense::empty());
+    let response = ui.interact(area, id, Sense::click());
+    let draft = &m.view.entry.draft;
+    let unit = m.view.entry.unit;
+    let number = next.map_or(0, |n| entry::number_of(m, n.stop));
+    let taken = next.map_or(0, |n| n.taken);
+    let name = format!(
+        "Spot {number} of {}, reading {} of {READINGS_PER_SPOT}, in {}",
+        progress(m).all,
+        taken + 1,
+        unit.name()
+    );
+    response.widget_info(|| {
+        let mut info = egui::WidgetInfo::labeled(egui::Role::TextInput, true, &name);
+        info.current_text_value = Some(draft.clone());
+        info
+    });
+    if response.clicked() {
         response.request_focus();
     }
-    ui.data_mut(|d| d.insert_temp(id, draft));
+    if response.has_focus() {
+        let filter = EventFilter {
+            horizontal_arrows: true,
+            vertical_arrows: true,
+            tab: !draft.is_empty(),
+            escape: !draft.is_empty(),
+        };
+        ui.memory_mut(|memory| memory.set_focus_lock_filter(id, filter));
+    }
+    let paint = ui.painter_at(area.expand(2.0));
+    paint.rect(area, 6.0, p.sheet, Stroke::new(2.0, p.accent), StrokeKind::Inside);
+    let middle = area.left_center();
+    let font = FontId::new(28.0, theme::bold_family());
+    let end = if draft.is_empty() {
+        let hint = format!("reading {} of {READINGS_PER_SPOT}, Enter", taken + 1);
+        paint.text(middle + vec2(16.0, 0.0), Align2::LEFT_CENTER, hint, FontId::proportional(16.0), p.ink_soft);
+        area.left() + 10.0
+    } else {
+        paint.text(middle + vec2(12.0, 0.0), Align2::LEFT_CENTER, draft, font, p.ink).right() + 2.0
+    };
+    paint.vline(end, middle.y - 14.0..=middle.y + 14.0, Stroke::new(2.0, p.accent));
+    let unit_place = area.right_center() - vec2(12.0, 0.0);
+    paint.text(unit_place, Align2::RIGHT_CENTER, unit.name(), FontId::proportional(16.0), p.ink_soft);
+    spot_so_far(ui, m, next);
+}
+
+/// The readings that the present spot has.
+fn spot_so_far(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
+    let Some((panel, spot)) = next.and_then(|n| Some((&m.template.panels[n.panel], n.spot?))) else { return };
+    let Some(spot) = m.job.record(&panel.id).and_then(|r| r.spots.get(spot)) else { return };
+    let shown = |um: f64| match m.view.entry.unit {
+        ThicknessUnit::Um => format!("{um}"),
+        ThicknessUnit::Mil => format!("{:.2}", um / UM_PER_MIL),
+    };
+    let values: Vec<String> = spot.readings.iter().map(|r| shown(r.thickness_um.um())).collect();
+    let unit = m.view.entry.unit.name();
+    ui.label(theme::soft(format!("This spot so far: {}\u{202f}{unit}", values.join(", "))));
 }
 
 /// The readings so far, each with a way to take it back.
@@ -106,6 +189,9 @@ pub(super) fn readings_ui(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out:
                     }
                 }
             });
+            if !taken.note.is_empty() {
+                ui.label(theme::soft(&taken.note));
+            }
         }
     });
 }

@@ -1,20 +1,27 @@
 //! Survey: readings by number and Enter, defects by kind and click.
 
+mod defect;
 mod defects;
 mod entry;
 mod film;
+mod pad;
 mod paint;
+mod several;
 
-pub(in crate::gui) use entry::next_reading;
+pub(in crate::gui) use defects::defect_keys;
 
-use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::action::{Action, Model};
+use crate::gui::import::import_button;
 use crate::gui::theme;
 use crate::gui::widgets::{fact, panel_head, section};
 use crate::job::PanelRecord;
 use eframe::egui::Ui;
 
-/// Draws the survey of the chosen panel.
+/// Draws the survey of the chosen panel, or of the panels chosen.
 pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    if m.view.chosen.len() > 1 {
+        return several::several_ui(ui, m, out);
+    }
     let Some((index, panel)) = m.current() else {
         overview(ui, m, out);
         return;
@@ -23,28 +30,24 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let record = m.job.record(&panel.id).map_or(&blank, |r| r);
     let insight = &m.insight.panels[index];
     panel_head(ui, m, index, panel);
+    if let Some((index, defect)) = m.view.defect.and_then(|d| Some((d, record.defects.get(d)?))) {
+        return defect::defect_ui(ui, m, panel, index, defect, out);
+    }
     film::film_ui(ui, m, insight);
-    entry::entry_ui(ui, m, index, out);
+    entry::entry_ui(ui, m, out);
     entry::readings_ui(ui, panel, record, out);
     section(ui, "Defects");
-    defects::defects_ui(ui, m, panel, record, out);
+    defects::defects_ui(ui, m, record, out);
     section(ui, "Paint");
-    paint::paint_ui(ui, panel, record, out);
+    paint::paint_ui(ui, m, &[panel], out);
 }
 
 /// What to do when no panel is chosen.
 fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label(theme::bold("Survey", 20.0));
-    ui.label("Choose a panel on the map, then type a reading and press Enter. The next spot lights up by itself.");
-    let next = (0..m.template.panels.len()).find(|&i| next_reading(m, i).is_some());
-    if let Some(index) = next {
-        let name = m.template.panels[index].name(m.view.naming);
-        if crate::gui::widgets::primary(ui, &format!("Read next: {name}")).clicked() {
-            out.push(Action::View(ViewChange::Choose(Some(m.template.panels[index].id.clone()))));
-        }
-    } else {
-        ui.label("Every panel that the gauge can read has its readings.");
-    }
+    ui.label("Type a reading and press Enter. The next spot lights up by itself, once round the vehicle; or choose a panel on the map.");
+    entry::entry_ui(ui, m, out);
+    import_button(ui, out);
     section(ui, "Gauge");
     fact(ui, "Principle", m.job.gauge.principle.name());
     fact(

@@ -1,46 +1,176 @@
-//! Facts about the paint of the chosen panel.
+//! Facts about the paint of the chosen panel, or of several at once.
 
-use crate::gui::action::Action;
+use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::choice;
-use crate::job::{Command, PanelFact, PanelRecord};
-use crate::polish::{Finish, PaintHistory};
-use crate::vehicle::{Panel, Surface};
+use crate::gui::widgets::{choice, day, text};
+use crate::job::{Command, PanelFact, PanelRecord, PreviousCoating};
+use crate::polish::{Finish, PaintHardness, PaintHistory};
+use crate::units::{Date, Micrometres};
+use crate::vehicle::{Panel, PanelId, Substrate, Surface};
 use eframe::egui::Ui;
 
-/// What the paint is, what was done to it, whether it is coated.
-pub(super) fn paint_ui(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>) {
-    let mut set = |fact| out.push(Action::edit(Command::SetFact(panel.id.clone(), fact)));
-    if panel.surface == Surface::Paint {
-        let finishes = [
-            (Finish::ClearCoat, "clear coat".to_owned()),
-            (Finish::SingleStage, "single-stage".to_owned()),
-            (Finish::Matte, "matte".to_owned()),
-            (Finish::FilmCovered, "under protective film".to_owned()),
-            (Finish::Wrapped, "wrapped".to_owned()),
-        ];
-        if let Some(finish) = choice(ui, "Finish", record.finish.unwrap_or_default(), &finishes) {
-            set(PanelFact::Finish((finish != Finish::ClearCoat).then_some(finish)));
+/// What the paint is, what was done to it, what lies under and on it, whether it is coated. Where several panels differ, the
+/// field says so, and a choice goes to all of them in one step.
+pub(super) fn paint_ui(ui: &mut Ui, m: &Model<'_>, panels: &[&Panel], out: &mut Vec<Action>) {
+    let blank = PanelRecord::default();
+    let records: Vec<&PanelRecord> = panels.iter().map(|p| m.job.record(&p.id).map_or(&blank, |r| r)).collect();
+    let Some(first) = records.first() else { return };
+    let ids: Vec<&PanelId> = panels.iter().map(|p| &p.id).collect();
+    if panels.iter().all(|p| p.surface == Surface::Paint) {
+        finish(ui, &records, &ids, out);
+        history(ui, m, &records, &ids, out);
+        let coatings = PreviousCoating::ALL.map(|c| (Some(c), c.name().to_owned()));
+        if let Some(Some(coating)) = choose(ui, "On it already", common(&records, |r| r.coating), &coatings) {
+            set(&ids, &PanelFact::Coating(coating), out);
         }
-        let histories = [(0, "not known".to_owned()), (1, "factory paint".to_owned()), (2, "painted again".to_owned())];
-        let now = match record.history {
-            PaintHistory::Original => 1,
-            PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } => 2,
-            PaintHistory::Unknown | PaintHistory::PolishedBefore { .. } => 0,
-        };
-        if let Some(chosen) = choice(ui, "History", now, &histories) {
-            set(PanelFact::History(match chosen {
+        let hardness = [
+            (Some(PaintHardness::Usual), "usual or not known".to_owned()),
+            (Some(PaintHardness::Soft), "soft, marks easily".to_owned()),
+            (Some(PaintHardness::Hard), "hard, slow to correct".to_owned()),
+        ];
+        if let Some(Some(hardness)) = choose(ui, "Hardness", common(&records, |r| r.hardness), &hardness) {
+            set(&ids, &PanelFact::Hardness(hardness), out);
+        }
+        substrate(ui, panels, &records, &ids, out);
+    }
+    let mut coat = !first.left_uncoated;
+    if ui.checkbox(&mut coat, "is coated").changed() {
+        set(&ids, &PanelFact::LeftUncoated(!coat), out);
+    }
+    if let [id] = ids.as_slice()
+        && let Some((note, gesture)) = text(ui, "Note", &first.note, 2)
+    {
+        out.push(Action::Edit(Command::SetFact((*id).clone(), PanelFact::Note(note)), Some(gesture)));
+    }
+}
+
+fn finish(ui: &mut Ui, records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
+    let finishes = [
+        (Finish::ClearCoat, "clear coat"),
+        (Finish::SingleStage, "single-stage"),
+        (Finish::Matte, "matte"),
+        (Finish::FilmCovered, "under protective film"),
+        (Finish::Wrapped, "wrapped"),
+    ];
+    let finishes = finishes.map(|(finish, name)| (Some(finish), name.to_owned()));
+    let now = common(records, |r| r.finish.unwrap_or_default());
+    if let Some(Some(finish)) = choose(ui, "Finish", now, &finishes) {
+        set(ids, &PanelFact::Finish((finish != Finish::ClearCoat).then_some(finish)), out);
+    }
+}
+
+/// The past of the paint; what belongs to a choice is asked below it.
+fn history(ui: &mut Ui, m: &Model<'_>, records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
+    let kind = |record: &PanelRecord| match record.history {
+        PaintHistory::Unknown => 0,
+        PaintHistory::Original => 1,
+        PaintHistory::Refinished => 2,
+        PaintHistory::FreshRefinish { .. } => 3,
+        PaintHistory::PolishedBefore { .. } => 4,
+    };
+    let names = ["not known", "factory paint", "painted again", "freshly painted", "polished before"];
+    let histories: Vec<(Option<u8>, String)> = (0..).zip(names).map(|(k, name)| (Some(k), name.to_owned())).collect();
+    let now = common(records, kind);
+    if let Some(Some(chosen)) = choose(ui, "History", now, &histories) {
+        set(
+            ids,
+            &PanelFact::History(match chosen {
                 1 => PaintHistory::Original,
                 2 => PaintHistory::Refinished,
+                3 => PaintHistory::FreshRefinish { days: 0 },
+                4 => PaintHistory::PolishedBefore { removed_um: Micrometres::ZERO },
                 _ => PaintHistory::Unknown,
-            }));
+            }),
+            out,
+        );
+    }
+    let Some(first) = records.first() else { return };
+    match first.history {
+        PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } if now.is_some() => {
+            if let Some(painted) = day(ui, "Painted on", common(records, |r| r.painted_on).flatten()) {
+                set(ids, &PanelFact::PaintedOn(painted), out);
+            }
+            if now == Some(3) {
+                fresh(ui, m, first, out);
+            }
         }
+        PaintHistory::PolishedBefore { removed_um } if now.is_some() => {
+            let value = removed_um.um();
+            if let Some(um) = crate::gui::widgets::number(ui, "Taken before", "µm", value, 1, 0.0..=200.0)
+                && let Ok(removed_um) = Micrometres::new(um)
+            {
+                set(ids, &PanelFact::History(PaintHistory::PolishedBefore { removed_um }), out);
+            }
+        }
+        _ => {}
     }
-    let mut coat = !record.left_uncoated;
-    if ui.checkbox(&mut coat, "is coated").changed() {
-        set(PanelFact::LeftUncoated(!coat));
+}
+
+/// How long ago a fresh refinish is, which takes the day of the work too.
+fn fresh(ui: &mut Ui, m: &Model<'_>, record: &PanelRecord, out: &mut Vec<Action>) {
+    if let Some(date) = day(ui, "Day of the work", m.job.date) {
+        out.push(Action::edit(Command::SetDate(date)));
     }
-    if !record.note.is_empty() {
-        ui.label(theme::soft(&record.note));
+    if m.job.date.is_none() && ui.button("It is today").clicked() {
+        out.push(Action::edit(Command::SetDate(today())));
     }
+    let limit = m.job.policy.fresh_days;
+    ui.label(theme::soft(match (record.painted_on, m.job.date, record.history_on(m.job.date)) {
+        (Some(_), Some(_), PaintHistory::FreshRefinish { days }) => {
+            format!("{days} days old; it counts as fresh for {limit} days.")
+        }
+        _ => "Give both days, so that its age is known; until then it counts as quite fresh.".to_owned(),
+    }));
+}
+
+/// The day it is where the program runs.
+fn today() -> Option<Date> {
+    let now = jiff::ZonedDateTime::now().date();
+    Date::of(now.year(), now.month(), now.day())
+}
+
+fn substrate(ui: &mut Ui, panels: &[&Panel], records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
+    let [panel, ..] = panels else { return };
+    let alike = panels.iter().all(|p| p.substrate == panel.substrate);
+    let usual = if alike { format!("as usual: {}", panel.substrate.name()) } else { "as usual".to_owned() };
+    let mut options = vec![(Some(None), usual)];
+    for other in [Substrate::Steel, Substrate::Aluminium, Substrate::Plastic, Substrate::Composite] {
+        options.push((Some(Some(other)), other.name().to_owned()));
+    }
+    if let Some(Some(substrate)) = choose(ui, "Under the paint", common(records, |r| r.substrate), &options) {
+        set(ids, &PanelFact::Substrate(substrate), out);
+    }
+}
+
+/// What all records have; none where they differ.
+fn common<T: PartialEq>(records: &[&PanelRecord], of: impl Fn(&PanelRecord) -> T) -> Option<T> {
+    let first = of(records.first()?);
+    records.iter().all(|r| of(r) == first).then_some(first)
+}
+
+/// A choice that says where the panels differ.
+fn choose<T: PartialEq + Copy>(
+    ui: &mut Ui,
+    label: &str,
+    now: Option<T>,
+    options: &[(Option<T>, String)],
+) -> Option<Option<T>> {
+    if now.is_some() {
+        return choice(ui, label, now, options);
+    }
+    let mut all = vec![(None, "they differ".to_owned())];
+    all.extend(options.iter().cloned());
+    choice(ui, label, now, &all)
+}
+
+/// Gives every panel the fact, as one step.
+fn set(ids: &[&PanelId], fact: &PanelFact, out: &mut Vec<Action>) {
+    let mut commands: Vec<Command> = ids.iter().map(|id| Command::SetFact((*id).clone(), fact.clone())).collect();
+    out.push(Action::edit(match commands.pop() {
+        Some(only) if commands.is_empty() => only,
+        last => {
+            commands.extend(last);
+            Command::All { label: "change paint facts", commands }
+        }
+    }));
 }
