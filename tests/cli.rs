@@ -490,3 +490,59 @@ fn a_file_name_that_is_not_utf_8_can_be_used() {
     assert!(job.is_file());
     assert_eq!(folder.names().len(), 1);
 }
+
+/// A job and a file of readings in a folder of their own.
+fn import_from(folder: &TempDir, csv: &str) -> (String, String) {
+    let path = |name: &str| folder.path().join(name).display().to_string();
+    let (job, readings) = (path("in.job.ron"), path("readings.csv"));
+    fine(&["sample", "--out", &job]);
+    fs::write(&readings, csv).expect("written");
+    (job, readings)
+}
+
+#[test]
+fn import_adds_readings_and_says_what_it_recognised() {
+    let folder = TempDir::new().expect("a folder");
+    let (job, readings) = import_from(
+        &folder,
+        "panel;reading;thickness_um\nsill-right;1;112,5\nSill, right;2;113\nRocker panel, right;3;112\n",
+    );
+    let out = folder.path().join("out.job.ron").display().to_string();
+    let said = fine(&["import", &job, &readings, "--out", &out]);
+    assert!(said.contains("separated by \u{201c};\u{201d}, decimal comma, thickness in µm"), "{said}");
+    assert!(said.contains("sill-right: 3 readings (Sill, right)"), "{said}");
+    assert!(said.ends_with("3 readings added, 0 not taken\n"), "{said}");
+    assert!(fine(&["check", &out]).contains("nothing to complain about"));
+    let plan: Value = serde_json::from_str(&fine(&["plan", &out, "--json", "--seconds", "0"])).expect("JSON");
+    let sill = plan["panels"].as_array().expect("panels").iter().find(|p| p["id"] == "sill-right").expect("a sill");
+    assert_eq!(sill["film_um"]["n"], 3);
+}
+
+#[test]
+fn import_lists_every_row_that_is_not_taken_and_adds_the_others() {
+    let folder = TempDir::new().expect("a folder");
+    let (job, readings) =
+        import_from(&folder, "panel;reading;thickness_um\nsill-right;1;112\nsill-right;2;thick\nHeck;1;120\n");
+    let output = run(&["import", &job, &readings, "--out", &job]);
+    assert_eq!(output.status.code(), Some(1));
+    let said = text(&output.stdout);
+    assert!(said.contains("readings.csv:3: not taken: \u{201c}thick\u{201d} is not a number"), "{said}");
+    assert!(said.contains("readings.csv:4: not taken: the vehicle has no panel \u{201c}Heck\u{201d}"), "{said}");
+    assert!(said.ends_with("1 reading added, 2 not taken\n"), "{said}");
+    assert!(fs::read_to_string(&job).expect("written").contains("thickness_um: 112"));
+}
+
+#[test]
+fn import_of_nothing_useful_writes_nothing() {
+    let folder = TempDir::new().expect("a folder");
+    let out = folder.path().join("out.job.ron").display().to_string();
+    let (job, readings) = import_from(&folder, "panel;reading;thickness_um\nHeck;1;120\n");
+    let (error, _) = failed(&["import", &job, &readings, "--out", &out]);
+    assert!(error.contains("none of its 1 rows can be taken"), "{error}");
+    fs::write(&readings, "a;b;c\n1;2;3\n").expect("written");
+    let (error, hint) = failed(&["import", &job, &readings, "--out", &out]);
+    assert!(error.contains("readings.csv:1:1: there is no column") && hint.contains("thickness_mil"), "{error} {hint}");
+    let (error, _) = failed(&["import", &job, "no-such.csv", "--out", &out]);
+    assert!(error.contains("no-such.csv"), "{error}");
+    assert!(!Path::new(&out).exists());
+}

@@ -7,7 +7,7 @@
 use super::spots::recommended_spots;
 use crate::geometry::MapPoint;
 use crate::job::Spot;
-use crate::measure::{Place, READINGS_PER_SPOT, survey_route};
+use crate::measure::{Place, READINGS_PER_SPOT, route_length, survey_route};
 use crate::vehicle::{Skip, Surface, Template};
 
 /// A recommended place of readings.
@@ -95,14 +95,17 @@ fn nearest_panel(template: &Template, panels: &[usize], from: Option<MapPoint>) 
     (0..panels.len()).min_by(|a, b| far(*a).total_cmp(&far(*b)))
 }
 
-/// Places in the order of a short way that begins at the one nearest to where one is.
-fn through(mut places: Vec<MapPoint>, from: Option<MapPoint>) -> Vec<MapPoint> {
-    if let Some(from) = from {
-        let far = |k: &usize| (places[*k] - from).length();
-        if let Some(first) = (0..places.len()).min_by(|a, b| far(a).total_cmp(&far(b))) {
-            places.swap(0, first);
-        }
-    }
-    let plane: Vec<Place> = places.iter().map(|p| Place { x: f64::from(p.x), y: f64::from(p.y) }).collect();
-    survey_route(&plane).into_iter().map(|index| places[index]).collect()
+/// Places in the order of a short way, reached from where one is; every place is tried as the first.
+fn through(places: Vec<MapPoint>, from: Option<MapPoint>) -> Vec<MapPoint> {
+    let ways = (0..places.len()).map(|first| {
+        let mut places = places.clone();
+        places.swap(0, first);
+        let plane: Vec<Place> = places.iter().map(|p| Place { x: f64::from(p.x), y: f64::from(p.y) }).collect();
+        let order = survey_route(&plane);
+        let reach = from.map_or(0.0, |from| f64::from((places[0] - from).length()));
+        let length = reach + route_length(&plane, &order);
+        (length, order.into_iter().map(|index| places[index]).collect())
+    });
+    let best = ways.min_by(|a: &(f64, Vec<MapPoint>), b| a.0.total_cmp(&b.0));
+    best.map_or(places.clone(), |(_, way)| way)
 }

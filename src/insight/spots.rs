@@ -41,7 +41,7 @@ pub fn recommended_places(panel: &Panel, count: usize) -> Vec<MapPoint> {
 /// more. The grid is counted from the centreline, so that both sides of a vehicle get the same spots.
 fn inner_points(outline: &Outline) -> Vec<MapPoint> {
     let bounds = outline.bounds();
-    let edge = outline.flattened(5.0);
+    let edge = outline.flattened(1.0);
     let step = (bounds.width().min(bounds.height()) / 10.0).clamp(8.0, 60.0);
     let along = |from: f32, to: f32| {
         let first = (from / step).floor() as i32;

@@ -129,14 +129,20 @@ impl App {
 
     fn repeat(&mut self, ctx: &egui::Context) {
         let model = self.model();
-        let begun = next_reading(&model).filter(|next| next.taken > 0).map(|next| next.stop);
-        let last = model.view.entry.last.filter(|k| spot_of(&model, *k).is_some());
+        let next = next_reading(&model);
+        let begun = next.as_ref().filter(|next| next.taken > 0).map(|next| next.stop);
         let of_panel = || {
             let (index, panel) = model.current()?;
-            let spots = &model.job.record(&panel.id)?.spots;
-            stop_at(&model, index, spots.last()?.at)
+            stop_at(&model, index, model.job.record(&panel.id)?.spots.last()?.at)
         };
-        let stop = begun.or(if next_reading(&model).is_some() { last } else { of_panel().or(last) });
+        let read = |stop: &usize| spot_of(&model, *stop).is_some();
+        let last = model.view.entry.last.filter(read);
+        // The one before on the way, where the last one was taken back.
+        let before = || {
+            let (from, all) = (next.as_ref()?.stop, model.way().len());
+            (1..all).map(|by| (from + all - by) % all).find(read)
+        };
+        let stop = if next.is_some() { begun.or(last).or_else(before) } else { of_panel().or(last) };
         let Some((stop, (panel, spot))) = stop.and_then(|k| Some((k, spot_of(&model, k)?))) else { return };
         let panel = self.template.panels[panel].id.clone();
         self.apply(&Command::RemoveSpot { panel, spot }, None, ctx);

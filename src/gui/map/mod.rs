@@ -41,10 +41,11 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         cache.prepare(m.template, view.scale());
         let paint = ui.painter_at(area);
         paint::vehicle(&paint, m, cache, &view, &scene, hovered);
+        way::draw(&paint, m, &view);
         let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
         let taken = labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
-        way::draw(&paint, m, &view);
         paint::pins(&paint, m, &view, &scene, &taken);
+        way::mark(&paint, m, &view);
         draw::stroke(&paint, m, &view);
         cache.labels = taken;
         nodes(ui, m, area, &view, &scene, out);

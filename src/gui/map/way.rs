@@ -3,38 +3,35 @@
 use super::paint::to_screen;
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
-use crate::gui::entry::next_reading;
+use crate::gui::entry::{NextReading, next_reading};
 use crate::gui::theme;
 use crate::gui::view_state::{Tool, Workspace};
 use crate::measure::READINGS_PER_SPOT;
 use crate::scene::Overlay;
-use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, vec2};
+use eframe::egui::{Align2, FontId, Painter, Pos2, Stroke, vec2};
 
 /// Spots ahead that the way is drawn clearly for.
-const AHEAD: usize = 8;
+const AHEAD: usize = 10;
 
 /// Where the next reading goes, while the film is being read.
 pub(super) fn next_place(m: &Model<'_>) -> Option<MapPoint> {
-    let reading =
-        m.view.workspace == Workspace::Survey && m.view.overlay == Overlay::Film && m.view.tool == Tool::Choose;
-    if !reading || m.view.chosen.len() > 1 {
-        return None;
-    }
-    next_reading(m).map(|next| next.at)
+    next(m).map(|next| next.at)
 }
 
-/// Draws the whole way quietly, what comes next clearly, and the next spot as a filled mark with the number of its reading.
+/// The next reading, while the film is being read.
+fn next(m: &Model<'_>) -> Option<NextReading> {
+    let reading =
+        m.view.workspace == Workspace::Survey && m.view.overlay == Overlay::Film && m.view.tool == Tool::Choose;
+    if reading && m.view.chosen.len() < 2 { next_reading(m) } else { None }
+}
+
+/// Draws the way from the next spot on, fading, and the spots that were skipped.
 pub(super) fn draw(paint: &Painter, m: &Model<'_>, view: &Viewport) {
-    if next_place(m).is_none() {
-        return;
-    }
-    let Some(next) = next_reading(m) else { return };
+    let Some(next) = next(m) else { return };
     let p = theme::of(paint.ctx());
     let readable: Vec<usize> =
         (0..m.way().len()).filter(|k| m.insight.panels[m.way()[*k].panel].unreadable.is_none()).collect();
     let place = |k: &usize| to_screen(view, m.way()[*k].at);
-    let whole: Vec<Pos2> = readable.iter().map(place).collect();
-    paint.add(Shape::line(whole, Stroke::new(1.0, p.quiet)));
     let from = readable.iter().position(|k| *k == next.stop).unwrap_or(0);
     let ahead: Vec<Pos2> = readable[from..].iter().take(AHEAD + 1).map(place).collect();
     for (leg, ends) in ahead.windows(2).enumerate() {
@@ -50,6 +47,12 @@ pub(super) fn draw(paint: &Painter, m: &Model<'_>, view: &Viewport) {
             paint.line_segment([at + vec2(-4.0, 4.0), at + vec2(4.0, -4.0)], line);
         }
     }
+}
+
+/// Draws the next spot as a filled mark with the number of its reading.
+pub(super) fn mark(paint: &Painter, m: &Model<'_>, view: &Viewport) {
+    let Some(next) = next(m) else { return };
+    let p = theme::of(paint.ctx());
     let at = to_screen(view, next.at);
     paint.circle(at, 11.0, p.accent, Stroke::new(2.0, p.on_accent));
     paint.circle_stroke(at, 14.0, Stroke::new(2.0, p.accent));

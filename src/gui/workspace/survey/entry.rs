@@ -19,9 +19,6 @@ pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if next.is_some() || m.current().is_none() {
         field(ui, m, next.as_ref());
     }
-    if let Some(said) = &m.view.entry.said {
-        ui.label(RichText::new(said).color(p.note));
-    }
     ui.horizontal(|ui| {
         let mut button = |text: String, enabled: bool, hint: &str, wish: EntryWish| {
             if ui.add_enabled(enabled, egui::Button::new(text)).on_hover_text(hint).clicked() {
@@ -45,6 +42,10 @@ pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if m.view.entry.pad {
         pad_ui(ui, out);
     }
+    if let Some(said) = &m.view.entry.said {
+        ui.label(RichText::new(said).color(p.note));
+    }
+    ui.add_space(4.0);
 }
 
 /// Which spot is next, how far one is, and the unit of the gauge.
@@ -74,7 +75,7 @@ fn heading(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>, out: &mut Vec
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             let pad = m.view.entry.pad;
-            let keys = egui::Button::selectable(pad, "Keys");
+            let keys = egui::Button::selectable(pad, "Keypad");
             if ui.add(keys).on_hover_text("Large keys on the screen, for gloves").clicked() {
                 out.push(Action::Entry(EntryWish::Pad(!pad)));
             }
@@ -154,17 +155,20 @@ fn field(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
     spot_so_far(ui, m, next);
 }
 
-/// The readings that the present spot has.
+/// The readings that the present spot has; always one line, so that what is below keeps its place.
 fn spot_so_far(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
-    let Some((panel, spot)) = next.and_then(|n| Some((&m.template.panels[n.panel], n.spot?))) else { return };
-    let Some(spot) = m.job.record(&panel.id).and_then(|r| r.spots.get(spot)) else { return };
+    let spot = next.and_then(|n| m.job.record(&m.template.panels[n.panel].id)?.spots.get(n.spot?));
     let shown = |um: f64| match m.view.entry.unit {
         ThicknessUnit::Um => format!("{um}"),
         ThicknessUnit::Mil => format!("{:.2}", um / UM_PER_MIL),
     };
-    let values: Vec<String> = spot.readings.iter().map(|r| shown(r.thickness_um.um())).collect();
-    let unit = m.view.entry.unit.name();
-    ui.label(theme::soft(format!("This spot so far: {}\u{202f}{unit}", values.join(", "))));
+    let readings = spot.map(|s| s.readings.as_slice()).unwrap_or_default();
+    let values: Vec<String> = readings.iter().map(|r| shown(r.thickness_um.um())).collect();
+    ui.label(theme::soft(if values.is_empty() {
+        "This spot has no reading yet".to_owned()
+    } else {
+        format!("This spot so far {}\u{202f}{}", values.join(", "), m.view.entry.unit.name())
+    }));
 }
 
 /// The readings so far, each with a way to take it back.

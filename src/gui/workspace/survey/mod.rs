@@ -33,8 +33,9 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if let Some((index, defect)) = m.view.defect.and_then(|d| Some((d, record.defects.get(d)?))) {
         return defect::defect_ui(ui, m, panel, index, defect, out);
     }
-    film::film_ui(ui, m, insight);
+    // The field keeps its place from panel to panel, so what varies in height comes after it.
     entry::entry_ui(ui, m, out);
+    film::film_ui(ui, m, insight);
     entry::readings_ui(ui, panel, record, out);
     section(ui, "Defects");
     defects::defects_ui(ui, m, record, out);
