@@ -3,9 +3,9 @@
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
-use crate::job::{Customer, Defect, Job, Member, PanelRecord, Spot, Vehicle};
+use crate::job::{Customer, Defect, GlossReading, Job, Member, PanelRecord, Spot, Survey, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Ledger, PaintHistory, PolishStep, RemovalPolicy};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -29,6 +29,8 @@ pub(super) struct JobFile {
     air: Air,
     product: Product,
     gauge: Gauge,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    surveys: Vec<Survey>,
     #[serde(default)]
     assurance: Assurance,
     #[serde(default)]
@@ -58,6 +60,10 @@ struct PanelFile {
     spots: Vec<Spot>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     defects: Vec<Defect>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    gloss: Vec<GlossReading>,
+    #[serde(default, skip_serializing_if = "Ledger::is_empty")]
+    removals: Ledger,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     note: String,
 }
@@ -74,6 +80,7 @@ impl JobFile {
             air: job.air,
             product: job.product.clone(),
             gauge: job.gauge.clone(),
+            surveys: if job.surveys == [Survey::default()] { Vec::new() } else { job.surveys.clone() },
             assurance: job.assurance,
             policy: job.policy.clone(),
             steps: job.steps.clone(),
@@ -106,6 +113,7 @@ impl JobFile {
             goal: self.goal,
             crew: self.crew,
             gauge: self.gauge,
+            surveys: if self.surveys.is_empty() { vec![Survey::default()] } else { self.surveys },
             assurance: self.assurance,
             policy: self.policy,
             steps: self.steps,
@@ -120,12 +128,13 @@ impl JobFile {
 
 impl PanelFile {
     fn of(id: &PanelId, record: &PanelRecord) -> Self {
-        let PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note } = record.clone();
-        Self { id: id.clone(), finish, history, substrate, left_uncoated, spots, defects, note }
+        let PanelRecord { finish, history, substrate, left_uncoated, spots, defects, gloss, removals, note } =
+            record.clone();
+        Self { id: id.clone(), finish, history, substrate, left_uncoated, spots, defects, gloss, removals, note }
     }
 
     fn into_record(self) -> PanelRecord {
-        let Self { id: _, finish, history, substrate, left_uncoated, spots, defects, note } = self;
-        PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note }
+        let Self { id: _, finish, history, substrate, left_uncoated, spots, defects, gloss, removals, note } = self;
+        PanelRecord { finish, history, substrate, left_uncoated, spots, defects, gloss, removals, note }
     }
 }

@@ -1,7 +1,6 @@
 //! What follows for one panel.
 
-use super::spots::base;
-use crate::job::{Defect, Job, PanelRecord};
+use crate::job::{Defect, Job, PanelRecord, cant_read, substrate_of};
 use crate::measure::{self, FilmSummary};
 use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan, Sensor};
 use crate::units::Micrometres;
@@ -33,8 +32,8 @@ impl PanelInsight {
         let panel = &template.panels[index];
         let blank = PanelRecord::default();
         let record = job.record(&panel.id).map_or(&blank, |r| r);
-        let substrate = record.substrate.unwrap_or(panel.substrate);
-        let unreadable = job.gauge.principle.refusal(base(substrate)).map(str::to_owned);
+        let substrate = substrate_of(job, panel);
+        let unreadable = cant_read(job, panel).map(str::to_owned);
         let film = film(job, record);
         let edge = thinnest_edge(job, record);
         let defects: Vec<_> = record.defects.iter().map(defect_facts).collect();

@@ -2,11 +2,12 @@
 
 use super::check;
 use super::model::{Defect, Job, Member, PanelRecord, Reading, Spot};
+use super::survey_change::SurveyChange;
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
-use crate::measure::Gauge;
+use crate::measure::{Assurance, Gauge};
 use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
 use crate::units::Micrometres;
 use crate::vehicle::{PanelId, Size};
@@ -102,6 +103,10 @@ pub enum Command {
     SetCrew(Vec<Member>),
     /// The gauge.
     SetGauge(Gauge),
+    /// How sure the lower bounds have to be.
+    SetAssurance(Assurance),
+    /// Something about the surveys, the gloss or the ledger.
+    Survey(SurveyChange),
     /// What may be taken off.
     SetPolicy(Box<RemovalPolicy>),
     /// The coating.
@@ -161,6 +166,17 @@ pub enum CommandError {
     /// A number outside its range.
     #[error("{0}")]
     Range(String),
+    /// The gauge can't read what lies under the paint of this panel.
+    #[error("not read on panel \"{panel}\": {reason}")]
+    CantRead {
+        /// The panel.
+        panel: PanelId,
+        /// Why not.
+        reason: &'static str,
+    },
+    /// It makes no sense now; the text says why.
+    #[error("{0}")]
+    NotNow(&'static str),
 }
 
 impl Command {
@@ -181,6 +197,8 @@ impl Command {
             Self::SetGoal(_) => "change goal",
             Self::SetCrew(_) => "change crew",
             Self::SetGauge(_) => "change gauge",
+            Self::SetAssurance(_) => "change how sure",
+            Self::Survey(change) => change.label(),
             Self::SetPolicy(_) => "change removal limits",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
@@ -204,12 +222,13 @@ impl Command {
             }
             Self::SetSize(size) => job.vehicle.size_mm = *size,
             Self::AddSpot { panel, at, thickness } => {
-                let spot = Spot { at: *at, edge: false, readings: vec![Reading { thickness_um: *thickness }] };
+                let spot = Spot { at: *at, edge: false, readings: vec![next_reading(job, *thickness)] };
                 record(job, panel).spots.push(spot);
             }
             Self::AddReading { panel, spot, thickness } => {
+                let reading = next_reading(job, *thickness);
                 let spots = &mut record(job, panel).spots;
-                at(spots, *spot, "spot", panel)?.readings.push(Reading { thickness_um: *thickness });
+                at(spots, *spot, "spot", panel)?.readings.push(reading);
             }
             Self::SetReading { panel, spot, reading, thickness } => {
                 let spots = &mut record(job, panel).spots;
@@ -243,6 +262,8 @@ impl Command {
             Self::SetGoal(goal) => job.goal = in_range(goal)?,
             Self::SetCrew(crew) => job.crew.clone_from(crew),
             Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
+            Self::SetAssurance(assurance) => job.assurance = in_range(assurance)?,
+            Self::Survey(change) => change.carry_out(job)?,
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
@@ -277,12 +298,23 @@ fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
     }
 }
 
+/// A reading taken now: the next one of the present survey.
+fn next_reading(job: &Job, thickness_um: Micrometres) -> Reading {
+    let survey = job.current_survey();
+    Reading { thickness_um, survey, number: job.last_number(survey).saturating_add(1) }
+}
+
 /// The record of a panel, copied if an earlier snapshot still holds it.
-fn record<'a>(job: &'a mut Job, panel: &PanelId) -> &'a mut PanelRecord {
+pub(super) fn record<'a>(job: &'a mut Job, panel: &PanelId) -> &'a mut PanelRecord {
     Arc::make_mut(job.panels.entry(panel.clone()).or_default())
 }
 
-fn at<'a, T>(list: &'a mut [T], index: usize, what: &'static str, panel: &PanelId) -> Result<&'a mut T, CommandError> {
+pub(super) fn at<'a, T>(
+    list: &'a mut [T],
+    index: usize,
+    what: &'static str,
+    panel: &PanelId,
+) -> Result<&'a mut T, CommandError> {
     list.get_mut(index).ok_or_else(|| CommandError::NoSuch { what, number: index + 1, panel: panel.clone() })
 }
 

@@ -9,9 +9,16 @@ mod check;
 mod command;
 mod history;
 mod model;
+mod refusal;
+mod survey;
+mod survey_change;
+mod survey_check;
 
 pub use carry::carry_over;
 pub use check::{check, check_alone};
 pub use command::{Command, CommandError, PanelFact, TextField};
 pub use history::{Document, GestureId, Revision};
 pub use model::{Customer, Defect, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
+pub use refusal::{cant_read, substrate_of};
+pub use survey::{GlossReading, Survey, SurveyCheck, SurveyStage, Suspects};
+pub use survey_change::SurveyChange;

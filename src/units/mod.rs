@@ -6,6 +6,7 @@
 //!
 //! A temperature and a difference of temperatures are two types: 20 °C minus 12 °C is 8 K, not 8 °C.
 
+pub(crate) mod fields;
 mod format;
 mod interval;
 mod quantity;
@@ -13,7 +14,7 @@ mod quantity;
 pub use format::{clock, minutes, number};
 pub use interval::Interval;
 pub use quantity::{
-    Celsius, Decibels, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
+    Celsius, Decibels, GlossUnits, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
     RelativeHumidity, SquareMetres,
 };
 

@@ -4,7 +4,7 @@ use lapwright::coat::{Air, Product};
 use lapwright::crew::{PlanFile, PlanRow};
 use lapwright::geometry::MapPoint;
 use lapwright::job::{Command, Defect, Member, PanelFact, Role, TextField};
-use lapwright::measure::{Gauge, GaugePrinciple};
+use lapwright::measure::{Assurance, Gauge, GaugePrinciple};
 use lapwright::polish::{DefectKind, Finish, Goal, PaintHistory, RemovalPolicy};
 use lapwright::units::{Celsius, Micrometres, Millimetres, RelativeHumidity};
 use lapwright::vehicle::{PanelId, Size, Template};
@@ -32,7 +32,7 @@ fn place() -> impl Strategy<Value = MapPoint> {
 }
 
 /// Letters, quotes, backslashes, line breaks, signs of any script.
-fn words() -> impl Strategy<Value = String> {
+pub(super) fn words() -> impl Strategy<Value = String> {
     prop_oneof![4 => "[A-Za-z \"\\\\\\n\\tµ°]{0,20}", 1 => any::<String>()]
 }
 
@@ -118,11 +118,7 @@ pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + u
     let p = || panel(template);
     let at = 0_usize..3;
     let goal = prop_oneof![Just(Goal::Gloss), (-0.1..1.1).prop_map(|share| Goal::Correct { share })];
-    let principle = proptest::sample::select(vec![
-        GaugePrinciple::MagneticInduction,
-        GaugePrinciple::EddyCurrent,
-        GaugePrinciple::Ultrasonic,
-    ]);
+    let principle = proptest::sample::select(GaugePrinciple::ALL.to_vec());
     prop_oneof![
         (text_field(), words()).prop_map(|(field, text)| C::SetText(field, text)),
         (p(), place(), thickness()).prop_map(|(panel, at, thickness)| C::AddSpot { panel, at, thickness }),
@@ -151,5 +147,8 @@ pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + u
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),
         size().prop_map(C::SetSize),
+        (0.6..1.0, 0.6..1.0).prop_map(|(coverage, confidence)| C::SetAssurance(Assurance { coverage, confidence })),
+        super::survey::survey_change(&p().boxed()).prop_map(C::Survey),
+        super::survey::survey_change(&p().boxed()).prop_map(C::Survey),
     ]
 }
