@@ -139,7 +139,12 @@ impl Gauge {
     /// **Source**: the idea of verifying before and after use is ASTM D7091; readings since the last good check are suspect
     /// when one fails (from memory).
     pub fn passes(&self, check: &GaugeCheck) -> bool {
-        let allowed = self.accuracy_at(check.certified_um.um()) + self.resolution_um.um() / 2.0;
-        (check.shown_um.um() - check.certified_um.um()).abs() <= allowed + 1e-9
+        let off = (check.shown_um.um() - check.certified_um.um()).abs();
+        off <= self.allowed_at(check.certified_um).um() + 1e-9
+    }
+
+    /// How far a check reading may lie from what is certified: the stated accuracy plus half a display step.
+    pub fn allowed_at(&self, certified: Micrometres) -> Micrometres {
+        super::thickness(self.accuracy_at(certified.um()) + self.resolution_um.um() / 2.0)
     }
 }

@@ -30,12 +30,13 @@ pub(in crate::gui) fn next_reading(m: &Model<'_>, index: usize) -> Option<NextRe
         return None;
     }
     let spots = m.job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
-    if spots.iter().filter(|s| s.readings.len() >= READINGS_PER_SPOT).count() >= spots_for(panel.area) {
+    let survey = m.job.current_survey();
+    if spots.iter().filter(|s| s.count_in(survey) >= READINGS_PER_SPOT).count() >= spots_for(panel.area) {
         return None;
     }
     m.wanted_spots(index).iter().find_map(|&at| {
         let spot = spots.iter().position(|s| (s.at - at).length() < SAME_PLACE_MM);
-        let full = spot.is_some_and(|s| spots[s].readings.len() >= READINGS_PER_SPOT);
+        let full = spot.is_some_and(|s| spots[s].count_in(survey) >= READINGS_PER_SPOT);
         (!full).then(|| NextReading { panel: panel.id.clone(), spot, at: spot.map_or(at, |s| spots[s].at) })
     })
 }
@@ -47,7 +48,7 @@ pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     let id = ui.make_persistent_id("reading");
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
     let record = m.job.record(&next.panel);
-    let count = next.spot.and_then(|s| record.map(|r| r.spots[s].readings.len())).unwrap_or(0);
+    let count = next.spot.and_then(|s| record.map(|r| r.spots[s].count_in(m.job.current_survey()))).unwrap_or(0);
     let place = m.wanted_spots(index).iter().position(|p| (*p - next.at).length() < SAME_PLACE_MM).unwrap_or(0);
     ui.add_space(4.0);
     let label = format!(
