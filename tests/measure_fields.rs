@@ -4,7 +4,9 @@
 
 use lapwright::coat::{Air, MeasuredWindow, Product};
 use lapwright::measure::{Assurance, FilmBands, Gauge};
-use lapwright::polish::{Goal, Ledger, LedgerEntry, PaintHistory, PolishStep, RemovalPolicy, TestSpot, UsePolicy};
+use lapwright::polish::{
+    Goal, Ledger, LedgerEntry, PaintHistory, PolishStep, RemovalPolicy, RemovalSource, TestSpot, UsePolicy,
+};
 use lapwright::units::Micrometres;
 use serde::{Serialize, de::DeserializeOwned};
 use std::fmt::Debug;
@@ -38,8 +40,9 @@ fn every_value_comes_back_as_it_was_saved() {
     }
     let entry = LedgerEntry {
         visit: "May".to_owned(),
-        planned_upper_um: Micrometres::of(1.2),
-        measured_upper_um: Some(Micrometres::of(1.0)),
+        removed_um: Micrometres::of(1.0),
+        upper_um: Micrometres::of(1.2),
+        source: RemovalSource::Measured,
     };
     returns(Ledger { entries: vec![entry] });
 }

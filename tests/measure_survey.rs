@@ -154,8 +154,28 @@ fn a_failed_check_makes_the_readings_before_it_suspect() {
     };
     // ±(2 + 3 %) of 100 is ±5, plus half a step of the display.
     assert_eq!(suspect_readings(&gauge, &[check(0, 101.0), check(60, 105.4)]), []);
-    let suspect = suspect_readings(&gauge, &[check(90, 108.0), check(0, 100.0), check(60, 99.0)]);
-    assert_eq!(suspect, vec![60..90]);
+    let suspect = suspect_readings(&gauge, &[check(90, 108.0), check(0, 100.0), check(60, 99.0), check(90, 101.0)]);
+    assert_eq!(suspect, vec![60..90], "adjusted and checked again, what follows counts");
+}
+
+/// A gauge that failed is not trusted again until that very plate or shim has passed, and one failing shim is enough.
+#[test]
+fn a_gauge_that_failed_has_to_pass_again() {
+    let gauge = Gauge::default();
+    let check = |after_readings, certified, shown| CheckAt {
+        after_readings,
+        check: GaugeCheck { certified_um: um(certified), shown_um: um(shown) },
+    };
+    let end = usize::MAX;
+    assert_eq!(suspect_readings(&gauge, &[check(0, 100.0, 108.0)]), vec![0..end], "it failed before the first reading");
+    assert_eq!(suspect_readings(&gauge, &[check(0, 100.0, 108.0), check(0, 100.0, 100.0)]), []);
+    let plate_and_shim = [check(0, 0.0, 0.0), check(0, 100.0, 100.0), check(30, 0.0, 0.0), check(30, 100.0, 92.0)];
+    assert_eq!(suspect_readings(&gauge, &plate_and_shim), vec![0..end]);
+    let only_the_plate_again = [&plate_and_shim[..], &[check(50, 0.0, 1.0)]].concat();
+    assert_eq!(suspect_readings(&gauge, &only_the_plate_again), vec![0..end], "the shim has not passed again");
+    let the_shim_too = [&plate_and_shim[..], &[check(50, 100.0, 101.0)]].concat();
+    assert_eq!(suspect_readings(&gauge, &the_shim_too), vec![0..50]);
+    assert_eq!(suspect_readings(&gauge, &[]), []);
 }
 
 /// At least five spots of three on a large panel; the number never falls as panels grow.

@@ -5,8 +5,8 @@
 use lapwright::measure::{Assurance, Gauge, summarise, summarise_place};
 use lapwright::polish::{
     CARRIED_PASSES, DefectFacts, DefectKind, Fingernail, Goal, LEAST_SPREAD, Ledger, LedgerEntry, PaintHardness,
-    PaintHistory, PanelFacts, PolishStep, RemovalPolicy, StepKind, TestSpot, Working, budget, budget_at, calibrate,
-    depth_by_fingernail, depth_from_test, orbital_speed, plan, rotary_speed, size_class, test_order,
+    PaintHistory, PanelFacts, PolishStep, RemovalPolicy, RemovalSource, StepKind, TestSpot, Working, budget, budget_at,
+    calibrate, depth_by_fingernail, depth_from_test, orbital_speed, plan, rotary_speed, size_class, test_order,
     ultraviolet_factor, visible_weight,
 };
 use lapwright::units::{Micrometres, Millimetres, SquareMetres};
@@ -183,14 +183,15 @@ fn a_place_has_its_own_budget() {
 
 #[test]
 fn removals_add_up_over_visits() {
-    let entry = |planned: f64, measured: Option<f64>| LedgerEntry {
+    let entry = |removed: f64, upper: f64, source| LedgerEntry {
         visit: "spring".to_owned(),
-        planned_upper_um: um(planned),
-        measured_upper_um: measured.map(um),
+        removed_um: um(removed),
+        upper_um: um(upper),
+        source,
     };
-    let ledger = Ledger { entries: vec![entry(2.0, None), entry(1.5, Some(2.2))] };
+    let ledger =
+        Ledger { entries: vec![entry(1.4, 2.0, RemovalSource::Planned), entry(1.6, 2.2, RemovalSource::Measured)] };
     close(ledger.removed().um(), 4.2, 1e-12);
-    assert!(!ledger.entries[0].over_plan() && ledger.entries[1].over_plan());
     assert_eq!(ledger.visits_left(um(8.0), um(1.5)), Some(2));
     assert_eq!(ledger.visits_left(um(8.0), Micrometres::ZERO), None);
 

@@ -106,12 +106,12 @@ fn a_spot_counts_for_the_place_it_is_nearest_to_and_for_one_only() {
     let template = templates().next().unwrap();
     let bonnet = painted(&template).find(|p| p.part == "bonnet").unwrap();
     let places = recommended_spots(bonnet);
-    let reading = Reading { thickness_um: Micrometres::of(100.0) };
+    let reading = Reading::of(Micrometres::of(100.0));
     let spot = |at, count| Spot { at, edge: false, readings: vec![reading; count], note: String::new() };
     let near = places[2] + lapwright::geometry::MapVector::new(SAME_PLACE_MM / 3.0, 0.0);
     let far = places[3] + lapwright::geometry::MapVector::new(SAME_PLACE_MM * 1.2, 0.0);
-    assert_eq!(spots_at(&places, &[spot(near, 1), spot(far, 1)]), [None, None, Some(0), None, None]);
+    assert_eq!(spots_at(&places, &[spot(near, 1), spot(far, 1)], 0), [None, None, Some(0), None, None]);
     // Of two at one place the one that still wants readings counts.
-    assert_eq!(spots_at(&places, &[spot(near, 3), spot(places[2], 1)])[2], Some(1));
-    assert_eq!(spots_at(&places, &[spot(near, 2), spot(places[2], 3)])[2], Some(0));
+    assert_eq!(spots_at(&places, &[spot(near, 3), spot(places[2], 1)], 0)[2], Some(1));
+    assert_eq!(spots_at(&places, &[spot(near, 2), spot(places[2], 3)], 0)[2], Some(0));
 }

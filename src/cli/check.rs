@@ -3,9 +3,11 @@
 use super::{Exit, Failure, Output, args, crew};
 use crate::crew::{Problem, ReadError};
 use crate::file::{RealDisk, Templates, read_text};
-use crate::finding::Finding;
+use crate::finding::{Finding, Severity};
+use crate::insight::Insight;
 use crate::vehicle::{Template, TemplateError};
 use std::path::Path;
+use std::sync::Arc;
 
 /// Checks every file; one that can't be read doesn't keep the others from being checked.
 pub(super) fn run(args: &args::Check, out: &mut Output<'_>) -> Exit {
@@ -16,8 +18,8 @@ pub(super) fn run(args: &args::Check, out: &mut Output<'_>) -> Exit {
 fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let text = read_text(&RealDisk, file)?;
     let name = file.display().to_string();
-    let found = findings(&name, &text)?;
-    for finding in &found {
+    let Checked { found, suggested } = check(&name, &text)?;
+    for finding in found.iter().chain(&suggested) {
         writeln!(out.data, "{name}: {finding}")?;
     }
     match found.len() {
@@ -25,7 +27,36 @@ fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
         1 => writeln!(out.data, "{name}: 1 finding")?,
         n => writeln!(out.data, "{name}: {n} findings")?,
     }
+    match suggested.len() {
+        0 => {}
+        1 => writeln!(out.data, "{name}: its readings suggest 1 thing about the paint")?,
+        n => writeln!(out.data, "{name}: its readings suggest {n} things about the paint")?,
+    }
     Ok(if found.is_empty() { Exit::Fine } else { Exit::Findings })
+}
+
+/// What a check has to say.
+struct Checked {
+    /// What is wrong with the file.
+    found: Vec<Finding>,
+    /// What the readings of a job suggest about the paint; nothing is wrong with the file because of it.
+    suggested: Vec<Finding>,
+}
+
+fn check(name: &str, text: &str) -> Result<Checked, Failure> {
+    if !is_job(text) {
+        return Ok(Checked { found: findings(name, text)?, suggested: Vec::new() });
+    }
+    let (job, template, found) = Templates::of_user().job_findings(name, text)?;
+    let usable = found.iter().all(|f| f.severity() < Severity::Fault);
+    let insight = usable.then(|| Insight::new(&Arc::new(job), &template));
+    let suggested = insight.map(|i| i.points.all().cloned().collect()).unwrap_or_default();
+    Ok(Checked { found, suggested })
+}
+
+/// Whether a text is neither a crew problem nor a vehicle template.
+fn is_job(text: &str) -> bool {
+    !text.trim_start().starts_with('{') && !text.contains("\"vehicle-template/")
 }
 
 /// What a file is shows in its text: JSON is a crew problem, and RON says its format in the first field.
@@ -37,15 +68,12 @@ fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
             Err(error) => Err(crew::unusable(name, &error)),
         };
     }
-    if text.contains("\"vehicle-template/") {
-        return match Template::parse(text) {
-            Ok(template) => Ok(template.check()),
-            Err(TemplateError::Findings(found)) => Ok(found),
-            Err(error @ TemplateError::Syntax { .. }) => {
-                Err(Failure::new(format!("{name}:{error}"), "mend the place named"))
-            }
-            Err(error) => Err(Failure::new(format!("{name}: {error}"), "mend the file, or choose another one")),
-        };
+    match Template::parse(text) {
+        Ok(template) => Ok(template.check()),
+        Err(TemplateError::Findings(found)) => Ok(found),
+        Err(error @ TemplateError::Syntax { .. }) => {
+            Err(Failure::new(format!("{name}:{error}"), "mend the place named"))
+        }
+        Err(error) => Err(Failure::new(format!("{name}: {error}"), "mend the file, or choose another one")),
     }
-    Ok(Templates::of_user().job_findings(name, text).map(|(_, _, found)| found)?)
 }

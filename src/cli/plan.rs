@@ -54,6 +54,7 @@ fn text(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
             writeln!(out, "    {why}")?;
         }
     }
+    suggestions(report, out)?;
     let coating = &report.coating;
     writeln!(out, "\nCoating")?;
     writeln!(out, "  {}", if coating.go { "The air is right." } else { "Stop: do not coat in this air." })?;
@@ -85,4 +86,14 @@ fn text(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
     }
     writeln!(out, "\nCautions")?;
     report.cautions.iter().try_for_each(|c| writeln!(out, "  - {c}"))
+}
+
+/// What the readings suggest, the gauge first.
+fn suggestions(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
+    let panels = report.panels.iter().flat_map(|p| p.findings.iter().map(move |f| (p.name.as_str(), f)));
+    let mut found = report.gauge_findings.iter().map(|f| ("Gauge", f)).chain(panels).peekable();
+    if found.peek().is_some() {
+        writeln!(out, "\nWhat the readings suggest (borders are trade practice)")?;
+    }
+    found.try_for_each(|(place, f)| writeln!(out, "  {place}: {}; {}", f.cause, f.action))
 }

@@ -7,7 +7,6 @@ mod amounts;
 mod calendar;
 mod evaporation;
 mod feel;
-mod fields;
 mod last_lap;
 mod product;
 mod verdict;

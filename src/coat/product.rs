@@ -1,6 +1,6 @@
 //! A coating as the shop knows it.
 
-use super::fields;
+use crate::units::fields;
 use crate::units::{Celsius, Millilitres, RelativeHumidity, Seconds, SquareMetres};
 use serde::{Deserialize, Serialize};
 

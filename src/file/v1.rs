@@ -3,9 +3,9 @@
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
-use crate::job::{Customer, Defect, Job, Member, PanelRecord, PreviousCoating, Spot, Vehicle};
+use crate::job::{Customer, Defect, GlossReading, Job, Member, PanelRecord, PreviousCoating, Spot, Survey, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Ledger, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
 use crate::units::Date;
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
@@ -32,6 +32,8 @@ pub(super) struct JobFile {
     air: Air,
     product: Product,
     gauge: Gauge,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    surveys: Vec<Survey>,
     #[serde(default)]
     assurance: Assurance,
     #[serde(default)]
@@ -67,6 +69,10 @@ struct PanelFile {
     spots: Vec<Spot>,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     defects: Vec<Defect>,
+    #[serde(default, skip_serializing_if = "Vec::is_empty")]
+    gloss: Vec<GlossReading>,
+    #[serde(default, skip_serializing_if = "Ledger::is_empty")]
+    removals: Ledger,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     note: String,
 }
@@ -84,6 +90,7 @@ impl JobFile {
             air: job.air,
             product: job.product.clone(),
             gauge: job.gauge.clone(),
+            surveys: if job.surveys == [Survey::default()] { Vec::new() } else { job.surveys.clone() },
             assurance: job.assurance,
             policy: job.policy.clone(),
             steps: job.steps.clone(),
@@ -117,6 +124,7 @@ impl JobFile {
             goal: self.goal,
             crew: self.crew,
             gauge: self.gauge,
+            surveys: if self.surveys.is_empty() { vec![Survey::default()] } else { self.surveys },
             assurance: self.assurance,
             policy: self.policy,
             steps: self.steps,
@@ -146,6 +154,8 @@ impl PanelFile {
             left_uncoated,
             spots,
             defects,
+            gloss,
+            removals,
             note,
         } = record.clone();
         Self {
@@ -159,6 +169,8 @@ impl PanelFile {
             left_uncoated,
             spots,
             defects,
+            gloss,
+            removals,
             note,
         }
     }
@@ -174,6 +186,8 @@ impl PanelFile {
             left_uncoated: self.left_uncoated,
             spots: self.spots,
             defects: self.defects,
+            gloss: self.gloss,
+            removals: self.removals,
             note: self.note,
         }
     }

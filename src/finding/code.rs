@@ -55,6 +55,18 @@ codes! {
     /// A spot without a reading.
     JobEmptySpot = "job-empty-spot", Fault,
         "A spot is a place of readings; one without readings says nothing.";
+    /// A reading of a survey that isn't there, or surveys out of order.
+    JobSurvey = "job-survey", Fault,
+        "Each reading belongs to one of the surveys of the job, counted from 0 in the order they were taken; surveys before \
+         polishing come first.";
+    /// A removal in the ledger whose upper value is below it.
+    JobRemoval = "job-removal", Fault,
+        "The ledger of earlier visits holds what probably went and the most that may have gone. The second counts, so it can't \
+         be the smaller one.";
+    /// Borders of the film bands that do not rise.
+    JobBands = "job-bands", Fault,
+        "The borders between the bands of film rise from too thin to cut, over thin and normal, to filler. Out of order they \
+         would call a thin film thick.";
     /// A defect with an impossible quantity or depth.
     JobDefectRange = "job-defect-range", Fault,
         "The quantity of a defect goes from 0 (none) to 5 (dense), and its least depth can't be above its most.";
@@ -146,6 +158,27 @@ codes! {
     ReadingStandsOut = "reading-stands-out", Warning,
         "One spot is further from the others than chance explains (Grubbs' test, 5 %). It may be a slip of the probe, or the \
          edge of a repair, which looks exactly like one. It should be read again and is never deleted.";
+    /// The gauge failed a check on a shim or the bare plate.
+    GaugeCheckFailed = "gauge-check-failed", Warning,
+        "A check of the gauge on a shim or on the bare plate lies outside its stated accuracy. The readings since the last good \
+         check are marked suspect; they stay, but nothing is decided by them. Clean probe and plate, adjust the gauge as its \
+         maker says, check it again, and read those spots again (the idea is ASTM D7091's, from memory).";
+    /// Readings on a panel that can't be trusted.
+    ReadingsSuspect = "readings-suspect", Warning,
+        "Readings of this panel were taken before the gauge failed a check. They don't count towards the budget; a low one still \
+         lowers the bound. Read those spots again with a gauge that passes its checks.";
+    /// Readings that the gauge can't have taken.
+    ReadingsImpossible = "readings-impossible", Warning,
+        "The gauge of the job can't read on what lies under the paint of this panel, so the readings noted there mean nothing \
+         and don't count. Choose the gauge they were taken with, or correct what the panel is made of.";
+    /// Signs that the paint has no clear coat.
+    FilmSingleStage = "film-single-stage", Notice,
+        "The panel is noted as single-stage, or shows what single-stage paint shows. Such paint has no clear: colour on a white \
+         pad is the paint itself (common practice, no source). Try a hidden place before choosing a step.";
+    /// More went than the plan allowed for.
+    RemovedOverPlan = "removed-over-plan", Warning,
+        "Read again after polishing, the panel shows that more may have gone than the plan's upper bound. The measured value goes \
+         into the ledger. Check pad, polish and number of passes before the next panel.";
     /// A film that may be too thin for more than the finest work.
     FilmThin = "film-thin", Warning,
         "The lower bound of the film lies in a thin band (trade practice, editable). Little or nothing may be removed. More \

@@ -70,11 +70,13 @@ impl App {
         let Loaded { job, template } = loaded;
         let insight = Insight::new(&job, &template);
         let order = OrderState::new(crew_problem(&job, &template, &insight), effort);
+        let mut document = Document::opened(Arc::clone(&job));
+        document.set_template(Arc::clone(&template));
         Self {
             spots: SpotPlaces::of(&template),
             bodies: Bodies::new(Templates::default(), &job.vehicle),
             editing: None,
-            document: Document::opened(job),
+            document,
             template,
             insight,
             order,
@@ -159,6 +161,7 @@ impl App {
         }
         self.view.chosen.retain(|id| template.panel(id).is_some());
         self.view.current = self.view.current.take().filter(|id| template.panel(id).is_some());
+        self.document.set_template(Arc::clone(&template));
         self.template = template;
     }
 

@@ -258,6 +258,7 @@ fn blank(sample: &Loaded) -> Loaded {
     job.vehicle = crate::job::Vehicle { template: job.vehicle.template, ..Default::default() };
     job.customer = crate::job::Customer::default();
     job.panels.clear();
+    job.surveys = vec![crate::job::Survey::default()];
     job.order = None;
     Loaded { job: Arc::new(job), template: Arc::clone(&sample.template) }
 }

@@ -3,19 +3,25 @@
 //! Pure functions of a job and its template; nothing here is ever saved. [`Insight`] keeps the results per panel and works out
 //! again only the panels whose record, or a setting that counts for all of them, has changed.
 
+mod after;
 mod coating;
 mod exposure;
+mod film;
+mod open_points;
 mod panel;
 mod readings;
 mod report;
 mod route;
 mod spots;
 
+pub use after::{AfterPolishing, Went};
 pub use coating::{
     CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
     reason_in_words,
 };
 pub use exposure::{WorkerExposure, exposure};
+pub use film::{SurveyFilm, place};
+pub use open_points::{OpenPoints, mirror_of};
 pub use panel::PanelInsight;
 pub use readings::add_readings;
 pub use report::{PlanReport, report};
@@ -24,7 +30,10 @@ pub use spots::{recommended_places, recommended_spots};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};
+use crate::measure::MeasuredRemoval;
 use crate::vehicle::Template;
+use after::over_vehicle;
+use open_points::open_points;
 use std::sync::Arc;
 
 /// What was worked out from one job.
@@ -32,6 +41,10 @@ use std::sync::Arc;
 pub struct Insight {
     /// One per panel of the template, in its order.
     pub panels: Vec<PanelInsight>,
+    /// What the readings suggest.
+    pub points: OpenPoints,
+    /// Mean change over the panels read before and after polishing; none with fewer than two.
+    pub removal: Option<MeasuredRemoval>,
     /// What the air allows.
     pub air: AirVerdict,
     job: Arc<Job>,
@@ -45,6 +58,8 @@ impl Insight {
         let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i)).collect();
         Self {
             worked_out: panels.len(),
+            points: open_points(job, template, &panels),
+            removal: over_vehicle(job, &job.suspects()),
             panels,
             air: coat::assess(&job.air, &job.product),
             job: Arc::clone(job),
@@ -71,6 +86,10 @@ impl Insight {
         if self.job.air != job.air || self.job.product != job.product {
             self.air = coat::assess(&job.air, &job.product);
         }
+        if anew > 0 {
+            self.points = open_points(job, template, &self.panels);
+            self.removal = over_vehicle(job, &job.suspects());
+        }
         self.job = Arc::clone(job);
         self.worked_out = anew;
         anew
@@ -92,10 +111,12 @@ fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>
 
 /// Whether all that counts for every panel is unchanged.
 fn same_settings(a: &Job, b: &Job) -> bool {
+    let checks = |job: &Job| job.surveys.iter().map(|s| (s.stage, s.checks.clone())).collect::<Vec<_>>();
     a.date == b.date
         && a.goal == b.goal
         && a.gauge == b.gauge
         && a.assurance == b.assurance
         && a.policy == b.policy
         && a.steps == b.steps
+        && checks(a) == checks(b)
 }

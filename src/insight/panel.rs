@@ -1,9 +1,10 @@
 //! What follows for one panel.
 
-use super::spots::base;
-use crate::job::{Defect, Job, PanelRecord};
-use crate::measure::{self, FilmSummary};
-use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan, Sensor};
+use super::after::{AfterPolishing, after_polishing};
+use super::film::{SurveyFilm, film_at};
+use crate::job::{Defect, Job, PanelRecord, SurveyStage, cant_read, substrate_of};
+use crate::measure::FilmSummary;
+use crate::polish::{self, Budget, DefectFacts, Finish, PanelFacts, PolishPlan, RemovalPolicy, Sensor};
 use crate::units::Micrometres;
 use crate::vehicle::{FeatureKind, Panel, Skip, Substrate, Surface, Template};
 
@@ -14,14 +15,18 @@ pub struct PanelInsight {
     pub substrate: Substrate,
     /// Why the gauge of the job can't read this panel, if it can't.
     pub unreadable: Option<String>,
-    /// The readings in figures; none without readings.
+    /// The readings that the plan rests on, in figures; none without readings that count.
     pub film: Option<FilmSummary>,
+    /// The readings before polishing, those that don't count too; none without any.
+    pub read: Option<SurveyFilm>,
     /// What may be taken off.
     pub budget: Budget,
     /// What will be done.
     pub polish: PolishPlan,
     /// Depth of each defect of the record, in its order.
     pub defects: Vec<DefectFacts>,
+    /// What was read after polishing, where anything was.
+    pub after: Option<AfterPolishing>,
 }
 
 /// Panels that are mostly edges: narrower than this on the map at their widest, in mm (our estimate).
@@ -33,19 +38,22 @@ impl PanelInsight {
         let panel = &template.panels[index];
         let blank = PanelRecord::default();
         let record = job.record(&panel.id).map_or(&blank, |r| r);
-        let substrate = record.substrate.unwrap_or(panel.substrate);
-        let unreadable = job.gauge.principle.refusal(base(substrate)).map(str::to_owned);
-        let film = film(job, record);
-        let edge = thinnest_edge(job, record);
+        let substrate = substrate_of(job, panel);
+        let unreadable = cant_read(job, panel).map(str::to_owned);
+        let suspects = job.suspects();
+        let possible = |read: SurveyFilm| if unreadable.is_some() { read.impossible() } else { read };
+        let read = film_at(job, record, SurveyStage::Before, &suspects).map(possible);
+        let film = read.as_ref().and_then(|r| r.film.clone());
         let defects: Vec<_> = record.defects.iter().map(defect_facts).collect();
+        let reason = unreadable.as_deref().or_else(|| read.as_ref()?.refusal());
         let facts = PanelFacts {
             film: film.as_ref(),
-            edge: edge.as_ref(),
-            unreadable_reason: unreadable.clone(),
+            edge: read.as_ref().and_then(|r| r.edge.as_ref()),
+            unreadable_reason: reason.map(str::to_owned),
             area: panel.area,
             finish: record.finish.unwrap_or_else(|| usual_finish(panel)),
             history: record.history_on(job.date),
-            removed_um: Micrometres::ZERO,
+            removed_um: record.removals.removed(),
             measured_clear: None,
             sensor: sensor(template, index),
             narrow: is_narrow(panel),
@@ -54,13 +62,18 @@ impl PanelInsight {
         let mut budget = polish::budget(&facts, &job.policy);
         let polish = polish::plan(&facts, &budget, &record.hardness.expected(&job.steps), job.goal);
         budget.cautions.extend(record.coating.caution(!polish.steps.is_empty()).map(str::to_owned));
-        Self { substrate, unreadable, film, budget, polish, defects }
+        let planned = (polish.removal, removal_upper(&polish));
+        let after = after_polishing(job, record, read.as_ref(), planned, &suspects).map(|after| {
+            let left = left_after(&after, &facts, &budget, &job.policy);
+            AfterPolishing { left, ..after }
+        });
+        budget.cautions.extend(after.as_ref().map(AfterPolishing::caution));
+        Self { substrate, unreadable, film, read, budget, polish, defects, after }
     }
 
     /// The most that the plan may take at any place of the panel, extra work at single defects included.
     pub fn removal_upper(&self) -> Micrometres {
-        let local = self.polish.local.iter().map(|l| l.removal_upper).max().unwrap_or(Micrometres::ZERO);
-        self.polish.removal_upper + local
+        removal_upper(&self.polish)
     }
 
     /// Depth that would take out every defect that polishing can help.
@@ -70,21 +83,19 @@ impl PanelInsight {
     }
 }
 
-/// The readings on the open surface of a panel in figures.
-fn film(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
-    let spots = record.spots.iter().filter(|s| !s.edge);
-    let spots: Vec<Vec<Micrometres>> = spots.map(|s| s.readings.iter().map(|r| r.thickness_um).collect()).collect();
-    let slices: Vec<&[Micrometres]> = spots.iter().map(Vec::as_slice).collect();
-    measure::summarise(&slices, &job.gauge, job.assurance)
+/// The most that a plan may take at any place of its panel.
+fn removal_upper(polish: &PolishPlan) -> Micrometres {
+    let local = polish.local.iter().map(|l| l.removal_upper).max().unwrap_or(Micrometres::ZERO);
+    polish.removal_upper + local
 }
 
-/// The thinnest edge that was read, in figures.
-fn thinnest_edge(job: &Job, record: &PanelRecord) -> Option<FilmSummary> {
-    let edges = record.spots.iter().filter(|s| s.edge).filter_map(|s| {
-        let readings: Vec<Micrometres> = s.readings.iter().map(|r| r.thickness_um).collect();
-        measure::summarise_place(&readings, &job.gauge, job.assurance.confidence)
-    });
-    edges.min_by_key(|edge| edge.lower)
+/// What may still go after a survey that followed the polishing: never more than the budget less what went, and never more than
+/// the new readings allow. Nothing where none of them counts.
+fn left_after(after: &AfterPolishing, facts: &PanelFacts<'_>, budget: &Budget, policy: &RemovalPolicy) -> Micrometres {
+    let gone = facts.removed_um + after.went.upper;
+    let edge = after.read.edge.as_ref().or(facts.edge);
+    let now = PanelFacts { film: after.read.film.as_ref(), edge, removed_um: gone, ..facts.clone() };
+    polish::budget(&now, policy).allowed.min(budget.allowed.saturating_sub(after.went.upper))
 }
 
 /// Whether a panel is mostly edges and body lines.

@@ -46,7 +46,7 @@ fn groups(mut readings: Vec<&GaugeReading>) -> Vec<Vec<&GaugeReading>> {
 fn spot(group: &[&GaugeReading], at: MapPoint) -> Spot {
     let mut notes: Vec<&str> = group.iter().map(|r| r.note.as_str()).filter(|n| !n.is_empty()).collect();
     notes.dedup();
-    let readings = group.iter().map(|r| Reading { thickness_um: r.thickness }).collect();
+    let readings = group.iter().map(|r| Reading::of(r.thickness)).collect();
     Spot { at, edge: false, readings, note: notes.join("\n") }
 }
 

@@ -6,7 +6,9 @@ use super::coating::{CoatingOrder, coating_amount, is_coated, order_rows};
 use super::exposure::{WorkerExposure, exposure};
 use super::{Insight, PanelInsight};
 use crate::crew::{PlanFile, ProblemSpec};
+use crate::finding::Finding;
 use crate::job::Job;
+use crate::measure::{FilmSummary, MeasuredRemoval, PairedChange, Visibility};
 use crate::vehicle::{Naming, Panel, Surface, Template};
 use serde::Serialize;
 
@@ -20,6 +22,8 @@ pub struct PlanReport {
     pub coating: CoatingReport,
     pub exposure: Vec<WorkerExposure>,
     pub polish_minutes: f64,
+    pub gauge_findings: Vec<FindingReport>,
+    pub removed_um: Option<RemovedReport>,
     pub cautions: Vec<String>,
 }
 
@@ -37,6 +41,37 @@ pub struct PanelReport {
     pub refused: Option<String>,
     pub defects: usize,
     pub polish: PolishReport,
+    pub findings: Vec<FindingReport>,
+    pub earlier_visits_um: f64,
+    pub after_um: Option<AfterReport>,
+}
+
+/// Something that the readings suggest.
+#[derive(Debug, Clone, Serialize)]
+pub struct FindingReport {
+    pub code: &'static str,
+    pub severity: String,
+    pub cause: String,
+    pub action: String,
+}
+
+/// A change with its interval of 95 % confidence.
+#[derive(Debug, Clone, Serialize)]
+pub struct RemovedReport {
+    pub n: usize,
+    pub mean: f64,
+    pub low: f64,
+    pub high: f64,
+    pub shown: bool,
+}
+
+/// A panel after polishing.
+#[derive(Debug, Clone, Serialize)]
+pub struct AfterReport {
+    pub film_um: Option<FilmReport>,
+    pub removed_um: Option<RemovedReport>,
+    pub counts_um: f64,
+    pub left_um: f64,
 }
 
 /// The readings of a panel.
@@ -46,6 +81,42 @@ pub struct FilmReport {
     pub mean: f64,
     pub sd: Option<f64>,
     pub lower: f64,
+    pub range: f64,
+    pub standard_uncertainty: f64,
+    pub degrees_of_freedom: Option<f64>,
+}
+
+impl FilmReport {
+    fn of(film: &FilmSummary) -> Self {
+        Self {
+            n: film.n,
+            mean: rounded(film.mean, 2),
+            sd: film.sd.map(|sd| rounded(sd, 2)),
+            lower: rounded(film.lower.um(), 2),
+            range: rounded(film.range(), 2),
+            standard_uncertainty: rounded(film.standard_uncertainty, 2),
+            degrees_of_freedom: Some(film.degrees_of_freedom).filter(|dof| dof.is_finite()).map(|dof| rounded(dof, 1)),
+        }
+    }
+}
+
+impl FindingReport {
+    fn of(finding: &Finding) -> Self {
+        Self {
+            code: finding.code.id(),
+            severity: finding.severity().to_string(),
+            cause: finding.cause.clone(),
+            action: finding.action.clone(),
+        }
+    }
+}
+
+impl RemovedReport {
+    fn of(removal: &MeasuredRemoval) -> Self {
+        let PairedChange { n, mean, low, high, .. } = removal.change;
+        let shown = removal.visibility == Visibility::Shown;
+        Self { n, mean: rounded(mean, 2), low: rounded(low, 2), high: rounded(high, 2), shown }
+    }
 }
 
 /// The clear coat of a panel.
@@ -135,15 +206,18 @@ pub fn report(
         job: job.name.clone(),
         vehicle: job.vehicle.description.clone(),
         template: template.id.clone(),
-        panels: template.panels.iter().zip(&insight.panels).map(|(p, i)| panel_report(job, p, i)).collect(),
+        panels: (0..template.panels.len()).map(|i| panel_report(job, &template.panels[i], insight, i)).collect(),
         coating: coating_report(job, template, insight, problem, order),
         exposure: exposure(job, insight),
         polish_minutes: minutes(insight.polish_seconds()),
+        gauge_findings: insight.points.gauge.iter().map(FindingReport::of).collect(),
+        removed_um: insight.removal.as_ref().map(RemovedReport::of),
         cautions: cautions(job, template, insight),
     }
 }
 
-fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport {
+fn panel_report(job: &Job, panel: &Panel, all: &Insight, index: usize) -> PanelReport {
+    let insight = &all.panels[index];
     let PanelInsight { film, budget, polish, .. } = insight;
     let record = job.record(&panel.id);
     let defect_name = |index: usize| record.and_then(|r| r.defects.get(index)).map_or("defect", |d| d.kind.name());
@@ -152,12 +226,7 @@ fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport
         name: panel.name(Naming::Uk),
         area_m2: rounded(panel.area.m2(), 3),
         substrate: insight.substrate.name(),
-        film_um: film.as_ref().map(|f| FilmReport {
-            n: f.n,
-            mean: rounded(f.mean, 2),
-            sd: f.sd.map(|sd| rounded(sd, 2)),
-            lower: rounded(f.lower.um(), 2),
-        }),
+        film_um: film.as_ref().map(FilmReport::of),
         clear_um: budget
             .clear
             .as_ref()
@@ -184,6 +253,14 @@ fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport
             why: polish.why.clone(),
             stays: polish.stays.iter().map(|s| format!("{}: {}", defect_name(s.defect), s.reason)).collect(),
         },
+        findings: all.points.panels[index].iter().map(FindingReport::of).collect(),
+        earlier_visits_um: record.map_or(0.0, |r| r.removals.removed().um()),
+        after_um: insight.after.as_ref().map(|after| AfterReport {
+            film_um: after.read.film.as_ref().map(FilmReport::of),
+            removed_um: after.removal.as_ref().map(RemovedReport::of),
+            counts_um: rounded(after.went.upper.um(), 2),
+            left_um: after.left.um(),
+        }),
     }
 }
 

@@ -44,14 +44,14 @@ pub fn metres_walked(template: &Template, stops: &[Stop]) -> f64 {
 }
 
 /// For each place, in order, the spot that was read there; a spot counts for the nearest place only, and at most one for each.
-pub fn spots_at(places: &[MapPoint], spots: &[Spot]) -> Vec<Option<usize>> {
+pub fn spots_at(places: &[MapPoint], spots: &[Spot], survey: u32) -> Vec<Option<usize>> {
     let mut at = vec![None; places.len()];
     for (index, spot) in spots.iter().enumerate() {
         let near = |p: &MapPoint| (*p - spot.at).length();
         let place = (0..places.len()).min_by(|a, b| near(&places[*a]).total_cmp(&near(&places[*b])));
         if let Some(place) = place.filter(|p| near(&places[*p]) < SAME_PLACE_MM) {
-            // Of two spots at one place the one that still wants readings counts.
-            let wants = |index: &usize| spots[*index].readings.len() < READINGS_PER_SPOT;
+            // Of two spots at one place the one that still wants readings in this survey counts.
+            let wants = |index: &usize| spots[*index].count_in(survey) < READINGS_PER_SPOT;
             if at[place].as_ref().is_none_or(|before| !wants(before)) {
                 at[place] = Some(index);
             }

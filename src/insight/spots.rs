@@ -1,18 +1,8 @@
-//! Where on a panel to read the film, and what its substrate is to a gauge.
+//! Where on a panel to read the film.
 
 use crate::geometry::{MapPoint, Outline};
-use crate::measure::{Base, EDGE_DISTANCE_MM, spots_for};
-use crate::vehicle::{Panel, Substrate};
-
-/// What a substrate is to a gauge.
-pub(super) fn base(substrate: Substrate) -> Base {
-    match substrate {
-        Substrate::Steel => Base::Steel,
-        Substrate::Aluminium => Base::Aluminium,
-        Substrate::Plastic | Substrate::Composite => Base::Plastic,
-        Substrate::Glass => Base::Glass,
-    }
-}
+use crate::measure::{EDGE_DISTANCE_MM, spots_for};
+use crate::vehicle::Panel;
 
 /// Places to read on a panel, front to rear: spread as far apart as they go while staying away from edges; at least one.
 pub fn recommended_spots(panel: &Panel) -> Vec<MapPoint> {

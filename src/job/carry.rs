@@ -92,9 +92,26 @@ fn take_in(carried: &mut Records, panel: &PanelId, record: Arc<PanelRecord>) {
     known.left_uncoated |= record.left_uncoated;
     known.spots.extend(record.spots.iter().cloned());
     known.defects.extend(record.defects.iter().cloned());
+    known.gloss.extend(missing(&known.gloss, &record.gloss));
+    known.removals.entries.extend(missing(&known.removals.entries, &record.removals.entries));
     if known.note.is_empty() {
         known.note.clone_from(&record.note);
     } else if !record.note.is_empty() && known.note != record.note {
         known.note = format!("{}\n{}", known.note, record.note);
     }
+}
+
+/// What `other` has more often than `known`.
+///
+/// Two halves that become one panel had the same visits, and what went from one place did not go twice.
+fn missing<T: PartialEq + Clone>(known: &[T], other: &[T]) -> Vec<T> {
+    let mut left: Vec<&T> = known.iter().collect();
+    let mut is_new = |item: &&T| match left.iter().position(|k| k == item) {
+        Some(at) => {
+            left.swap_remove(at);
+            false
+        }
+        None => true,
+    };
+    other.iter().filter(|item| is_new(item)).cloned().collect()
 }

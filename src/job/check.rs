@@ -14,6 +14,8 @@ const MOST_DEFECTS: usize = 50_000;
 const MOST_POINTS: usize = 400;
 const MOST_PHOTOS: usize = 24;
 const LONGEST_TEXT: usize = 10_000;
+const MOST_SURVEYS: usize = 100;
+const MOST_CHECKS: usize = 10_000;
 const MOST_WORKERS: usize = 64;
 const MOST_STEPS: usize = 12;
 const MOST_ROWS: usize = 5_000;
@@ -46,6 +48,7 @@ pub fn check_alone(job: &Job) -> Vec<Finding> {
     size(job, &mut found);
     crew(job, &mut found);
     order(job, &mut found);
+    super::survey_check::surveys(job, &mut found);
     for (id, record) in &job.panels {
         panel(record, &place_of(id), &mut found);
     }
@@ -54,7 +57,7 @@ pub fn check_alone(job: &Job) -> Vec<Finding> {
 }
 
 /// A panel in a field path: by its name, since a file may list panels in any order.
-fn place_of(panel: &PanelId) -> String {
+pub(super) fn place_of(panel: &PanelId) -> String {
     format!("panels[{panel}]")
 }
 
@@ -87,10 +90,17 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
     for (i, step) in job.steps.iter().enumerate() {
         text(&|| format!("steps[{i}].name"), &step.name);
     }
+    for (i, survey) in job.surveys.iter().enumerate() {
+        text(&|| format!("surveys[{i}].date"), &survey.date);
+        text(&|| format!("surveys[{i}].taken_by"), &survey.taken_by);
+    }
     for (id, record) in &job.panels {
         text(&|| format!("{}.note", place_of(id)), &record.note);
         for (s, spot) in record.spots.iter().enumerate() {
             text(&|| format!("{}.spots[{s}].note", place_of(id)), &spot.note);
+        }
+        for (e, entry) in record.removals.entries.iter().enumerate() {
+            text(&|| format!("{}.removals[{e}].visit", place_of(id)), &entry.visit);
         }
         for (d, defect) in record.defects.iter().enumerate() {
             text(&|| format!("{}.defects[{d}].note", place_of(id)), &defect.note);
@@ -244,6 +254,10 @@ fn outside(panel: &Panel, record: &PanelRecord, path: &str, found: &mut Vec<Find
 fn counts(job: &Job, found: &mut Vec<Finding>) {
     let records = || job.panels.values();
     let counts = [
+        ("surveys", "surveys", job.surveys.len(), MOST_SURVEYS),
+        ("surveys", "checks of the gauge", job.surveys.iter().map(|s| s.checks.len()).sum(), MOST_CHECKS),
+        ("panels", "gloss readings", records().map(|r| r.gloss.len()).sum(), MOST_CHECKS),
+        ("panels", "earlier visits", records().map(|r| r.removals.entries.len()).sum(), MOST_CHECKS),
         ("crew", "workers", job.crew.len(), MOST_WORKERS),
         ("steps", "polishing steps", job.steps.len(), MOST_STEPS),
         ("order", "rows of an order", job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),

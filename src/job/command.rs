@@ -4,11 +4,12 @@ use super::check;
 use super::defect::Defect;
 use super::model::{Job, Member, PanelRecord, Reading, Spot};
 use super::paint::PreviousCoating;
+use super::survey_change::SurveyChange;
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
-use crate::measure::Gauge;
+use crate::measure::{Assurance, Gauge};
 use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
@@ -42,7 +43,7 @@ pub enum Command {
     SetDate(Option<Date>),
     /// Adds whole spots to a panel, with their readings.
     AddSpots(PanelId, Vec<Spot>),
-    /// Takes a spot away with all its readings, so that it can be read again.
+    /// Takes the readings of the current survey at a spot away, so that it can be read again.
     RemoveSpot {
         /// The panel.
         panel: PanelId,
@@ -122,6 +123,10 @@ pub enum Command {
     SetCrew(Vec<Member>),
     /// The gauge.
     SetGauge(Gauge),
+    /// How sure the lower bounds have to be.
+    SetAssurance(Assurance),
+    /// Something about the surveys, the gloss or the ledger.
+    Survey(SurveyChange),
     /// What may be taken off.
     SetPolicy(Box<RemovalPolicy>),
     /// The coating.
@@ -189,6 +194,17 @@ pub enum CommandError {
     /// A number outside its range.
     #[error("{0}")]
     Range(String),
+    /// The gauge can't read what lies under the paint of this panel.
+    #[error("not read on panel \"{panel}\": {reason}")]
+    CantRead {
+        /// The panel.
+        panel: PanelId,
+        /// Why not.
+        reason: &'static str,
+    },
+    /// It makes no sense now; the text says why.
+    #[error("{0}")]
+    NotNow(&'static str),
 }
 
 impl Command {
@@ -213,6 +229,8 @@ impl Command {
             Self::SetGoal(_) => "change goal",
             Self::SetCrew(_) => "change crew",
             Self::SetGauge(_) => "change gauge",
+            Self::SetAssurance(_) => "change how sure",
+            Self::Survey(change) => change.label(),
             Self::SetPolicy(_) => "change removal limits",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
@@ -238,11 +256,25 @@ impl Command {
         match self {
             Self::All { commands, .. } => commands.iter().try_for_each(|command| command.change(job))?,
             Self::SetDate(date) => job.date = *date,
-            Self::AddSpots(panel, spots) => record(job, panel).spots.extend(spots.iter().cloned()),
+            Self::AddSpots(panel, spots) => {
+                let survey = job.current_survey();
+                let mut number = job.last_number(survey);
+                let mut numbered = |reading: &Reading| {
+                    number = number.saturating_add(1);
+                    Reading { survey, number, ..*reading }
+                };
+                let spots = spots.iter().map(|s| Spot { readings: s.readings.iter().map(&mut numbered).collect(), ..s.clone() });
+                let spots: Vec<Spot> = spots.collect();
+                record(job, panel).spots.extend(spots);
+            }
             Self::RemoveSpot { panel, spot } => {
+                let survey = job.current_survey();
                 let spots = &mut record(job, panel).spots;
-                at(spots, *spot, "spot", panel)?;
-                spots.remove(*spot);
+                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
+                readings.retain(|r| r.survey != survey);
+                if readings.is_empty() {
+                    spots.remove(*spot);
+                }
             }
             Self::SetText(field, text) => set_text(job, *field, text),
             Self::SetTemplate { template, panels } => {
@@ -253,13 +285,14 @@ impl Command {
             }
             Self::SetSize(size) => job.vehicle.size_mm = *size,
             Self::AddSpot { panel, at, thickness } => {
-                let readings = vec![Reading { thickness_um: *thickness }];
+                let readings = vec![next_reading(job, *thickness)];
                 let spot = Spot { at: *at, edge: false, readings, note: String::new() };
                 record(job, panel).spots.push(spot);
             }
             Self::AddReading { panel, spot, thickness } => {
+                let reading = next_reading(job, *thickness);
                 let spots = &mut record(job, panel).spots;
-                at(spots, *spot, "spot", panel)?.readings.push(Reading { thickness_um: *thickness });
+                at(spots, *spot, "spot", panel)?.readings.push(reading);
             }
             Self::SetReading { panel, spot, reading, thickness } => {
                 let spots = &mut record(job, panel).spots;
@@ -293,6 +326,8 @@ impl Command {
             Self::SetGoal(goal) => job.goal = in_range(goal)?,
             Self::SetCrew(crew) => job.crew.clone_from(crew),
             Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
+            Self::SetAssurance(assurance) => job.assurance = in_range(assurance)?,
+            Self::Survey(change) => change.carry_out(job)?,
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
@@ -327,12 +362,23 @@ fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
     }
 }
 
+/// A reading taken now: the next one of the present survey.
+fn next_reading(job: &Job, thickness_um: Micrometres) -> Reading {
+    let survey = job.current_survey();
+    Reading { thickness_um, survey, number: job.last_number(survey).saturating_add(1) }
+}
+
 /// The record of a panel, copied if an earlier snapshot still holds it.
-fn record<'a>(job: &'a mut Job, panel: &PanelId) -> &'a mut PanelRecord {
+pub(super) fn record<'a>(job: &'a mut Job, panel: &PanelId) -> &'a mut PanelRecord {
     Arc::make_mut(job.panels.entry(panel.clone()).or_default())
 }
 
-fn at<'a, T>(list: &'a mut [T], index: usize, what: &'static str, panel: &PanelId) -> Result<&'a mut T, CommandError> {
+pub(super) fn at<'a, T>(
+    list: &'a mut [T],
+    index: usize,
+    what: &'static str,
+    panel: &PanelId,
+) -> Result<&'a mut T, CommandError> {
     list.get_mut(index).ok_or_else(|| CommandError::NoSuch { what, number: index + 1, panel: panel.clone() })
 }
 

@@ -2,6 +2,7 @@
 
 use super::command::{Command, CommandError};
 use super::model::Job;
+use crate::vehicle::Template;
 use std::collections::VecDeque;
 use std::sync::Arc;
 
@@ -24,6 +25,7 @@ pub struct Document {
     undo: VecDeque<Step>,
     redo: Vec<Step>,
     saved: Option<Arc<Job>>,
+    template: Option<Arc<Template>>,
 }
 
 /// The job on the other side of a change.
@@ -42,7 +44,19 @@ impl Document {
 
     /// A job that exists nowhere else yet.
     pub fn unsaved(job: Arc<Job>) -> Self {
-        Self { job, revision: Revision::default(), undo: VecDeque::new(), redo: Vec::new(), saved: None }
+        Self {
+            job,
+            revision: Revision::default(),
+            undo: VecDeque::new(),
+            redo: Vec::new(),
+            saved: None,
+            template: None,
+        }
+    }
+
+    /// Says which vehicle the job is about, so that a reading that its gauge can't take there is refused.
+    pub fn set_template(&mut self, template: Arc<Template>) {
+        self.template = Some(template);
     }
 
     /// The job as it is now.
@@ -70,6 +84,9 @@ impl Document {
     /// # Errors
     /// [`CommandError`] when the command doesn't fit the job; then nothing has changed.
     pub fn apply(&mut self, command: &Command, gesture: Option<GestureId>) -> Result<Revision, CommandError> {
+        if let Some(template) = &self.template {
+            super::refusal::admit(command, &self.job, template)?;
+        }
         let mut next = (*self.job).clone();
         command.carry_out(&mut next)?;
         if next == *self.job {

@@ -12,6 +12,10 @@ mod history;
 mod model;
 mod paint;
 mod photo;
+mod refusal;
+mod survey;
+mod survey_change;
+mod survey_check;
 
 pub use carry::carry_over;
 pub use check::{check, check_alone};
@@ -21,3 +25,6 @@ pub use history::{Document, GestureId, Revision};
 pub use model::{Customer, GaugeReading, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
 pub use paint::PreviousCoating;
 pub use photo::PhotoId;
+pub use refusal::{cant_read, substrate_of};
+pub use survey::{GlossReading, Survey, SurveyCheck, SurveyStage, Suspects};
+pub use survey_change::SurveyChange;

@@ -2,11 +2,12 @@
 
 use super::defect::Defect;
 use super::paint::PreviousCoating;
+use super::survey::{GlossReading, Survey, is_zero};
 use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Ledger, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
@@ -32,6 +33,8 @@ pub struct Job {
     pub crew: Vec<Member>,
     /// The gauge that the readings were taken with.
     pub gauge: Gauge,
+    /// Walks round the vehicle with the gauge, in their order; never empty. New readings belong to the last one.
+    pub surveys: Vec<Survey>,
     /// How sure the lower bounds of the film have to be.
     pub assurance: Assurance,
     /// What the shop allows to be taken off.
@@ -137,6 +140,10 @@ pub struct PanelRecord {
     pub spots: Vec<Spot>,
     /// What is wrong with it.
     pub defects: Vec<Defect>,
+    /// What a gloss meter showed, in the order taken.
+    pub gloss: Vec<GlossReading>,
+    /// What earlier visits took.
+    pub removals: Ledger,
     /// Anything else, for the people of the shop.
     pub note: String,
 }
@@ -163,6 +170,19 @@ pub struct Spot {
 pub struct Reading {
     /// Total film above the substrate.
     pub thickness_um: Micrometres,
+    /// Which survey it belongs to, from 0.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub survey: u32,
+    /// Its place in the sequence of that survey, from 1; 0 where nobody knows.
+    #[serde(default, skip_serializing_if = "is_zero")]
+    pub number: u32,
+}
+
+impl Reading {
+    /// A reading of the first survey whose place in the sequence nobody knows.
+    pub fn of(thickness_um: Micrometres) -> Self {
+        Self { thickness_um, survey: 0, number: 0 }
+    }
 }
 
 /// One reading of a file, before it has a place on the map.

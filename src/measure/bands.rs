@@ -79,6 +79,19 @@ impl FilmBand {
 }
 
 impl FilmBands {
+    /// What is out of order among the borders, as the start of a sentence; none where they rise from thin to thick.
+    pub fn disorder(&self) -> Option<&'static str> {
+        let borders = [
+            self.no_cut_below_um,
+            self.finest_only_below_um,
+            self.thin_below_um,
+            self.refinished_above_um,
+            self.several_above_um,
+            self.filler_above_um,
+        ];
+        (!borders.is_sorted()).then_some("the borders of the film bands do not rise")
+    }
+
     /// Band of one thickness, in µm.
     pub fn band(&self, um: f64) -> FilmBand {
         match um {

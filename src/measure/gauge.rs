@@ -1,8 +1,8 @@
 //! Film gauges: what they can read, and how far off a reading may be.
 
-use super::fields;
 use super::uncertainty::Contribution;
 use crate::units::Micrometres;
+use crate::units::fields;
 use serde::{Deserialize, Serialize};
 
 /// How a gauge finds the thickness.
@@ -13,6 +13,8 @@ pub enum GaugePrinciple {
     MagneticInduction,
     /// Reads the distance to a conductor that is not magnetic, such as aluminium (ISO 2360).
     EddyCurrent,
+    /// Both in one, as most gauges for vehicles do: steel by induction, aluminium by eddy current.
+    MagneticAndEddyCurrent,
     /// Reads an echo, so it works on plastic too (ASTM D6132, ISO 2808).
     Ultrasonic,
 }
@@ -34,11 +36,16 @@ pub enum Base {
 }
 
 impl GaugePrinciple {
+    /// Every principle.
+    pub const ALL: [Self; 4] =
+        [Self::MagneticInduction, Self::EddyCurrent, Self::MagneticAndEddyCurrent, Self::Ultrasonic];
+
     /// As it stands in a sentence.
     pub fn name(self) -> &'static str {
         match self {
             Self::MagneticInduction => "magnetic induction",
             Self::EddyCurrent => "eddy current",
+            Self::MagneticAndEddyCurrent => "induction and eddy current",
             Self::Ultrasonic => "ultrasonic",
         }
     }
@@ -50,8 +57,8 @@ impl GaugePrinciple {
     pub fn refusal(self, base: Base) -> Option<&'static str> {
         match (self, base) {
             (_, Base::Glass) => Some("glass carries no paint to read"),
-            (Self::MagneticInduction, Base::Steel)
-            | (Self::EddyCurrent, Base::Aluminium)
+            (Self::MagneticInduction | Self::MagneticAndEddyCurrent, Base::Steel)
+            | (Self::EddyCurrent | Self::MagneticAndEddyCurrent, Base::Aluminium)
             | (Self::Ultrasonic, Base::Steel | Base::Aluminium | Base::Plastic | Base::CarbonFibre) => None,
             (Self::MagneticInduction, Base::Aluminium) => {
                 Some("a magnetic gauge reads on steel only; on aluminium an eddy current gauge is needed")
@@ -62,11 +69,11 @@ impl GaugePrinciple {
             (Self::EddyCurrent, Base::Steel) => {
                 Some("an eddy current gauge is not meant for steel; a magnetic gauge is needed")
             }
-            (Self::EddyCurrent, Base::CarbonFibre) => {
+            (Self::EddyCurrent | Self::MagneticAndEddyCurrent, Base::CarbonFibre) => {
                 Some("carbon fibre conducts, so an eddy current reading means nothing there")
             }
-            (Self::EddyCurrent, _) => {
-                Some("an eddy current gauge needs metal under the paint; on this panel an ultrasonic gauge is needed")
+            (Self::EddyCurrent | Self::MagneticAndEddyCurrent, _) => {
+                Some("this gauge needs metal under the paint; on this panel an ultrasonic gauge is needed")
             }
         }
     }
@@ -132,7 +139,12 @@ impl Gauge {
     /// **Source**: the idea of verifying before and after use is ASTM D7091; readings since the last good check are suspect
     /// when one fails (from memory).
     pub fn passes(&self, check: &GaugeCheck) -> bool {
-        let allowed = self.accuracy_at(check.certified_um.um()) + self.resolution_um.um() / 2.0;
-        (check.shown_um.um() - check.certified_um.um()).abs() <= allowed + 1e-9
+        let off = (check.shown_um.um() - check.certified_um.um()).abs();
+        off <= self.allowed_at(check.certified_um).um() + 1e-9
+    }
+
+    /// How far a check reading may lie from what is certified: the stated accuracy plus half a display step.
+    pub fn allowed_at(&self, certified: Micrometres) -> Micrometres {
+        super::thickness(self.accuracy_at(certified.um()) + self.resolution_um.um() / 2.0)
     }
 }

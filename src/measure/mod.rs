@@ -9,7 +9,6 @@
 //! γ confidence, δ noncentrality.
 
 mod bands;
-pub(crate) mod fields;
 mod findings;
 mod gauge;
 mod gloss;

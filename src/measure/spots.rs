@@ -1,7 +1,8 @@
 //! How many spots a panel needs, and reading gauges that drift.
 
 use super::gauge::{Gauge, GaugeCheck};
-use crate::units::SquareMetres;
+use crate::units::{Micrometres, SquareMetres};
+use std::collections::BTreeSet;
 
 /// Readings in one spot. **Source**: SSPC-PA 2, at least three within 4 cm.
 pub const READINGS_PER_SPOT: usize = 3;
@@ -28,19 +29,39 @@ pub struct CheckAt {
     pub check: GaugeCheck,
 }
 
-/// Readings that can't be trusted: those between the last good check and a failed one. Ranges `[from, to)`, in order.
+/// Readings that can't be trusted, as ranges `[from, to)` of how many were taken before; in order, apart from each other.
 ///
-/// They are marked, not deleted. `checks` may come in any order. **Source**: ASTM D7091 (from memory).
+/// Between two checks the readings count only if the gauge passed both. Those before a failed one don't (one of several shims is
+/// enough), and those after it don't until every plate and shim that failed has passed again; the last range is then open, up to
+/// `usize::MAX`. Before the first check only what follows counts. They are marked, not deleted. `checks` may come in any order;
+/// of checks at the same count the later in the list came later. **Source**: ASTM D7091 (from memory); cautious where it is open.
 pub fn suspect_readings(gauge: &Gauge, checks: &[CheckAt]) -> Vec<std::ops::Range<usize>> {
     let mut checks: Vec<&CheckAt> = checks.iter().collect();
     checks.sort_by_key(|c| c.after_readings);
-    let mut suspect = Vec::new();
-    let mut good_until = 0;
-    for check in checks {
-        if !gauge.passes(&check.check) && check.after_readings > good_until {
-            suspect.push(good_until..check.after_readings);
+    let mut suspect: Vec<std::ops::Range<usize>> = Vec::new();
+    let mut mark = |from: usize, to: usize| match suspect.last_mut() {
+        Some(last) if last.end == from => last.end = to,
+        _ if from < to => suspect.push(from..to),
+        _ => {}
+    };
+    let mut failing: BTreeSet<Micrometres> = BTreeSet::new(); // plates and shims that the gauge failed on last
+    let mut since = 0;
+    for group in checks.chunk_by(|a, b| a.after_readings == b.after_readings) {
+        let now = group[0].after_readings;
+        if !failing.is_empty() || group.iter().any(|c| !gauge.passes(&c.check)) {
+            mark(since, now);
         }
-        good_until = check.after_readings;
+        for CheckAt { check, .. } in group {
+            if gauge.passes(check) {
+                failing.remove(&check.certified_um);
+            } else {
+                failing.insert(check.certified_um);
+            }
+        }
+        since = now;
+    }
+    if !failing.is_empty() {
+        mark(since, usize::MAX);
     }
     suspect
 }

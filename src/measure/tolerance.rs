@@ -1,8 +1,8 @@
 //! One-sided tolerance bounds: how thin the film may be almost everywhere, from a few spots.
 
-use super::fields;
 use super::special::{normal_quantile, open_unit};
 use super::student::{noncentral_t_cdf, root};
+use crate::units::fields;
 use serde::{Deserialize, Serialize};
 
 /// How much of a panel a lower bound shall cover, and how sure one wants to be of that.

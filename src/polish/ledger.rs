@@ -1,12 +1,37 @@
 //! What the visits of one vehicle took from a panel, all together.
 //!
-//! Clear that is gone does not come back, so removals add up over visits. Where a removal was measured the upper end of its
-//! interval counts; where it was only planned the upper bound of the plan counts. A measured value replaces the planned one of the
-//! same visit, even if it is larger.
+//! Clear that is gone does not come back, so removals add up over visits. What counts is the most that may have gone: the upper
+//! end of the interval where it was measured, the upper bound of the plan where it was not.
 
 use crate::measure::thickness;
 use crate::units::Micrometres;
 use serde::{Deserialize, Serialize};
+
+/// Where a removal is known from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum RemovalSource {
+    /// Read before and after at the same spots.
+    Measured,
+    /// Planned, and done as planned.
+    Planned,
+    /// Told by somebody, or estimated.
+    Told,
+}
+
+impl RemovalSource {
+    /// Every source, the surest first.
+    pub const ALL: [Self; 3] = [Self::Measured, Self::Planned, Self::Told];
+
+    /// As it stands in a list.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Measured => "measured",
+            Self::Planned => "planned",
+            Self::Told => "told or estimated",
+        }
+    }
+}
 
 /// The removal of one visit from one panel.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -14,25 +39,15 @@ use serde::{Deserialize, Serialize};
 pub struct LedgerEntry {
     /// Date or name of the visit, as the shop writes it.
     pub visit: String,
-    /// Upper bound of what was planned.
-    pub planned_upper_um: Micrometres,
-    /// Upper end of what was measured, where it was.
-    pub measured_upper_um: Option<Micrometres>,
+    /// What probably went.
+    pub removed_um: Micrometres,
+    /// The most that may have gone; this counts. Never below `removed_um`.
+    pub upper_um: Micrometres,
+    /// Where it is known from.
+    pub source: RemovalSource,
 }
 
-impl LedgerEntry {
-    /// What counts for this visit.
-    pub fn counts(&self) -> Micrometres {
-        self.measured_upper_um.unwrap_or(self.planned_upper_um)
-    }
-
-    /// Whether more went than the plan allowed for.
-    pub fn over_plan(&self) -> bool {
-        self.measured_upper_um.is_some_and(|measured| measured > self.planned_upper_um)
-    }
-}
-
-/// All recorded visits of one panel, in any order.
+/// All recorded earlier visits of one panel, in any order.
 #[derive(Debug, Clone, PartialEq, Default, Serialize, Deserialize)]
 #[serde(transparent)]
 pub struct Ledger {
@@ -41,9 +56,14 @@ pub struct Ledger {
 }
 
 impl Ledger {
+    /// Whether no visit is recorded.
+    pub fn is_empty(&self) -> bool {
+        self.entries.is_empty()
+    }
+
     /// What went in all recorded visits, for [`super::PanelFacts::removed_um`].
     pub fn removed(&self) -> Micrometres {
-        thickness(self.entries.iter().map(|e| e.counts().um()).sum())
+        thickness(self.entries.iter().map(|e| e.upper_um.um()).sum())
     }
 
     /// Visits left at a removal like `upper` each before `lifetime` is used up; `None` when nothing is removed.

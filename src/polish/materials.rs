@@ -2,7 +2,7 @@
 
 use super::plan::PolishPlan;
 use super::step::StepKind;
-use crate::measure::fields;
+use crate::units::fields;
 use crate::units::{Millilitres, SquareMetres};
 use serde::{Deserialize, Serialize};
 

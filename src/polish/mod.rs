@@ -47,7 +47,7 @@ pub use exposure::{
     noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
 };
 pub use facts::{DefectFacts, Finish, PaintHistory, PanelFacts, Sensor};
-pub use ledger::{Ledger, LedgerEntry};
+pub use ledger::{Ledger, LedgerEntry, RemovalSource};
 pub use local::{LOCAL_AREA_M2, LocalWork};
 pub use materials::{Mixture, RatioReading, StepMaterials, UsePolicy, materials, mix};
 pub use neighbour::{Beside, SEEN_CORRECTION, neighbour_findings};

@@ -63,7 +63,7 @@ pub enum Goal {
     /// A share of the defects gone.
     Correct {
         /// 0 to 1; 0.5, 0.8 and 0.95 are usual.
-        #[serde(deserialize_with = "crate::measure::fields::share")]
+        #[serde(deserialize_with = "crate::units::fields::share")]
         share: f64,
     },
 }

@@ -1,7 +1,7 @@
 //! How much clear a shop is willing to take: every number of the budget, editable.
 
-use crate::measure::{FilmBands, fields};
-use crate::units::Micrometres;
+use crate::measure::FilmBands;
+use crate::units::{Micrometres, fields};
 use serde::{Deserialize, Serialize};
 
 /// The shop's rules for removal.

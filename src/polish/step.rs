@@ -1,6 +1,6 @@
 //! The steps a shop works with.
 
-use crate::measure::fields;
+use crate::units::fields;
 use crate::units::{Decibels, MetresPerSecondSquared, Micrometres};
 use serde::{Deserialize, Serialize};
 use std::fmt;

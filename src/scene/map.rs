@@ -61,6 +61,8 @@ pub struct PanelMark {
     pub fill: Fill,
     /// The largest thing on it; empty where there is nothing to say.
     pub value: String,
+    /// A second line under it, smaller; empty where there is none.
+    pub below: String,
     /// A share from 0 to 1 of the budget that the plan uses at its upper bound.
     pub budget_used: Option<f32>,
     /// When who is here.
@@ -130,6 +132,8 @@ pub struct Pin {
 pub enum PinShape {
     /// A place of readings.
     Spot,
+    /// A place of readings that don't count, because the gauge failed its check.
+    SuspectSpot,
     /// A place that a reading is still wanted for.
     WantedSpot,
     /// A defect.
@@ -193,10 +197,6 @@ pub enum LegendSymbol {
     Worker(usize),
 }
 
-/// Film values at the two ends of the scale, in µm: thin and thick for factory paint (our estimate); what lies beyond looks
-/// like the end.
-const FILM_SCALE_UM: (f64, f64) = (80.0, 160.0);
-
 /// Draws the map of a job under one overlay. `order` is empty while none is known.
 pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Overlay, order: &[OrderRow]) -> MapScene {
     let mut scene = MapScene {
@@ -207,7 +207,7 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
         legend: Vec::new(),
     };
     match overlay {
-        Overlay::Film => film(job, template, insight, &mut scene),
+        Overlay::Film => super::film::show(job, template, insight, &mut scene),
         Overlay::Defects => defects(job, template, insight, &mut scene),
         Overlay::Polish => polish(template, insight, &mut scene),
         Overlay::Order => show_order(job, template, order, &mut scene),
@@ -220,6 +220,7 @@ fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
     PanelMark {
         fill: Fill::Plain(template.panels[index].surface),
         value: String::new(),
+        below: String::new(),
         budget_used: None,
         badges: Vec::new(),
         summary: summary(insight, index),
@@ -229,10 +230,11 @@ fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
 /// What a person should hear of a panel.
 fn summary(insight: &Insight, index: usize) -> String {
     let panel = &insight.panels[index];
-    let film = match (&panel.film, &panel.unreadable) {
-        (Some(film), _) => format!("film {:.0} µm, at least {:.0} µm", film.mean, film.lower.um()),
-        (None, Some(reason)) => format!("no reading, {reason}"),
-        (None, None) => "not read".to_owned(),
+    let film = match (&panel.film, &panel.unreadable, panel.read.as_ref().and_then(|r| r.refusal())) {
+        (Some(film), ..) => format!("film {:.0} µm, at least {:.0} µm", film.mean, film.lower.um()),
+        (None, Some(reason), _) => format!("no reading, {reason}"),
+        (None, None, Some(reason)) => format!("no reading that counts, {reason}"),
+        (None, None, None) => "not read".to_owned(),
     };
     let defects = match panel.defects.len() {
         0 => "no defects".to_owned(),
@@ -240,46 +242,6 @@ fn summary(insight: &Insight, index: usize) -> String {
         n => format!("{n} defects"),
     };
     format!("{film}; {defects}; {}", panel.polish.level)
-}
-
-fn film(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene) {
-    let (mut read, mut unread) = (false, false);
-    for (index, panel) in template.panels.iter().enumerate() {
-        let mark = &mut scene.panels[index];
-        if let Some(film) = &insight.panels[index].film {
-            let share = (film.mean - FILM_SCALE_UM.0) / (FILM_SCALE_UM.1 - FILM_SCALE_UM.0);
-            mark.fill = Fill::Scale(share.clamp(0.0, 1.0) as f32);
-            mark.value = format!("{:.0}", film.mean);
-            read = true;
-        } else if panel.surface == Surface::Paint {
-            mark.fill = Fill::Unread;
-            unread = true;
-        }
-        let spots = job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
-        scene.pins.extend(spots.iter().map(|spot| {
-            let sum: f64 = spot.readings.iter().map(|r| r.thickness_um.um()).sum();
-            Pin {
-                at: spot.at,
-                panel: index,
-                shape: PinShape::Spot,
-                severity: 0.0,
-                value: format!("{:.0}", sum / spot.readings.len().max(1) as f64),
-                extent: Extent::Point,
-            }
-        }));
-    }
-    if read {
-        let text = format!("Film, {:.0} µm or less to {:.0} µm or more", FILM_SCALE_UM.0, FILM_SCALE_UM.1);
-        scene.legend.push(LegendRow { symbol: LegendSymbol::Ramp, text });
-    }
-    if !scene.pins.is_empty() {
-        scene
-            .legend
-            .push(LegendRow { symbol: LegendSymbol::Pin(PinShape::Spot), text: "Spot, mean in µm".to_owned() });
-    }
-    if unread {
-        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::Unread), text: "Painted, not read".to_owned() });
-    }
 }
 
 fn defects(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene) {

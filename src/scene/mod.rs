@@ -5,6 +5,7 @@
 
 mod body;
 mod chart;
+mod film;
 mod map;
 
 pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};

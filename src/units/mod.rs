@@ -7,6 +7,7 @@
 //! A temperature and a difference of temperatures are two types: 20 °C minus 12 °C is 8 K, not 8 °C.
 
 mod date;
+pub(crate) mod fields;
 mod format;
 mod interval;
 mod quantity;
@@ -16,7 +17,7 @@ pub use date::Date;
 pub use format::{clock, minutes, number};
 pub use interval::Interval;
 pub use quantity::{
-    Celsius, Decibels, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
+    Celsius, Decibels, GlossUnits, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
     RelativeHumidity, SquareMetres,
 };
 pub use thickness::{MOST_FILM_UM, ThicknessUnit, UM_PER_MIL};

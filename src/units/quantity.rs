@@ -136,6 +136,10 @@ quantity!(
     /// An A-weighted sound level.
     Decibels, db, "dB(A)", "a sound level", "a number from 0 to 200 dB(A)", |v| (0.0..=200.0).contains(&v)
 );
+quantity!(
+    /// Specular gloss; 100 is polished glass of refractive index 1.567. A mirror reaches about 2,000.
+    GlossUnits, gu, "GU", "a gloss", "a number from 0 to 2,000 GU", |v| (0.0..=2_000.0).contains(&v)
+);
 
 impl Micrometres {
     /// What is left after taking `other` away; never below zero, as no film is.

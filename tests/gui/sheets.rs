@@ -39,7 +39,7 @@ fn busy(template: Arc<Template>) -> Loaded {
             continue;
         }
         let film = 92.0 + (index * 37 % 61) as f64;
-        let reading = |k: usize| Reading { thickness_um: Micrometres::new(film + (k % 5) as f64).unwrap() };
+        let reading = |k: usize| Reading::of(Micrometres::new(film + (k % 5) as f64).unwrap());
         let spot =
             |(k, at)| Spot { at, edge: false, readings: (0..3).map(|r| reading(k + r)).collect(), note: String::new() };
         let spots: Vec<Spot> = recommended_spots(panel).into_iter().enumerate().map(spot).collect();

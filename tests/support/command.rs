@@ -6,7 +6,7 @@ use lapwright::geometry::MapPoint;
 use lapwright::job::{
     Command, Defect, Extent, Member, PanelFact, PhotoId, PreviousCoating, Reading, Role, Spot, TextField,
 };
-use lapwright::measure::{Gauge, GaugePrinciple};
+use lapwright::measure::{Assurance, Gauge, GaugePrinciple};
 use lapwright::polish::{DefectKind, Fingernail, Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
 use lapwright::units::{Celsius, Date, Micrometres, Millimetres, RelativeHumidity};
 use lapwright::vehicle::{PanelId, Size, Substrate, Template};
@@ -34,7 +34,7 @@ fn place() -> impl Strategy<Value = MapPoint> {
 }
 
 /// Letters, quotes, backslashes, line breaks, signs of any script.
-fn words() -> impl Strategy<Value = String> {
+pub(super) fn words() -> impl Strategy<Value = String> {
     prop_oneof![4 => "[A-Za-z \"\\\\\\n\\tµ°]{0,20}", 1 => any::<String>()]
 }
 
@@ -66,7 +66,7 @@ fn date() -> impl Strategy<Value = Option<Date>> {
 }
 
 fn spot() -> impl Strategy<Value = Spot> {
-    let readings = proptest::collection::vec(thickness().prop_map(|thickness_um| Reading { thickness_um }), 0..4);
+    let readings = proptest::collection::vec(thickness().prop_map(Reading::of), 0..4);
     (place(), any::<bool>(), readings, words()).prop_map(|(at, edge, readings, note)| Spot { at, edge, readings, note })
 }
 
@@ -154,11 +154,7 @@ fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
     let p = || panel(template);
     let at = 0_usize..3;
     let goal = prop_oneof![Just(Goal::Gloss), (-0.1..1.1).prop_map(|share| Goal::Correct { share })];
-    let principle = proptest::sample::select(vec![
-        GaugePrinciple::MagneticInduction,
-        GaugePrinciple::EddyCurrent,
-        GaugePrinciple::Ultrasonic,
-    ]);
+    let principle = proptest::sample::select(GaugePrinciple::ALL.to_vec());
     prop_oneof![
         (text_field(), words()).prop_map(|(field, text)| C::SetText(field, text)),
         (p(), proptest::collection::vec(spot(), 0..3)).prop_map(|(panel, spots)| C::AddSpots(panel, spots)),
@@ -189,5 +185,8 @@ fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),
         size().prop_map(C::SetSize),
+        (0.6..1.0, 0.6..1.0).prop_map(|(coverage, confidence)| C::SetAssurance(Assurance { coverage, confidence })),
+        super::survey::survey_change(&p().boxed()).prop_map(C::Survey),
+        super::survey::survey_change(&p().boxed()).prop_map(C::Survey),
     ]
 }

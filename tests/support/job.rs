@@ -35,7 +35,7 @@ impl JobBuilder {
         let index = super::index_of(&self.template, panel);
         let spots = recommended_spots(&self.template.panels[index]).into_iter().enumerate().map(|(i, at)| {
             let thickness_um = Micrometres::new(um + [0.0, 1.0, -1.0][i % 3]).expect("a thickness");
-            Spot { at, edge: false, readings: vec![Reading { thickness_um }; 3], note: String::new() }
+            Spot { at, edge: false, readings: vec![Reading::of(thickness_um); 3], note: String::new() }
         });
         let spots = spots.collect();
         let record = self.job.panels.entry(PanelId::from(panel)).or_default();

@@ -4,6 +4,7 @@
 
 pub(crate) mod command;
 pub(crate) mod job;
+pub(crate) mod survey;
 
 use lapwright::file::{Loaded, SAMPLE, job_from_text};
 use lapwright::vehicle::{PanelId, Template, embedded, load_embedded};

@@ -60,14 +60,15 @@ pub(super) fn open(m: &Model<'_>, stop: usize) -> Option<NextReading> {
     }
     let spots = spots_of(m, panel);
     let places = m.wanted_spots(panel);
-    let here = spots_at(places, spots);
-    let is_full = |spot: &Spot| spot.readings.len() >= READINGS_PER_SPOT;
+    let survey = m.job.current_survey();
+    let here = spots_at(places, spots, survey);
+    let is_full = |spot: &Spot| spot.count_in(survey) >= READINGS_PER_SPOT;
     if spots.iter().filter(|s| is_full(s)).count() >= places.len() {
         return None;
     }
     let place = places.iter().position(|place| *place == at)?;
     let spot = here[place];
-    let taken = spot.map_or(0, |s| spots[s].readings.len());
+    let taken = spot.map_or(0, |s| spots[s].count_in(survey));
     (taken < READINGS_PER_SPOT).then(|| NextReading { stop, panel, spot, at: spot.map_or(at, |s| spots[s].at), taken })
 }
 
@@ -76,7 +77,7 @@ pub(super) fn spot_of(m: &Model<'_>, stop: usize) -> Option<(usize, usize)> {
     let Stop { panel, at } = *m.way().get(stop)?;
     let places = m.wanted_spots(panel);
     let place = places.iter().position(|place| *place == at)?;
-    spots_at(places, spots_of(m, panel))[place].map(|spot| (panel, spot))
+    spots_at(places, spots_of(m, panel), m.job.current_survey())[place].map(|spot| (panel, spot))
 }
 
 /// The stop that a place of a panel belongs to.
@@ -91,7 +92,7 @@ pub(in crate::gui) fn progress(m: &Model<'_>) -> Progress {
     for (index, insight) in m.insight.panels.iter().enumerate() {
         if insight.unreadable.is_none() && m.way().iter().any(|s| s.panel == index) {
             let all = m.wanted_spots(index).len();
-            let full = spots_of(m, index).iter().filter(|s| s.readings.len() >= READINGS_PER_SPOT).count();
+            let full = spots_of(m, index).iter().filter(|s| s.count_in(m.job.current_survey()) >= READINGS_PER_SPOT).count();
             progress.all += all;
             progress.full += full.min(all);
         }

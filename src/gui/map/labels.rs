@@ -8,12 +8,15 @@ use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
 use crate::scene::{Fill, MapScene, PanelMark};
-use eframe::egui::{Align2, FontId, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
+use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
 
 /// Smallest and largest size of a value.
 const SIZES: (f32, f32) = (11.0, 22.0);
 /// Smallest and largest radius of a number in the shape of a worker.
 const RADII: (f32, f32) = (8.5, 11.0);
+/// Size of a second line beside that of the value, and how close the two stand.
+const BELOW: f32 = 0.72;
+const LEADING: f32 = 0.88;
 /// Height of the budget bar under a value, with its gap.
 const BAR: f32 = 9.0;
 /// Most badges on one panel.
@@ -92,6 +95,9 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     let p = theme::of(paint.ctx());
     let fill = fill_color(p, mark.fill);
     let ink = theme::text_on(fill);
+    if let Some(two) = two_lines(paint, view, shape, mark, ink) {
+        return Some(two);
+    }
     let probe = paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.1, theme::bold_family()), ink);
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
     let (at, width, height) = room(view, shape, probe.size().x / (probe.size().y + extra))?;
@@ -111,6 +117,31 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
         bar(paint, text, used);
     }
     Some(text.union(text.translate(vec2(0.0, extra))))
+}
+
+/// A value with its second line under it; none where there is no second line or no room for one of readable size.
+fn two_lines(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark, ink: Color32) -> Option<Rect> {
+    if mark.below.is_empty() {
+        return None;
+    }
+    let lines = |size: f32| {
+        let line =
+            |text: &str, size: f32| paint.layout_no_wrap(text.to_owned(), FontId::new(size, theme::bold_family()), ink);
+        let (value, below) = (line(&mark.value, size), line(&mark.below, size * BELOW));
+        let whole = vec2(value.size().x.max(below.size().x), (value.size().y + below.size().y) * LEADING);
+        (value, below, whole)
+    };
+    let (.., probe) = lines(SIZES.1);
+    let (at, width, height) = room(view, shape, probe.x / probe.y)?;
+    let size = (SIZES.1 * (width * 0.92 / probe.x).min(height * 0.92 / probe.y)).min(SIZES.1);
+    if size * BELOW < SIZES.0 {
+        return None;
+    }
+    let (value, below, whole) = lines(size);
+    let rect = Rect::from_center_size(at, whole);
+    paint.galley(Align2::CENTER_TOP.anchor_size(rect.center_top(), value.size()).min, value, ink);
+    paint.galley(Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom(), below.size()).min, below, ink);
+    Some(rect)
 }
 
 /// How much of the budget the plan uses at most.

@@ -24,7 +24,7 @@ fn read_everywhere(template: Arc<Template>) -> Loaded {
     job.vehicle.template.clone_from(&template.id);
     job.panels.clear();
     for panel in &template.panels {
-        let reading = Reading { thickness_um: Micrometres::of(118.0) };
+        let reading = Reading::of(Micrometres::of(118.0));
         let spot = Spot { at: panel.label.centre, edge: false, readings: vec![reading; 3], note: String::new() };
         Arc::make_mut(job.panels.entry(panel.id.clone()).or_default()).spots.push(spot);
     }

@@ -87,7 +87,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     for pin in &scene.pins {
         let at = to_screen(view, pin.at);
         let covered = |rect: Rect| taken.iter().any(|t| t.rect.intersects(rect));
-        if pin.shape != PinShape::Spot {
+        if !matches!(pin.shape, PinShape::Spot | PinShape::SuspectSpot) {
             super::draw::extent(paint, view, pin);
             pin_symbol(paint, at, pin.shape, pin.severity);
         } else if current == Some(pin.panel) || view.scale() >= SPOT_VALUES_FROM {
@@ -98,7 +98,11 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
                 paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
                 paint.galley(area.min, galley, p.ink);
             }
-        } else if !covered(Rect::from_center_size(at, vec2(4.0, 4.0))) {
+        } else if covered(Rect::from_center_size(at, vec2(4.0, 4.0))) {
+            // A label stands there.
+        } else if pin.shape == PinShape::SuspectSpot {
+            pin_symbol(paint, at, pin.shape, pin.severity);
+        } else {
             paint.circle_filled(at, 1.5, p.contour);
         }
     }

@@ -2,7 +2,7 @@
 
 use crate::gui::theme;
 use crate::scene::{DefectClass, PinShape};
-use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, pos2};
+use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, pos2, vec2};
 
 /// A number in the shape and colour of a worker. `filled` for the one who applies, a ring for the one who levels.
 pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worker: usize, text: &str) {
@@ -44,6 +44,12 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
     match shape {
         PinShape::Spot => {
             paint.circle(at, 3.0, p.sheet, line);
+        }
+        PinShape::SuspectSpot => {
+            paint.circle(at, 4.5, p.sheet, Stroke::new(1.5, p.note));
+            for side in [-3.0, 3.0] {
+                paint.line_segment([at - vec2(3.0, side), at + vec2(3.0, side)], Stroke::new(1.5, p.note));
+            }
         }
         PinShape::WantedSpot => {
             paint.circle_stroke(at, 6.0, Stroke::new(1.5, p.accent));

@@ -1,0 +1,126 @@
+//! What the readings suggest: findings per panel, and of the whole survey.
+
+use super::PanelInsight;
+use crate::finding::{Code, Finding};
+use crate::job::Job;
+use crate::measure::film_findings;
+use crate::polish::{DefectKind, Finish};
+use crate::vehicle::{Panel, Template};
+
+/// Findings of one job: first those of the gauge, then those of each panel in the order of the template.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub struct OpenPoints {
+    /// What concerns the gauge and so every panel.
+    pub gauge: Vec<Finding>,
+    /// One list for each panel of the template; may be empty.
+    pub panels: Vec<Vec<Finding>>,
+}
+
+impl OpenPoints {
+    /// All of them, the gauge first.
+    pub fn all(&self) -> impl Iterator<Item = &Finding> {
+        self.gauge.iter().chain(self.panels.iter().flatten())
+    }
+}
+
+/// Everything that the readings of a job suggest.
+pub(super) fn open_points(job: &Job, template: &Template, panels: &[PanelInsight]) -> OpenPoints {
+    OpenPoints {
+        gauge: failed_checks(job),
+        panels: (0..panels.len()).map(|index| of_panel(job, template, panels, index)).collect(),
+    }
+}
+
+/// The panel in the same place on the other side.
+pub fn mirror_of(template: &Template, index: usize) -> Option<usize> {
+    let name = template.panels[index].id.as_str();
+    let other = match (name.strip_suffix("-left"), name.strip_suffix("-right")) {
+        (Some(part), _) => format!("{part}-right"),
+        (_, Some(part)) => format!("{part}-left"),
+        _ => return None,
+    };
+    template.panels.iter().position(|p| p.id.as_str() == other)
+}
+
+fn of_panel(job: &Job, template: &Template, panels: &[PanelInsight], index: usize) -> Vec<Finding> {
+    let (panel, insight) = (&template.panels[index], &panels[index]);
+    let place = panel.id.as_str();
+    let mut found = Vec::new();
+    if let Some(film) = &insight.film {
+        let mirror = mirror_of(template, index).and_then(|other| panels[other].film.as_ref());
+        found.extend(film_findings(place, film, mirror, &job.policy.bands));
+    }
+    found.extend(doubtful(place, insight));
+    found.extend(single_stage(job, panel));
+    found.extend(over_plan(place, insight));
+    found
+}
+
+/// Readings that don't count.
+fn doubtful(place: &str, insight: &PanelInsight) -> Option<Finding> {
+    let reads = [insight.read.as_ref(), insight.after.as_ref().map(|a| &a.read)];
+    if let (Some(reason), Some(_)) = (&insight.unreadable, &insight.read) {
+        let action = "choose the gauge that took them, or correct what the panel is made of";
+        let cause = format!("its readings mean nothing: {reason}");
+        return Some(Finding::new(Code::ReadingsImpossible, place, cause, action));
+    }
+    let suspects: usize = reads.into_iter().flatten().map(|r| r.suspects).sum();
+    let cause = match suspects {
+        0 => return None,
+        1 => "1 reading was taken with a gauge that then failed its check".to_owned(),
+        n => format!("{n} readings were taken with a gauge that then failed its check"),
+    };
+    Some(Finding::new(Code::ReadingsSuspect, place, cause, "read those spots again with a gauge that passes"))
+}
+
+/// Signs of paint without clear coat. **Source**: common practice, no source.
+fn single_stage(job: &Job, panel: &Panel) -> Option<Finding> {
+    let record = job.record(&panel.id)?;
+    let oxidised = record.defects.iter().any(|d| d.kind == DefectKind::Oxidation);
+    let (cause, action) = match record.finish {
+        Some(Finish::SingleStage) => {
+            ("it is noted as single-stage, so there is no clear to spend", "stay with the finest step that works")
+        }
+        None | Some(Finish::ClearCoat) if oxidised => (
+            "it chalks, as single-stage paint does",
+            "rub a hidden place with polish on a white cloth; colour on it means single-stage, then note it under Paint",
+        ),
+        _ => return None,
+    };
+    Some(Finding::new(Code::FilmSingleStage, panel.id.as_str(), cause, action))
+}
+
+/// More went than planned, or may have.
+fn over_plan(place: &str, insight: &PanelInsight) -> Option<Finding> {
+    let after = insight.after.as_ref()?;
+    let planned = insight.removal_upper();
+    (after.went.measured && after.went.upper > planned).then(|| {
+        let cause = format!("{:.1} may have gone, the plan's bound was {planned:.1}", after.went.upper);
+        let action = "check pad, polish and passes before the next panel; enter what was measured into the ledger";
+        Finding::new(Code::RemovedOverPlan, place, cause, action)
+    })
+}
+
+/// Checks that the gauge failed.
+fn failed_checks(job: &Job) -> Vec<Finding> {
+    let failed = job.surveys.iter().enumerate().flat_map(|(s, survey)| {
+        let failed = survey.checks.iter().enumerate().filter(|(_, c)| !job.gauge.passes(&c.check()));
+        failed.map(move |(c, check)| (s, c, check))
+    });
+    failed
+        .map(|(s, c, check)| {
+            let on = if check.certified_um.um() > 0.0 {
+                format!("the shim of {}", check.certified_um)
+            } else {
+                "the bare plate".to_owned()
+            };
+            let allowed = job.gauge.allowed_at(check.certified_um);
+            Finding::new(
+                Code::GaugeCheckFailed,
+                format!("surveys[{s}].checks[{c}]"),
+                format!("on {on} the gauge showed {}, more than {allowed:.1} off", check.shown_um),
+                "clean probe and plate, adjust, check again, and read the marked spots again",
+            )
+        })
+        .collect()
+}
