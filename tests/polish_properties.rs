@@ -4,9 +4,9 @@
 
 use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise};
 use lapwright::polish::{
-    Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Finish, Goal, LEAST_USEFUL_UM, LOCAL_AREA_M2,
-    LOCAL_WORTH, Level, PaintHistory, PanelFacts, PolishPlan, PolishStep, RemovalPolicy, StepKind, Treatment, ambition,
-    budget, plan,
+    Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Equipment, Finish, Goal, LEAST_USEFUL_UM,
+    LOCAL_AREA_M2, LOCAL_WORTH, Level, PaintHistory, PanelFacts, PolishPlan, PolishStep, RemovalPolicy, StepKind,
+    Treatment, ambition, budget, plan,
 };
 use lapwright::units::{Decibels, MetresPerSecondSquared, Micrometres, SquareMetres};
 use proptest::prelude::*;
@@ -44,6 +44,7 @@ prop_compose! {
             vibration_ms2: MetresPerSecondSquared::ZERO,
             vibration_k_ms2: MetresPerSecondSquared::ZERO,
             noise_db: Decibels::ZERO,
+            equipment: Equipment::default(),
         }
     }
 }

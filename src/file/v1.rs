@@ -5,7 +5,7 @@ use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
 use crate::job::{Customer, Defect, Job, Member, PanelRecord, Spot, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Level, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -35,6 +35,8 @@ pub(super) struct JobFile {
     policy: RemovalPolicy,
     #[serde(default = "PolishStep::starting_set")]
     steps: Vec<PolishStep>,
+    #[serde(default, skip_serializing_if = "nothing_tested")]
+    test_spots: TestSpots,
     #[serde(default)]
     panels: Vec<PanelFile>,
     #[serde(default)]
@@ -52,6 +54,8 @@ struct PanelFile {
     history: PaintHistory,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     substrate: Option<Substrate>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    level_at_most: Option<Level>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     left_uncoated: bool,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -60,6 +64,10 @@ struct PanelFile {
     defects: Vec<Defect>,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     note: String,
+}
+
+fn nothing_tested(tests: &TestSpots) -> bool {
+    *tests == TestSpots::default()
 }
 
 impl JobFile {
@@ -77,6 +85,7 @@ impl JobFile {
             assurance: job.assurance,
             policy: job.policy.clone(),
             steps: job.steps.clone(),
+            test_spots: (*job.test_spots).clone(),
             panels: job.panels.iter().map(|(id, record)| PanelFile::of(id, record)).collect(),
             order: job.order.as_deref().cloned(),
         }
@@ -109,6 +118,7 @@ impl JobFile {
             assurance: self.assurance,
             policy: self.policy,
             steps: self.steps,
+            test_spots: Arc::new(self.test_spots),
             product: self.product,
             air: self.air,
             panels,
@@ -120,12 +130,13 @@ impl JobFile {
 
 impl PanelFile {
     fn of(id: &PanelId, record: &PanelRecord) -> Self {
-        let PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note } = record.clone();
-        Self { id: id.clone(), finish, history, substrate, left_uncoated, spots, defects, note }
+        let PanelRecord { finish, history, substrate, level_at_most, left_uncoated, spots, defects, note } =
+            record.clone();
+        Self { id: id.clone(), finish, history, substrate, level_at_most, left_uncoated, spots, defects, note }
     }
 
     fn into_record(self) -> PanelRecord {
-        let Self { id: _, finish, history, substrate, left_uncoated, spots, defects, note } = self;
-        PanelRecord { finish, history, substrate, left_uncoated, spots, defects, note }
+        let Self { id: _, finish, history, substrate, level_at_most, left_uncoated, spots, defects, note } = self;
+        PanelRecord { finish, history, substrate, level_at_most, left_uncoated, spots, defects, note }
     }
 }

@@ -7,7 +7,7 @@ use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::Gauge;
-use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
+use crate::polish::{Finish, Goal, Level, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
 use crate::units::Micrometres;
 use crate::vehicle::{PanelId, Size};
 use serde::Serialize;
@@ -104,6 +104,10 @@ pub enum Command {
     SetGauge(Gauge),
     /// What may be taken off.
     SetPolicy(Box<RemovalPolicy>),
+    /// The steps that the shop has. Test results follow a step that only gets another name.
+    SetSteps(Vec<PolishStep>),
+    /// How hard the paint is, and what test spots showed.
+    SetTestSpots(Arc<TestSpots>),
     /// The coating.
     SetProduct(Box<Product>),
     /// The air.
@@ -136,6 +140,8 @@ pub enum PanelFact {
     Finish(Option<Finish>),
     /// What was done to it before.
     History(PaintHistory),
+    /// The hardest level that it may be polished at.
+    LevelAtMost(Option<Level>),
     /// Whether it stays uncoated.
     LeftUncoated(bool),
     /// A note.
@@ -182,6 +188,8 @@ impl Command {
             Self::SetCrew(_) => "change crew",
             Self::SetGauge(_) => "change gauge",
             Self::SetPolicy(_) => "change removal limits",
+            Self::SetSteps(_) => "change steps",
+            Self::SetTestSpots(_) => "change test spot",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
             Self::SetOrder(Some(_)) => "accept order",
@@ -244,6 +252,8 @@ impl Command {
             Self::SetCrew(crew) => job.crew.clone_from(crew),
             Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
+            Self::SetSteps(steps) => super::steps::set_steps(job, in_range(steps)?)?,
+            Self::SetTestSpots(tests) => job.test_spots = Arc::new(in_range(&**tests)?),
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),
@@ -272,6 +282,7 @@ fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
     match fact {
         PanelFact::Finish(finish) => record.finish = *finish,
         PanelFact::History(history) => record.history = *history,
+        PanelFact::LevelAtMost(level) => record.level_at_most = *level,
         PanelFact::LeftUncoated(left) => record.left_uncoated = *left,
         PanelFact::Note(note) => record.note.clone_from(note),
     }

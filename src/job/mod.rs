@@ -9,6 +9,7 @@ mod check;
 mod command;
 mod history;
 mod model;
+mod steps;
 
 pub use carry::carry_over;
 pub use check::{check, check_alone};

@@ -16,6 +16,7 @@ mod calibrate;
 mod choose;
 mod clear;
 mod defect;
+mod equipment;
 mod exposure;
 mod facts;
 mod ledger;
@@ -31,6 +32,7 @@ mod search;
 mod severity;
 mod sieve;
 mod step;
+mod test_spot;
 mod ultraviolet;
 mod words;
 
@@ -42,6 +44,7 @@ pub use calibrate::{
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
+pub use equipment::{Drive, Equipment};
 pub use exposure::{
     HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until,
     noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
@@ -58,4 +61,5 @@ pub use policy::RemovalPolicy;
 pub use preston::{Working, orbital_speed, rotary_speed};
 pub use severity::{Fingernail, depth_by_fingernail, size_class, visible_weight};
 pub use step::{PolishStep, StepKind};
+pub use test_spot::{FinishSeen, NextTest, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots};
 pub use ultraviolet::ultraviolet_factor;

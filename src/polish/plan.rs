@@ -14,7 +14,8 @@ use serde::{Deserialize, Serialize};
 use std::fmt;
 
 /// How hard a panel is worked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Level {
     /// Not polished.
     Leave,
@@ -29,6 +30,9 @@ pub enum Level {
 }
 
 impl Level {
+    /// All of them, gentlest first.
+    pub const ALL: [Self; 5] = [Self::Leave, Self::Gloss, Self::OneStep, Self::TwoStep, Self::SandAndPolish];
+
     /// The level of a sequence, by the kinds of its steps.
     pub fn of(kinds: impl IntoIterator<Item = StepKind>) -> Self {
         let kinds: Vec<StepKind> = kinds.into_iter().collect();
