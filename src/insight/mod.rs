@@ -3,24 +3,29 @@
 //! Pure functions of a job and its template; nothing here is ever saved. [`Insight`] keeps the results per panel and works out
 //! again only the panels whose record, or a setting that counts for all of them, has changed.
 
+mod ambition;
 mod coating;
 mod exposure;
+mod neighbours;
 mod panel;
 mod report;
 mod spots;
 
+pub use ambition::CarAmbition;
 pub use coating::{
     CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
     reason_in_words,
 };
 pub use exposure::{WorkerExposure, exposure};
-pub use panel::PanelInsight;
+pub use panel::{AMBITIONS, PanelInsight};
 pub use report::{PlanReport, report};
 pub use spots::recommended_spots;
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};
+use crate::polish::{Budget, Learned, SeamDifference, learn};
 use crate::vehicle::Template;
+use neighbours::differences;
 use std::sync::Arc;
 
 /// What was worked out from one job.
@@ -28,6 +33,10 @@ use std::sync::Arc;
 pub struct Insight {
     /// One per panel of the template, in its order.
     pub panels: Vec<PanelInsight>,
+    /// What test spots teach about this paint.
+    pub learned: Arc<Learned>,
+    /// Seams across which the finish would visibly differ, by the places of their panels.
+    pub differences: Vec<SeamDifference>,
     /// What the air allows.
     pub air: AirVerdict,
     job: Arc<Job>,
@@ -38,10 +47,14 @@ pub struct Insight {
 impl Insight {
     /// Works everything out.
     pub fn new(job: &Arc<Job>, template: &Arc<Template>) -> Self {
-        let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i)).collect();
+        let learned = learn(&job.steps, &job.test_spots);
+        let panels: Vec<_> =
+            (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i, &learned)).collect();
         Self {
             worked_out: panels.len(),
+            differences: differences(template, &panels),
             panels,
+            learned: Arc::new(learned),
             air: coat::assess(&job.air, &job.product),
             job: Arc::clone(job),
             template: Arc::clone(template),
@@ -58,11 +71,18 @@ impl Insight {
             return self.worked_out;
         }
         let mut anew = 0;
+        let other_goal = self.job.goal != job.goal;
         for (index, (panel, insight)) in template.panels.iter().zip(&mut self.panels).enumerate() {
             if !same_record(self.job.record(&panel.id), job.record(&panel.id)) {
-                *insight = PanelInsight::new(job, template, index);
+                *insight = PanelInsight::new(job, template, index, &self.learned);
+                anew += 1;
+            } else if other_goal {
+                insight.replan(job, template, index, &self.learned);
                 anew += 1;
             }
+        }
+        if anew > 0 {
+            self.differences = differences(template, &self.panels);
         }
         if self.job.air != job.air || self.job.product != job.product {
             self.air = coat::assess(&job.air, &job.product);
@@ -76,6 +96,21 @@ impl Insight {
     pub fn polish_seconds(&self) -> i64 {
         self.panels.iter().map(|p| p.polish.seconds).sum()
     }
+
+    /// What may go at each spot of a panel, in the order of its record; none where a spot has no reading.
+    pub fn spot_budgets(&self, index: usize) -> &[Option<Budget>] {
+        self.panels[index].spot_budgets(&self.job, &self.template, index)
+    }
+
+    /// What more ambition costs over the whole vehicle.
+    pub fn ambition(&self) -> Vec<CarAmbition> {
+        ambition::over_all(&self.job, &self.template, &self.panels)
+    }
+
+    /// The same for the goal of the job.
+    pub fn ambition_now(&self) -> CarAmbition {
+        ambition::now(&self.job, &self.template, &self.panels)
+    }
 }
 
 fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>) -> bool {
@@ -86,7 +121,11 @@ fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>
     }
 }
 
-/// Whether all that counts for every panel is unchanged.
+/// Whether all that counts for every panel is unchanged; the goal counts for the plan alone and is looked at apart.
 fn same_settings(a: &Job, b: &Job) -> bool {
-    a.goal == b.goal && a.gauge == b.gauge && a.assurance == b.assurance && a.policy == b.policy && a.steps == b.steps
+    a.gauge == b.gauge
+        && a.assurance == b.assurance
+        && a.policy == b.policy
+        && a.steps == b.steps
+        && a.test_spots == b.test_spots
 }

@@ -17,25 +17,39 @@ pub struct Beside<'a> {
     pub painted: bool,
 }
 
-/// Findings for every seam across which the finish would visibly differ. `seams` are pairs of indices into `panels`.
+/// A seam across which the finish would visibly differ.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct SeamDifference {
+    /// The two panels, by their places in the list given.
+    pub panels: (usize, usize),
+    /// How they differ, as the end of a sentence.
+    pub cause: String,
+}
+
+/// What to do about it.
+const ADVICE: &str = "work the better one less, the other more where its budget allows, or tell the customer";
+
+/// Every seam across which the finish would visibly differ. `seams` are pairs of indices into `panels`.
 ///
 /// It differs when one side is left and the other corrected, when the levels are two or more apart, or when much more of the
 /// defects goes on one side ([`SEEN_CORRECTION`]). Pairs with an index outside the list are skipped.
-pub fn neighbour_findings(panels: &[Beside<'_>], seams: &[(usize, usize)]) -> Vec<Finding> {
+pub fn seam_differences(panels: &[Beside<'_>], seams: &[(usize, usize)]) -> Vec<SeamDifference> {
+    let painted = |at: usize| panels.get(at).filter(|p| p.painted);
     seams
         .iter()
-        .filter_map(|&(a, b)| Some((panels.get(a)?, panels.get(b)?)))
-        .filter(|(a, b)| a.painted && b.painted)
-        .filter_map(|(a, b)| {
-            let cause = difference(a.plan, b.plan)?;
-            Some(Finding::new(
-                Code::FinishDiffers,
-                format!("{} and {}", a.name, b.name),
-                cause,
-                "work the better one less, the other more where its budget allows, or tell the customer",
-            ))
+        .filter_map(|&(a, b)| {
+            Some(SeamDifference { panels: (a, b), cause: difference(painted(a)?.plan, painted(b)?.plan)? })
         })
         .collect()
+}
+
+/// The same as findings.
+pub fn neighbour_findings(panels: &[Beside<'_>], seams: &[(usize, usize)]) -> Vec<Finding> {
+    let finding = |found: SeamDifference| {
+        let (a, b) = found.panels;
+        Finding::new(Code::FinishDiffers, format!("{} and {}", panels[a].name, panels[b].name), found.cause, ADVICE)
+    };
+    seam_differences(panels, seams).into_iter().map(finding).collect()
 }
 
 /// How two finishes differ visibly; `None` when they do not.
