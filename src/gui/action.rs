@@ -3,7 +3,7 @@
 use super::edit::VehicleWish;
 use super::order::OrderState;
 use super::theme::Theme;
-use super::view_state::{Tool, ViewState, Workspace};
+use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, recommended_spots};
@@ -94,6 +94,10 @@ pub(super) enum ViewChange {
     Scale(f32),
     Turn(Orientation),
     Naming(Naming),
+    /// Sorts the table of panels by a column, or turns its order round.
+    SortTable(Column),
+    /// Opens a step of the shop for changes, or closes it.
+    OpenStep(Option<usize>),
 }
 
 /// Something outside the job.

@@ -55,6 +55,25 @@ pub(super) enum Tool {
     Cut,
 }
 
+/// A column of the table of panels.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Column {
+    Panel,
+    Film,
+    MayGo,
+    Needed,
+    WillGo,
+    Level,
+    Time,
+    Stays,
+}
+
+impl Column {
+    /// All of them, from left to right.
+    pub(super) const ALL: [Self; 8] =
+        [Self::Panel, Self::Film, Self::MayGo, Self::Needed, Self::WillGo, Self::Level, Self::Time, Self::Stays];
+}
+
 /// Everything about the view.
 #[derive(Debug, Clone)]
 pub(super) struct ViewState {
@@ -68,6 +87,10 @@ pub(super) struct ViewState {
     /// Seconds on the planner's clock that the chart's cursor stands at.
     pub(super) moment: Option<i64>,
     pub(super) naming: Naming,
+    /// Column that the table of panels is sorted by, and whether it rises.
+    pub(super) table_order: (Column, bool),
+    /// The step of the shop that is open for changes.
+    pub(super) open_step: Option<usize>,
 }
 
 impl Default for ViewState {
@@ -81,6 +104,8 @@ impl Default for ViewState {
             tool: Tool::Choose,
             moment: None,
             naming: Naming::Uk,
+            table_order: (Column::Level, false),
+            open_step: None,
         }
     }
 }

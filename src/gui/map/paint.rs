@@ -96,7 +96,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
                 paint.rect_filled(area.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
                 paint.galley(area.min, galley, p.ink);
             }
-        } else if !covered(Rect::from_center_size(at, vec2(4.0, 4.0))) {
+        } else if scene.overlay != Overlay::Polish && !covered(Rect::from_center_size(at, vec2(4.0, 4.0))) {
             paint.circle_filled(at, 1.5, p.contour);
         }
     }
