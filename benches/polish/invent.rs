@@ -9,7 +9,7 @@ use lapwright::vehicle::{Surface, load_embedded};
 use std::sync::Arc;
 
 /// A vehicle with `marks` defects on each of its first `panels` painted panels; the rest is bare of readings.
-pub fn vehicle(template: &str, panels: usize, marks: usize) -> Loaded {
+pub(crate) fn vehicle(template: &str, panels: usize, marks: usize) -> Loaded {
     let template = load_embedded(template).expect("an embedded template loads");
     let mut job = (*job_from_text("the sample", SAMPLE).expect("the sample loads").job).clone();
     job.vehicle.template.clone_from(&template.id);
@@ -36,18 +36,18 @@ pub fn vehicle(template: &str, panels: usize, marks: usize) -> Loaded {
 }
 
 /// Twelve steps of fifty passes that leave as many sequences as possible in the running: gentle, few marks, slow where sure.
-pub fn hostile_steps() -> Vec<PolishStep> {
-    let mut state = 1_u64;
+pub(crate) fn hostile_steps(round: u64) -> Vec<PolishStep> {
+    let mut state = round;
     let mut between = |low: f64, high: f64| {
         state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
         low + (high - low) * ((state >> 33) as f64 / (1_u64 << 31) as f64)
     };
-    let start = PolishStep::starting_set();
+    let (start, finish) = (PolishStep::starting_set(), between(0.0, 1.0));
     let step = |at: usize| {
         let (removal, spread) = (between(0.005, 0.4), between(0.0, 4.0));
         PolishStep {
             name: format!("step {at}"),
-            kind: if between(0.0, 1.0) < 0.6 { StepKind::Finish } else { start[at % start.len()].kind },
+            kind: if between(0.0, 1.0) < finish { StepKind::Finish } else { start[at % start.len()].kind },
             removal_um: Micrometres::of(removal),
             removal_spread: spread,
             scratch_left_um: Micrometres::of(between(0.0, 0.3)),

@@ -15,7 +15,7 @@ pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPla
         Level::Leave => "This panel is left as it is.",
         Level::Gloss => "This panel is polished gently for gloss.",
         Level::OneStep => "This panel is polished once.",
-        Level::TwoStep => "This panel is polished in steps, each finer than the one before.",
+        Level::TwoStep => "This panel is polished in several steps, from coarse to fine.",
         Level::SandAndPolish => "This panel is wet sanded and then polished until it is clear again.",
     };
     let mut text = how.to_owned();

@@ -119,7 +119,8 @@ pub(in crate::gui) fn slider(
         .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
     let response = ui.add(slider).labelled_by(name.id);
     let gesture = gesture(ui, &response);
-    response.changed().then_some((draft, gesture))
+    // A held slider says "changed" in every frame where its step rounds the value a little.
+    (response.changed() && (draft - value).abs() > step * 1e-3).then_some((draft, gesture))
 }
 
 /// One of a few things, as a drop-down.

@@ -17,13 +17,13 @@ pub(super) struct Shape {
 /// How a column looks.
 pub(super) fn shape(column: Column) -> Shape {
     let (title, width, align) = match column {
-        Column::Panel => ("Panel", 0.21, Align::LEFT),
-        Column::Film => ("Film at least", 0.11, Align::RIGHT),
-        Column::MayGo => ("May go", 0.09, Align::RIGHT),
-        Column::Needed => ("Needed", 0.09, Align::RIGHT),
-        Column::WillGo => ("Will go", 0.21, Align::LEFT),
-        Column::Level => ("Level", 0.14, Align::LEFT),
-        Column::Time => ("Time", 0.09, Align::RIGHT),
+        Column::Panel => ("Panel", 0.19, Align::LEFT),
+        Column::Film => ("Least film", 0.10, Align::RIGHT),
+        Column::MayGo => ("May go", 0.085, Align::RIGHT),
+        Column::Needed => ("Needed", 0.085, Align::RIGHT),
+        Column::WillGo => ("Will go", 0.24, Align::LEFT),
+        Column::Level => ("Level", 0.16, Align::LEFT),
+        Column::Time => ("Time", 0.08, Align::RIGHT),
         Column::Stays => ("Stays", 0.06, Align::RIGHT),
     };
     Shape { title, width, align }

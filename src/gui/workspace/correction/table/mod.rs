@@ -120,6 +120,11 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
         egui::WidgetInfo::selected(egui::Role::Row, true, chosen, cells.join(", "))
     };
     response.widget_info(said);
+    ui.ctx().accesskit_node_builder(id, |node| {
+        node.set_selected(chosen);
+        node.set_position_in_set(place);
+        node.set_size_of_set(rows.len());
+    });
     if bring && current == Some(index) {
         ui.scroll_to_rect(area, None);
     }
@@ -153,7 +158,7 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
         let written = text(m, index, column);
         match column {
             Column::WillGo => {
-                let half = cell.width() * 0.48;
+                let half = cell.width() * 0.54;
                 put(paint, cell.with_max_x(cell.left() + half), Align::RIGHT, written, FontId::proportional(14.0), ink);
                 let bar = Rect::from_min_max(
                     pos2(cell.left() + half + 8.0, cell.top() + 7.0),
@@ -165,7 +170,7 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
                 let swatch = Rect::from_center_size(pos2(cell.left() + 8.0, cell.center().y), vec2(14.0, 10.0));
                 let level = p.level(m.insight.panels[index].polish.level as usize);
                 paint.rect(swatch, 2.0, level, Stroke::new(1.0, p.seam), egui::StrokeKind::Inside);
-                let room = cell.with_min_x(cell.left() + 22.0);
+                let room = cell.with_min_x(cell.left() + 19.0);
                 put(paint, room, Align::LEFT, written, FontId::proportional(14.0), ink);
             }
             _ => {
