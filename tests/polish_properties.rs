@@ -2,210 +2,17 @@
 
 #![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
 
+mod polish_support;
+
 use lapwright::measure::{Assurance, FilmSummary, Gauge, summarise};
 use lapwright::polish::{
-    Budget, ClearBasis, ClearEstimate, DefectFacts, DefectKind, Finish, Goal, LEAST_USEFUL_UM, LOCAL_AREA_M2,
-    LOCAL_WORTH, Level, PaintHistory, PanelFacts, PolishPlan, PolishStep, RemovalPolicy, StepKind, Treatment, ambition,
-    budget, plan,
+    ClearBasis, ClearEstimate, DefectFacts, Finish, Goal, LEAST_USEFUL_UM, Level, PaintHistory, PanelFacts,
+    RemovalPolicy, ambition, budget, plan,
 };
-use lapwright::units::{Decibels, MetresPerSecondSquared, Micrometres, SquareMetres};
+use lapwright::units::{Micrometres, SquareMetres};
+use polish_support::{any_defect, any_step, as_good_as_trying_everything, counted, facts, um, with_budget};
 use proptest::prelude::*;
 use proptest::test_runner::RngSeed;
-
-const KINDS: [StepKind; 4] = [StepKind::Sand, StepKind::Cut, StepKind::Polish, StepKind::Finish];
-
-fn um(value: f64) -> Micrometres {
-    Micrometres::new(value).unwrap()
-}
-
-prop_compose! {
-    fn any_step()(
-        kind in prop::sample::select(vec![0_usize, 1, 2, 2, 3, 3]),
-        removal in 1..14_u32,
-        spread in 0..10_u32,
-        left in 0..10_u32,
-        clears in 1..60_u32,
-        speed in 1..40_u32,
-        setup_s in 0..90_u32,
-        min_passes in 1..3_u32,
-        more in 0..3_u32,
-    ) -> PolishStep {
-        PolishStep {
-            name: format!("step {kind}"),
-            kind: KINDS[kind],
-            removal_um: um(f64::from(removal) / 10.0),
-            removal_spread: f64::from(spread) / 10.0,
-            scratch_left_um: um(f64::from(left) / 10.0),
-            clears_up_to_um: um(f64::from(clears) / 10.0),
-            seconds_per_m2_pass: f64::from(speed * 10),
-            setup_s,
-            min_passes,
-            max_passes: min_passes + more,
-            vibration_ms2: MetresPerSecondSquared::ZERO,
-            vibration_k_ms2: MetresPerSecondSquared::ZERO,
-            noise_db: Decibels::ZERO,
-        }
-    }
-}
-
-prop_compose! {
-    fn any_defect()(
-        // Mostly kinds that polishing helps; the rest must not matter.
-        kind in prop_oneof![
-            3 => prop::sample::select(vec![DefectKind::Swirl, DefectKind::DeepScratch, DefectKind::Etching]),
-            1 => prop::sample::select(DefectKind::ALL),
-        ],
-        low in 0..40_u32,
-        more in 0..40_u32,
-        weight in 0..8_u32,
-        local in prop::bool::weighted(0.5),
-    ) -> DefectFacts {
-        DefectFacts {
-            kind,
-            depth_um: (um(f64::from(low) / 10.0), um(f64::from(low + more) / 10.0)),
-            weight: f64::from(weight),
-            local,
-        }
-    }
-}
-
-fn facts(defects: &[DefectFacts]) -> PanelFacts<'_> {
-    PanelFacts { defects, ..PanelFacts::new(None, SquareMetres::of(0.7)) }
-}
-
-fn with_budget(allowed: f64) -> Budget {
-    Budget { allowed: um(allowed), limits: Vec::new(), clear: None, edge: None, refused: None, cautions: Vec::new() }
-}
-
-/// One sequence of the brute force.
-#[derive(Clone)]
-struct Sequence {
-    removal: f64,
-    upper: f64,
-    reach: f64,
-    seconds: i64,
-}
-
-/// Every sequence that keeps the rules, found by trying all; shares nothing with the planner.
-fn every_sequence(steps: &[PolishStep], allowed: f64, area: f64) -> Vec<Sequence> {
-    fn extend(
-        steps: &[PolishStep],
-        allowed: f64,
-        area: f64,
-        last: Option<usize>,
-        so_far: &Sequence,
-        all: &mut Vec<Sequence>,
-    ) {
-        for (i, step) in steps.iter().enumerate() {
-            let key = |j: usize| (steps[j].kind, std::cmp::Reverse(steps[j].scratch_left_um), j);
-            if last.is_some_and(|l| key(l) >= key(i)) {
-                continue;
-            }
-            for passes in step.min_passes..=step.max_passes {
-                let mean = f64::from(passes) * step.removal_um.um();
-                let marks = last.map_or(0.0, |l| steps[l].scratch_left_um.um());
-                let upper = so_far.upper + mean * (1.0 + step.removal_spread);
-                if mean + 1e-9 < marks || upper > allowed + 1e-9 {
-                    continue;
-                }
-                let time = (f64::from(passes) * step.seconds_per_m2_pass * area - 1e-9).ceil() as i64;
-                let next = Sequence {
-                    removal: so_far.removal + mean,
-                    upper,
-                    reach: so_far.reach.max(step.clears_up_to_um.um()),
-                    seconds: so_far.seconds + time + i64::from(step.setup_s),
-                };
-                if matches!(step.kind, StepKind::Polish | StepKind::Finish) {
-                    all.push(next.clone());
-                }
-                extend(steps, allowed, area, Some(i), &next, all);
-            }
-        }
-    }
-    let mut all = Vec::new();
-    let nothing = Sequence { removal: 0.0, upper: 0.0, reach: 0.0, seconds: 0 };
-    extend(steps, allowed, area, None, &nothing, &mut all);
-    all
-}
-
-fn helped(defect: &DefectFacts) -> bool {
-    matches!(defect.kind.treatment(), Treatment::Polish | Treatment::Reduce)
-}
-
-fn gone(defect: &DefectFacts, depth: f64) -> f64 {
-    let (low, high) = (defect.depth_um.0.um(), defect.depth_um.1.um());
-    if depth >= high { 1.0 } else { ((depth - low) / (high - low)).clamp(0.0, 1.0) }
-}
-
-/// Best (counted weight, seconds) over all choices of a sequence for the panel and one or none for each local defect.
-fn brute_force(defects: &[DefectFacts], steps: &[PolishStep], allowed: f64, share: f64) -> Option<(f64, i64)> {
-    let area = 0.7;
-    let all: f64 = defects.iter().filter(|d| helped(d)).map(|d| d.weight).sum();
-    let spots = every_sequence(steps, allowed, LOCAL_AREA_M2);
-    let local: Vec<&DefectFacts> = defects.iter().filter(|d| helped(d) && d.local).collect();
-    let mut best: Option<(f64, i64)> = None;
-    let mut offer = |weight: f64, seconds: i64| {
-        let counted = weight.min(share * all);
-        if best.is_none_or(|(c, s)| counted > c + 1e-7 || ((counted - c).abs() <= 1e-7 && seconds < s)) {
-            best = Some((counted, seconds));
-        }
-    };
-    for whole in every_sequence(steps, allowed, area) {
-        let base: f64 = defects
-            .iter()
-            .filter(|d| helped(d) && !d.local)
-            .map(|d| d.weight * gone(d, whole.removal.min(whole.reach)))
-            .sum();
-        // All combinations for the local defects, one after another.
-        let mut combinations = vec![(base, whole.seconds)];
-        for defect in &local {
-            let mut next = Vec::new();
-            for &(weight, seconds) in &combinations {
-                next.push((weight + defect.weight * gone(defect, whole.removal.min(whole.reach)), seconds));
-                for spot in spots.iter().filter(|s| s.upper + whole.upper <= allowed + 1e-9) {
-                    let depth = (whole.removal + spot.removal).min(whole.reach.max(spot.reach));
-                    if gone(defect, depth) < LOCAL_WORTH - 1e-9 {
-                        continue; // not worth a machine
-                    }
-                    next.push((weight + defect.weight * gone(defect, depth), seconds + spot.seconds));
-                }
-            }
-            combinations = next;
-        }
-        for (weight, seconds) in combinations {
-            offer(weight, seconds);
-        }
-    }
-    best
-}
-
-fn counted(defects: &[DefectFacts], plan: &PolishPlan, share: f64) -> f64 {
-    let all: f64 = defects.iter().filter(|d| helped(d)).map(|d| d.weight).sum();
-    (plan.correction * all).min(share * all)
-}
-
-fn keeps_the_rules(plan: &PolishPlan, steps: &[PolishStep], allowed: f64) {
-    for sequence in std::iter::once(&plan.steps).chain(plan.local.iter().map(|l| &l.steps)) {
-        for pair in sequence.windows(2) {
-            assert!(pair[1].removal.um() + 1e-6 >= steps[pair[0].index].scratch_left_um.um(), "marks are left");
-            assert!(pair[0].kind <= pair[1].kind, "a hard step after a gentle one");
-        }
-        if let Some(last) = sequence.last() {
-            assert!(last.kind.leaves_gloss());
-        }
-        for step in sequence {
-            assert!((steps[step.index].min_passes..=steps[step.index].max_passes).contains(&step.passes));
-        }
-    }
-    assert!(plan.removal_upper.um() <= allowed);
-    for local in &plan.local {
-        assert!(plan.removal_upper.um() + local.removal_upper.um() <= allowed + 1e-6);
-    }
-    let seconds: i64 = plan.steps.iter().chain(plan.local.iter().flat_map(|l| &l.steps)).map(|s| s.seconds).sum();
-    assert_eq!(seconds, plan.seconds);
-    assert!(!plan.why.is_empty());
-    assert!((0.0..=1.0).contains(&plan.correction));
-}
 
 proptest! {
     #![proptest_config(ProptestConfig { cases: 6_000, failure_persistence: None, rng_seed: RngSeed::Fixed(1), ..ProptestConfig::default() })]
@@ -217,16 +24,19 @@ proptest! {
         allowed in 2..90_u32,
         share in 0..21_u32,
     ) {
-        let (allowed, share) = (f64::from(allowed) / 10.0, f64::from(share) / 20.0);
-        let plan = plan(&facts(&defects), &with_budget(allowed), &steps, Goal::Correct { share });
-        keeps_the_rules(&plan, &steps, allowed);
-        match brute_force(&defects, &steps, allowed, share) {
-            None => prop_assert_eq!(plan.level, Level::Leave),
-            Some((best, seconds)) => {
-                prop_assert!((counted(&defects, &plan, share) - best).abs() < 1e-6, "{} {}", plan.correction, best);
-                prop_assert_eq!(plan.seconds, seconds);
-            }
-        }
+        as_good_as_trying_everything(&defects, &steps, f64::from(allowed) / 10.0, f64::from(share) / 20.0, None)?;
+    }
+
+    /// The same where somebody holds the panel at a level.
+    #[test]
+    fn a_level_held_by_hand_gets_the_best_of_that_level(
+        steps in prop::collection::vec(any_step(), 1..5),
+        defects in prop::collection::vec(any_defect(), 0..4),
+        allowed in 2..90_u32,
+        share in 0..21_u32,
+        held in prop::sample::select(Level::ALL.to_vec()),
+    ) {
+        as_good_as_trying_everything(&defects, &steps, f64::from(allowed) / 10.0, f64::from(share) / 20.0, Some(held))?;
     }
 
     /// Trying several goals at once gives what planning each of them gives.
@@ -294,16 +104,7 @@ proptest! {
         allowed in 10..150_u32,
         share in 1..21_u32,
     ) {
-        let (allowed, share) = (f64::from(allowed) / 10.0, f64::from(share) / 20.0);
-        let plan = plan(&facts(&defects), &with_budget(allowed), &steps, Goal::Correct { share });
-        keeps_the_rules(&plan, &steps, allowed);
-        match brute_force(&defects, &steps, allowed, share) {
-            None => prop_assert_eq!(plan.level, Level::Leave),
-            Some((best, seconds)) => {
-                prop_assert!((counted(&defects, &plan, share) - best).abs() < 1e-6, "{} {}", plan.correction, best);
-                prop_assert_eq!(plan.seconds, seconds);
-            }
-        }
+        as_good_as_trying_everything(&defects, &steps, f64::from(allowed) / 10.0, f64::from(share) / 20.0, None)?;
     }
 }
 

@@ -5,7 +5,7 @@ use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
 use crate::job::{Customer, Defect, GlossReading, Job, Member, PanelRecord, PreviousCoating, Spot, Survey, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, Ledger, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
 use crate::units::Date;
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
@@ -40,6 +40,8 @@ pub(super) struct JobFile {
     policy: RemovalPolicy,
     #[serde(default = "PolishStep::starting_set")]
     steps: Vec<PolishStep>,
+    #[serde(default, skip_serializing_if = "nothing_tested")]
+    test_spots: TestSpots,
     #[serde(default)]
     panels: Vec<PanelFile>,
     #[serde(default)]
@@ -63,6 +65,8 @@ struct PanelFile {
     hardness: PaintHardness,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     substrate: Option<Substrate>,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    level_at_most: Option<Level>,
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     left_uncoated: bool,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
@@ -75,6 +79,10 @@ struct PanelFile {
     removals: Ledger,
     #[serde(default, skip_serializing_if = "String::is_empty")]
     note: String,
+}
+
+fn nothing_tested(tests: &TestSpots) -> bool {
+    *tests == TestSpots::default()
 }
 
 impl JobFile {
@@ -94,6 +102,7 @@ impl JobFile {
             assurance: job.assurance,
             policy: job.policy.clone(),
             steps: job.steps.clone(),
+            test_spots: (*job.test_spots).clone(),
             panels: job.panels.iter().map(|(id, record)| PanelFile::of(id, record)).collect(),
             order: job.order.as_deref().cloned(),
         }
@@ -128,6 +137,7 @@ impl JobFile {
             assurance: self.assurance,
             policy: self.policy,
             steps: self.steps,
+            test_spots: Arc::new(self.test_spots),
             product: self.product,
             air: self.air,
             panels,
@@ -151,6 +161,7 @@ impl PanelFile {
             coating,
             hardness,
             substrate,
+            level_at_most,
             left_uncoated,
             spots,
             defects,
@@ -166,6 +177,7 @@ impl PanelFile {
             coating,
             hardness,
             substrate,
+            level_at_most,
             left_uncoated,
             spots,
             defects,
@@ -183,6 +195,7 @@ impl PanelFile {
             coating: self.coating,
             hardness: self.hardness,
             substrate: self.substrate,
+            level_at_most: self.level_at_most,
             left_uncoated: self.left_uncoated,
             spots: self.spots,
             defects: self.defects,

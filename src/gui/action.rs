@@ -6,7 +6,7 @@ use super::import::ImportWish;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::theme::Theme;
-use super::view_state::{Tool, ViewState, Workspace};
+use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, Stop, recommended_spots, survey_stops};
@@ -117,6 +117,10 @@ pub(super) enum ViewChange {
     Scale(f32),
     Turn(Orientation),
     Naming(Naming),
+    /// Sorts the table of panels by a column, or turns its order round.
+    SortTable(Column),
+    /// Opens a step of the shop for changes, or closes it.
+    OpenStep(Option<usize>),
 }
 
 /// Something outside the job.

@@ -290,9 +290,15 @@ impl App {
             Some(editing) => below("floor", edit::FLOOR_HEIGHT)
                 .frame(sheet(Margin::same(0)))
                 .show(ui, |ui| edit::below_ui(ui, &model, editing, out)),
-            None => below("chart", theme::CHART_HEIGHT)
+            // One size for all workspaces, so that the map stays where it is.
+            None => Panel::bottom("chart")
+                .default_size(theme::CHART_HEIGHT)
+                .size_range(theme::CHART_HEIGHT..=3.0 * theme::CHART_HEIGHT)
                 .frame(sheet(Margin::same(0)))
-                .show(ui, |ui| chart::chart_ui(ui, &model, out)),
+                .show(ui, |ui| match model.view.workspace {
+                    Workspace::Correction => workspace::table_ui(ui, &model, out),
+                    _ => chart::chart_ui(ui, &model, out),
+                }),
         };
         let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
         CentralPanel::default().frame(table).show(ui, |ui| {

@@ -5,7 +5,7 @@ use super::app::App;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::theme;
-use super::view_state::{Tool, ViewState};
+use super::view_state::{Column, Tool, ViewState};
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
@@ -114,6 +114,12 @@ impl App {
                 }
             }
             ViewChange::Naming(naming) => view.naming = naming,
+            ViewChange::SortTable(column) => {
+                let (before, rising) = view.table_order;
+                // Names rise first, figures fall first: the most of something is what one looks for.
+                view.table_order = (column, if before == column { !rising } else { column == Column::Panel });
+            }
+            ViewChange::OpenStep(step) => view.open_step = step,
         }
     }
 

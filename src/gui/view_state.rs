@@ -82,6 +82,25 @@ impl Shape {
     }
 }
 
+/// A column of the table of panels.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum Column {
+    Panel,
+    Film,
+    MayGo,
+    Needed,
+    WillGo,
+    Level,
+    Time,
+    Stays,
+}
+
+impl Column {
+    /// All of them, from left to right.
+    pub(super) const ALL: [Self; 8] =
+        [Self::Panel, Self::Film, Self::MayGo, Self::Needed, Self::WillGo, Self::Level, Self::Time, Self::Stays];
+}
+
 /// Everything about the view.
 #[derive(Debug, Clone)]
 pub(super) struct ViewState {
@@ -99,6 +118,10 @@ pub(super) struct ViewState {
     pub(super) entry: Entry,
     /// The defect of the chosen panel that is open, by its place in the record.
     pub(super) defect: Option<usize>,
+    /// Column that the table of panels is sorted by, and whether it rises.
+    pub(super) table_order: (Column, bool),
+    /// The step of the shop that is open for changes.
+    pub(super) open_step: Option<usize>,
 }
 
 impl Default for ViewState {
@@ -114,6 +137,8 @@ impl Default for ViewState {
             naming: Naming::Uk,
             entry: Entry::default(),
             defect: None,
+            table_order: (Column::Level, false),
+            open_step: None,
         }
     }
 }

@@ -4,9 +4,11 @@
 //! again only the panels whose record, or a setting that counts for all of them, has changed.
 
 mod after;
+mod ambition;
 mod coating;
 mod exposure;
 mod film;
+mod neighbours;
 mod open_points;
 mod panel;
 mod readings;
@@ -15,6 +17,7 @@ mod route;
 mod spots;
 
 pub use after::{AfterPolishing, Went};
+pub use ambition::CarAmbition;
 pub use coating::{
     CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
     reason_in_words,
@@ -22,7 +25,7 @@ pub use coating::{
 pub use exposure::{WorkerExposure, exposure};
 pub use film::{SurveyFilm, place};
 pub use open_points::{OpenPoints, mirror_of};
-pub use panel::PanelInsight;
+pub use panel::{AMBITIONS, PanelInsight};
 pub use readings::add_readings;
 pub use report::{PlanReport, report};
 pub use route::{SAME_PLACE_MM, Stop, metres_walked, spots_at, survey_stops};
@@ -31,8 +34,10 @@ pub use spots::{recommended_places, recommended_spots};
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};
 use crate::measure::MeasuredRemoval;
+use crate::polish::{Budget, Learned, SeamDifference, learn};
 use crate::vehicle::Template;
 use after::over_vehicle;
+use neighbours::differences;
 use open_points::open_points;
 use std::sync::Arc;
 
@@ -45,6 +50,10 @@ pub struct Insight {
     pub points: OpenPoints,
     /// Mean change over the panels read before and after polishing; none with fewer than two.
     pub removal: Option<MeasuredRemoval>,
+    /// What test spots teach about this paint.
+    pub learned: Arc<Learned>,
+    /// Seams across which the finish would visibly differ, by the places of their panels.
+    pub differences: Vec<SeamDifference>,
     /// What the air allows.
     pub air: AirVerdict,
     job: Arc<Job>,
@@ -55,12 +64,16 @@ pub struct Insight {
 impl Insight {
     /// Works everything out.
     pub fn new(job: &Arc<Job>, template: &Arc<Template>) -> Self {
-        let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i)).collect();
+        let learned = learn(&job.steps, &job.test_spots);
+        let panels: Vec<_> =
+            (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i, &learned)).collect();
         Self {
             worked_out: panels.len(),
             points: open_points(job, template, &panels),
             removal: over_vehicle(job, &job.suspects()),
+            differences: differences(template, &panels),
             panels,
+            learned: Arc::new(learned),
             air: coat::assess(&job.air, &job.product),
             job: Arc::clone(job),
             template: Arc::clone(template),
@@ -77,11 +90,18 @@ impl Insight {
             return self.worked_out;
         }
         let mut anew = 0;
+        let other_goal = self.job.goal != job.goal;
         for (index, (panel, insight)) in template.panels.iter().zip(&mut self.panels).enumerate() {
             if !same_record(self.job.record(&panel.id), job.record(&panel.id)) {
-                *insight = PanelInsight::new(job, template, index);
+                *insight = PanelInsight::new(job, template, index, &self.learned);
+                anew += 1;
+            } else if other_goal {
+                insight.replan(job, template, index, &self.learned);
                 anew += 1;
             }
+        }
+        if anew > 0 {
+            self.differences = differences(template, &self.panels);
         }
         if self.job.air != job.air || self.job.product != job.product {
             self.air = coat::assess(&job.air, &job.product);
@@ -99,6 +119,21 @@ impl Insight {
     pub fn polish_seconds(&self) -> i64 {
         self.panels.iter().map(|p| p.polish.seconds).sum()
     }
+
+    /// What may go at each spot of a panel, in the order of its record; none where a spot has no reading.
+    pub fn spot_budgets(&self, index: usize) -> &[Option<Budget>] {
+        self.panels[index].spot_budgets(&self.job, &self.template, index)
+    }
+
+    /// What more ambition costs over the whole vehicle.
+    pub fn ambition(&self) -> Vec<CarAmbition> {
+        ambition::over_all(&self.job, &self.template, &self.panels)
+    }
+
+    /// The same for the goal of the job.
+    pub fn ambition_now(&self) -> CarAmbition {
+        ambition::now(&self.job, &self.template, &self.panels)
+    }
 }
 
 fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>) -> bool {
@@ -109,14 +144,14 @@ fn same_record(before: Option<&Arc<PanelRecord>>, now: Option<&Arc<PanelRecord>>
     }
 }
 
-/// Whether all that counts for every panel is unchanged.
+/// Whether all that counts for every panel is unchanged; the goal counts for the plan alone and is looked at apart.
 fn same_settings(a: &Job, b: &Job) -> bool {
     let checks = |job: &Job| job.surveys.iter().map(|s| (s.stage, s.checks.clone())).collect::<Vec<_>>();
     a.date == b.date
-        && a.goal == b.goal
         && a.gauge == b.gauge
         && a.assurance == b.assurance
         && a.policy == b.policy
         && a.steps == b.steps
+        && a.test_spots == b.test_spots
         && checks(a) == checks(b)
 }

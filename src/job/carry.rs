@@ -89,6 +89,8 @@ fn take_in(carried: &mut Records, panel: &PanelId, record: Arc<PanelRecord>) {
     if known.hardness == PaintHardness::Usual {
         known.hardness = record.hardness;
     }
+    // Of two levels held by hand the lower one is safe.
+    known.level_at_most = known.level_at_most.into_iter().chain(record.level_at_most).min();
     known.left_uncoated |= record.left_uncoated;
     known.spots.extend(record.spots.iter().cloned());
     known.defects.extend(record.defects.iter().cloned());

@@ -18,6 +18,7 @@ const MOST_SURVEYS: usize = 100;
 const MOST_CHECKS: usize = 10_000;
 const MOST_WORKERS: usize = 64;
 const MOST_STEPS: usize = 12;
+const MOST_TESTS: usize = 200;
 const MOST_ROWS: usize = 5_000;
 /// Latest start in an order, in seconds: what the planner's clock can hold.
 const LATEST_START: i64 = 1_000_000_000;
@@ -89,6 +90,11 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
     }
     for (i, step) in job.steps.iter().enumerate() {
         text(&|| format!("steps[{i}].name"), &step.name);
+        text(&|| format!("steps[{i}].equipment.pad"), &step.equipment.pad);
+        text(&|| format!("steps[{i}].equipment.abrasive"), &step.equipment.abrasive);
+    }
+    for (i, result) in job.test_spots.results.iter().enumerate() {
+        text(&|| format!("test_spots.results[{i}].step"), &result.step);
     }
     for (i, survey) in job.surveys.iter().enumerate() {
         text(&|| format!("surveys[{i}].date"), &survey.date);
@@ -260,6 +266,7 @@ fn counts(job: &Job, found: &mut Vec<Finding>) {
         ("panels", "earlier visits", records().map(|r| r.removals.entries.len()).sum(), MOST_CHECKS),
         ("crew", "workers", job.crew.len(), MOST_WORKERS),
         ("steps", "polishing steps", job.steps.len(), MOST_STEPS),
+        ("test_spots.results", "results of test spots", job.test_spots.results.len(), MOST_TESTS),
         ("order", "rows of an order", job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),
         ("panels", "spots", records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
         ("panels", "readings", records().map(|r| r.reading_count()).sum(), MOST_READINGS),

@@ -10,7 +10,7 @@ use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
+use crate::polish::{Finish, Goal, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::Serialize;
@@ -129,6 +129,10 @@ pub enum Command {
     Survey(SurveyChange),
     /// What may be taken off.
     SetPolicy(Box<RemovalPolicy>),
+    /// The steps that the shop has. Test results follow a step that only gets another name.
+    SetSteps(Vec<PolishStep>),
+    /// How hard the paint is, and what test spots showed.
+    SetTestSpots(Arc<TestSpots>),
     /// The coating.
     SetProduct(Box<Product>),
     /// The air.
@@ -169,6 +173,8 @@ pub enum PanelFact {
     Hardness(PaintHardness),
     /// What lies under the paint, where it is not what the vehicle has there.
     Substrate(Option<Substrate>),
+    /// The hardest level that it may be polished at.
+    LevelAtMost(Option<Level>),
     /// Whether it stays uncoated.
     LeftUncoated(bool),
     /// A note.
@@ -232,6 +238,8 @@ impl Command {
             Self::SetAssurance(_) => "change how sure",
             Self::Survey(change) => change.label(),
             Self::SetPolicy(_) => "change removal limits",
+            Self::SetSteps(_) => "change steps",
+            Self::SetTestSpots(_) => "change test spot",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
             Self::SetOrder(Some(_)) => "accept order",
@@ -263,7 +271,9 @@ impl Command {
                     number = number.saturating_add(1);
                     Reading { survey, number, ..*reading }
                 };
-                let spots = spots.iter().map(|s| Spot { readings: s.readings.iter().map(&mut numbered).collect(), ..s.clone() });
+                let spots = spots
+                    .iter()
+                    .map(|s| Spot { readings: s.readings.iter().map(&mut numbered).collect(), ..s.clone() });
                 let spots: Vec<Spot> = spots.collect();
                 record(job, panel).spots.extend(spots);
             }
@@ -329,6 +339,8 @@ impl Command {
             Self::SetAssurance(assurance) => job.assurance = in_range(assurance)?,
             Self::Survey(change) => change.carry_out(job)?,
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
+            Self::SetSteps(steps) => super::steps::set_steps(job, in_range(steps)?)?,
+            Self::SetTestSpots(tests) => job.test_spots = Arc::new(in_range(&**tests)?),
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),
@@ -357,6 +369,7 @@ fn set_fact(record: &mut PanelRecord, fact: &PanelFact) {
         PanelFact::Coating(coating) => record.coating = *coating,
         PanelFact::Hardness(hardness) => record.hardness = *hardness,
         PanelFact::Substrate(substrate) => record.substrate = *substrate,
+        PanelFact::LevelAtMost(level) => record.level_at_most = *level,
         PanelFact::LeftUncoated(left) => record.left_uncoated = *left,
         PanelFact::Note(note) => record.note.clone_from(note),
     }

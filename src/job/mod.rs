@@ -13,6 +13,7 @@ mod model;
 mod paint;
 mod photo;
 mod refusal;
+mod steps;
 mod survey;
 mod survey_change;
 mod survey_check;

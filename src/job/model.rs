@@ -7,7 +7,7 @@ use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, Ledger, PaintHardness, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
@@ -41,6 +41,8 @@ pub struct Job {
     pub policy: RemovalPolicy,
     /// The polishing steps that the shop has, coarsest first.
     pub steps: Vec<PolishStep>,
+    /// How hard the paint is, and what test spots showed.
+    pub test_spots: Arc<TestSpots>,
     /// The coating.
     pub product: Product,
     /// The air and the coldest panel.
@@ -134,6 +136,8 @@ pub struct PanelRecord {
     pub hardness: PaintHardness,
     /// What lies under the paint, where it differs from the template.
     pub substrate: Option<Substrate>,
+    /// The hardest level that it may be polished at, where somebody holds it lower than the plan would.
+    pub level_at_most: Option<Level>,
     /// Whether the panel is left out of the coating.
     pub left_uncoated: bool,
     /// Places of readings, in the order they were taken.

@@ -1,11 +1,9 @@
 //! What more ambition costs, in time and in clear.
 
 use super::budget::Budget;
-use super::choose::{Candidates, Choice};
 use super::facts::PanelFacts;
-use super::outcome::{correction, outcomes};
+use super::prospect::Prospect;
 use super::step::PolishStep;
-use crate::measure::thickness;
 use crate::units::{Micrometres, Seconds};
 
 /// What one goal costs on one panel.
@@ -27,17 +25,5 @@ pub struct AmbitionPoint {
 ///
 /// On a refused panel every point is zero.
 pub fn ambition(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], wanted: &[f64]) -> Vec<AmbitionPoint> {
-    let candidates = budget.refused.is_none().then(|| Candidates::new(facts, budget.allowed, steps));
-    let point = |&wanted: &f64| {
-        let share = if wanted.is_nan() { 0.0 } else { wanted.clamp(0.0, 1.0) };
-        let choice = candidates.as_ref().and_then(|c| c.choose(share)).unwrap_or_else(Choice::nothing);
-        AmbitionPoint {
-            wanted: share,
-            correction: if choice.whole.passes.is_empty() { 0.0 } else { correction(facts, &outcomes(facts, &choice)) },
-            seconds: choice.whole.seconds + choice.local.iter().map(|(_, found)| found.seconds).sum::<Seconds>(),
-            removal: thickness(choice.whole.removal),
-            removal_upper: thickness(choice.whole.removal_upper).min(budget.allowed),
-        }
-    };
-    wanted.iter().map(point).collect()
+    Prospect::new(facts, budget, steps).ambition(facts, budget, wanted)
 }

@@ -6,8 +6,9 @@
 
 use super::facts::{DefectFacts, PanelFacts};
 use super::local::LOCAL_AREA_M2;
-use super::search::{FINEST_UM, Found, ROUNDING, Search, sequences};
+use super::search::{FINEST_UM, Found, ROUNDING, Search};
 use super::step::PolishStep;
+use super::within::sequences_within;
 use crate::units::{Micrometres, Seconds};
 
 /// Extra work at a single defect is done only where at least this share of it is gone afterwards (our estimate); otherwise it is
@@ -51,9 +52,10 @@ impl Extra {
 }
 
 /// Everything that can be chosen from on one panel, so that several goals can be tried without searching again.
-pub(super) struct Candidates<'a> {
+#[derive(Debug, Clone)]
+pub(super) struct Candidates {
     /// Defects that polishing helps, with their place in the facts.
-    helped: Vec<(usize, &'a DefectFacts)>,
+    helped: Vec<(usize, DefectFacts)>,
     /// Their weights together.
     all: f64,
     allowed: f64,
@@ -69,19 +71,21 @@ pub(super) struct Candidates<'a> {
     unit: f64,
 }
 
-impl<'a> Candidates<'a> {
-    pub(super) fn new(facts: &PanelFacts<'a>, allowed: Micrometres, steps: &[PolishStep]) -> Self {
+impl Candidates {
+    pub(super) fn new(facts: &PanelFacts<'_>, allowed: Micrometres, steps: &[PolishStep]) -> Self {
         let helps = |d: &DefectFacts| d.kind.treatment().by_removal() && d.safe_weight() > 0.0;
-        let helped: Vec<(usize, &DefectFacts)> = facts.defects.iter().enumerate().filter(|(_, d)| helps(d)).collect();
+        let all = facts.defects.iter().copied().enumerate();
+        let helped: Vec<(usize, DefectFacts)> = all.filter(|(_, d)| helps(d)).collect();
         let deepest = |d: &DefectFacts| d.depth_um.0.max(d.depth_um.1).um();
         let useful = helped.iter().map(|(_, d)| deepest(d)).fold(0.0, f64::max);
         let spot_area = LOCAL_AREA_M2.min(facts.area.m2());
         let places = heaviest_places(&helped);
-        let over_panel = sequences(steps, allowed.um(), facts.area.m2(), useful);
+        let held = facts.level_at_most;
+        let over_panel = sequences_within(held, steps, allowed.um(), facts.area.m2(), useful);
         let at_spot = if places.is_empty() {
             Search { found: Vec::new(), labels: 0, unit: over_panel.unit }
         } else {
-            sequences(steps, allowed.um(), spot_area, useful)
+            sequences_within(held, steps, allowed.um(), spot_area, useful)
         };
         Self {
             all: helped.iter().map(|(_, d)| d.safe_weight()).sum(),
@@ -137,7 +141,7 @@ impl<'a> Candidates<'a> {
     /// `rival`. Gains within `slack` are taken as equal.
     fn extra_work(&self, whole: &Found, gone: f64, wanted: f64, rival: Option<&Rank>, slack: f64) -> Option<Extra> {
         let left = self.allowed - whole.removal_upper;
-        let (missing, places) = (wanted - gone, self.places.iter().map(|&at| self.helped[at]));
+        let (missing, places) = (wanted - gone, self.places.iter().map(|&at| &self.helped[at]));
         let margin = slack * (self.places.len() + 2) as f64; // every join may round by one slack
         let latest = match rival {
             Some(r) if r.counted + slack >= wanted => r.seconds - whole.seconds,
@@ -150,7 +154,7 @@ impl<'a> Candidates<'a> {
             return None;
         }
         let options: Vec<(usize, Vec<(usize, f64)>)> =
-            places.map(|(index, defect)| (index, self.options(whole, defect, left, latest, slack))).collect();
+            places.map(|(index, defect)| (*index, self.options(whole, defect, left, latest, slack))).collect();
         // What the places from each on can gain at most.
         let mut ahead = vec![0.0; options.len() + 1];
         for (at, (_, options)) in options.iter().enumerate().rev() {
@@ -193,7 +197,7 @@ impl<'a> Candidates<'a> {
         let fitting = self.most_at_spot.partition_point(|&(upper, _)| upper <= left + ROUNDING);
         let Some((_, removal)) = fitting.checked_sub(1).map(|last| self.most_at_spot[last]) else { return 0.0 };
         let gain = |&at: &usize| {
-            let defect = self.helped[at].1;
+            let defect = &self.helped[at].1;
             let share = defect.share_gone(whole.removal + removal) - defect.share_gone(whole.depth_cleared());
             defect.safe_weight() * share
         };
@@ -241,7 +245,7 @@ fn most_by_upper(sequences: &[Found]) -> Vec<(f64, f64)> {
 }
 
 /// The heaviest of the single defects, as places in `helped`, in the order of the defects.
-fn heaviest_places(helped: &[(usize, &DefectFacts)]) -> Vec<usize> {
+fn heaviest_places(helped: &[(usize, DefectFacts)]) -> Vec<usize> {
     let mut places: Vec<usize> = (0..helped.len()).filter(|&at| helped[at].1.local).collect();
     places.sort_by(|&a, &b| helped[b].1.safe_weight().total_cmp(&helped[a].1.safe_weight()));
     places.truncate(MOST_PLACES);

@@ -2,6 +2,7 @@
 
 use super::clear::ClearEstimate;
 use super::defect::DefectKind;
+use super::plan::Level;
 use crate::measure::FilmSummary;
 use crate::units::{Micrometres, SquareMetres};
 use serde::{Deserialize, Serialize};
@@ -162,6 +163,8 @@ pub struct PanelFacts<'a> {
     pub sensor: Option<Sensor>,
     /// Whether the panel is mostly edges and body lines (pillars, sills, mirror caps).
     pub narrow: bool,
+    /// The hardest level that somebody holds it at; `None` leaves it to the plan.
+    pub level_at_most: Option<Level>,
     /// What is wrong with it; may be empty.
     pub defects: &'a [DefectFacts],
 }
@@ -180,6 +183,7 @@ impl<'a> PanelFacts<'a> {
             measured_clear: None,
             sensor: None,
             narrow: false,
+            level_at_most: None,
             defects: &[],
         }
     }

@@ -15,9 +15,12 @@ mod budget;
 mod calibrate;
 mod choose;
 mod clear;
+mod customer;
 mod defect;
+mod equipment;
 mod exposure;
 mod facts;
+mod learned;
 mod ledger;
 mod local;
 mod materials;
@@ -27,11 +30,14 @@ mod pair;
 mod plan;
 mod policy;
 mod preston;
+mod prospect;
 mod search;
 mod severity;
 mod sieve;
 mod step;
+mod test_spot;
 mod ultraviolet;
+mod within;
 mod words;
 
 pub use ambition::{AmbitionPoint, ambition};
@@ -42,20 +48,24 @@ pub use calibrate::{
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
+pub use equipment::{Drive, Equipment};
 pub use exposure::{
     HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until,
     noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
 };
 pub use facts::{DefectFacts, Finish, PaintHistory, PanelFacts, Sensor};
+pub use learned::{Learned, SHARES_APART, learn};
 pub use ledger::{Ledger, LedgerEntry, RemovalSource};
 pub use local::{LOCAL_AREA_M2, LocalWork};
 pub use materials::{Mixture, RatioReading, StepMaterials, UsePolicy, materials, mix};
-pub use neighbour::{Beside, SEEN_CORRECTION, neighbour_findings};
+pub use neighbour::{Beside, SEEN_CORRECTION, SeamDifference, neighbour_findings, seam_differences};
 pub use outcome::Outcome;
 pub use pair::{DayExposure, PolishOperation, day_exposure, exposure_advice, polish_operations, share_vibration};
 pub use plan::{Goal, Level, PlannedStep, PolishPlan, Stays, plan};
 pub use policy::RemovalPolicy;
 pub use preston::{Working, orbital_speed, rotary_speed};
+pub use prospect::Prospect;
 pub use severity::{Fingernail, depth_by_fingernail, size_class, visible_weight};
 pub use step::{PolishStep, StepKind};
+pub use test_spot::{FinishSeen, NextTest, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots};
 pub use ultraviolet::ultraviolet_factor;

@@ -1,10 +1,12 @@
 //! What will be done to a panel.
 
 use super::budget::Budget;
-use super::choose::{Candidates, Choice};
+use super::choose::Choice;
+use super::customer;
 use super::facts::PanelFacts;
 use super::local::LocalWork;
 use super::outcome::{Outcome, correction, outcomes};
+use super::prospect::Prospect;
 use super::search::Found;
 use super::step::{PolishStep, StepKind};
 use super::words;
@@ -14,7 +16,8 @@ use serde::{Deserialize, Serialize};
 use std::fmt;
 
 /// How hard a panel is worked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Level {
     /// Not polished.
     Leave,
@@ -29,6 +32,9 @@ pub enum Level {
 }
 
 impl Level {
+    /// All of them, gentlest first.
+    pub const ALL: [Self; 5] = [Self::Leave, Self::Gloss, Self::OneStep, Self::TwoStep, Self::SandAndPolish];
+
     /// The level of a sequence, by the kinds of its steps.
     pub fn of(kinds: impl IntoIterator<Item = StepKind>) -> Self {
         let kinds: Vec<StepKind> = kinds.into_iter().collect();
@@ -124,8 +130,10 @@ pub struct PolishPlan {
     pub seconds: Seconds,
     /// Share of the weighted defects that goes, 0 to 1; those that removal can't help are not counted. 1 when there are none.
     pub correction: f64,
-    /// Reasons as sentences that an apprentice and a customer understand; at least one.
+    /// Reasons as sentences for those who work on it; at least one.
     pub why: Vec<String>,
+    /// What becomes of the panel, in a sentence or two for the customer.
+    pub for_customer: String,
     /// What becomes of each defect, one entry each in the order given.
     pub outcomes: Vec<Outcome>,
     /// Defects that do not go or only fade, with the reason.
@@ -143,16 +151,21 @@ pub struct PolishPlan {
 /// then less time, then less removal over the panel. Best as far as [`PolishPlan::resolution`] tells, with extra work at the
 /// twelve heaviest single defects at most.
 pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
-    let chosen = budget
-        .refused
-        .is_none()
-        .then(|| Candidates::new(facts, budget.allowed, steps))
-        .and_then(|candidates| candidates.choose(goal.share()))
-        .unwrap_or_else(Choice::nothing);
+    Prospect::new(facts, budget, steps).plan(facts, budget, steps, goal)
+}
+
+/// A plan from what was chosen.
+pub(super) fn planned(
+    facts: &PanelFacts<'_>,
+    budget: &Budget,
+    steps: &[PolishStep],
+    goal: Goal,
+    chosen: &Choice,
+) -> PolishPlan {
     let planned = planned_steps(&chosen.whole, steps, facts.area.m2());
     let local: Vec<LocalWork> =
         chosen.local.iter().map(|(defect, found)| LocalWork::new(*defect, found, steps, facts.area)).collect();
-    let outcomes = outcomes(facts, &chosen);
+    let outcomes = outcomes(facts, chosen);
     let mut plan = PolishPlan {
         level: Level::of(planned.iter().map(|s| s.kind)),
         removal: thickness(chosen.whole.removal),
@@ -160,6 +173,7 @@ pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal:
         seconds: chosen.whole.seconds + local.iter().map(|l| l.seconds).sum::<Seconds>(),
         correction: correction(facts, &outcomes),
         why: Vec::new(),
+        for_customer: String::new(),
         stays: words::stays(facts, budget, &outcomes),
         resolution: thickness(chosen.unit),
         steps: planned,
@@ -167,6 +181,7 @@ pub fn plan(facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal:
         outcomes,
     };
     plan.why = words::why(facts, budget, &plan, goal);
+    plan.for_customer = customer::sentence(facts, budget, &plan);
     plan
 }
 

@@ -1,5 +1,6 @@
 //! The steps a shop works with.
 
+use super::equipment::{Drive, Equipment};
 use crate::units::fields;
 use crate::units::{Decibels, MetresPerSecondSquared, Micrometres};
 use serde::{Deserialize, Serialize};
@@ -73,6 +74,9 @@ pub struct PolishStep {
     pub vibration_k_ms2: MetresPerSecondSquared,
     /// Sound level at the ear while the machine runs; zero for work by hand.
     pub noise_db: Decibels,
+    /// What it is done with.
+    #[serde(default, skip_serializing_if = "Equipment::is_unsaid")]
+    pub equipment: Equipment,
 }
 
 /// More passes than this are never planned.
@@ -107,7 +111,7 @@ impl PolishStep {
 
     /// A set of steps to start from. Every number is our estimate inside what trade pages give per step; a test spot replaces it.
     pub fn starting_set() -> Vec<Self> {
-        let dual_action = |name: &str, kind, removal, left, clears, seconds, passes: (u32, u32)| Self {
+        let step = |name: &str, kind, removal, left, clears, seconds, passes: (u32, u32)| Self {
             name: name.to_owned(),
             kind,
             removal_um: Micrometres::of(removal),
@@ -118,22 +122,48 @@ impl PolishStep {
             setup_s: 60,
             min_passes: passes.0,
             max_passes: passes.1,
-            vibration_ms2: MetresPerSecondSquared::of(4.0),
-            vibration_k_ms2: MetresPerSecondSquared::of(1.5),
-            noise_db: Decibels::of(82.0),
-        };
-        let by_hand = |step: Self| Self {
             vibration_ms2: MetresPerSecondSquared::ZERO,
             vibration_k_ms2: MetresPerSecondSquared::ZERO,
             noise_db: Decibels::ZERO,
+            equipment: Equipment::default(),
+        };
+        let by_hand = |abrasive: &str, step: Self| {
+            let (pad, abrasive) = ("sanding block".to_owned(), abrasive.to_owned());
+            Self { equipment: Equipment { drive: Drive::Hand, pad, abrasive, ..Equipment::default() }, ..step }
+        };
+        let orbital = |pad: &str, abrasive: &str, step: Self| Self {
+            vibration_ms2: MetresPerSecondSquared::of(4.0),
+            vibration_k_ms2: MetresPerSecondSquared::of(1.5),
+            noise_db: Decibels::of(82.0),
+            equipment: Equipment {
+                drive: Drive::Orbital,
+                orbit_mm: 15.0,
+                per_minute: 4_000.0,
+                pad_mm: 125.0,
+                pad: pad.to_owned(),
+                abrasive: abrasive.to_owned(),
+                ..Equipment::default()
+            },
             ..step
         };
         vec![
-            by_hand(dual_action("Wet sanding by hand, P2500", StepKind::Sand, 1.0, 1.7, 8.0, 300.0, (1, 4))),
-            by_hand(dual_action("Wet sanding by hand, P3000", StepKind::Sand, 0.6, 1.3, 6.0, 300.0, (1, 4))),
-            dual_action("Cutting polish, firm pad", StepKind::Cut, 0.8, 0.5, 6.0, 240.0, (2, 6)),
-            dual_action("Medium polish, medium pad", StepKind::Polish, 0.4, 0.25, 3.0, 240.0, (2, 6)),
-            dual_action("Fine polish, soft pad", StepKind::Finish, 0.12, 0.05, 1.0, 200.0, (2, 6)),
+            by_hand("P2500, wet", step("Wet sanding by hand, P2500", StepKind::Sand, 1.0, 1.7, 8.0, 300.0, (1, 4))),
+            by_hand("P3000, wet", step("Wet sanding by hand, P3000", StepKind::Sand, 0.6, 1.3, 6.0, 300.0, (1, 4))),
+            orbital(
+                "firm",
+                "cutting polish",
+                step("Cutting polish, firm pad", StepKind::Cut, 0.8, 0.5, 6.0, 240.0, (2, 6)),
+            ),
+            orbital(
+                "medium",
+                "medium polish",
+                step("Medium polish, medium pad", StepKind::Polish, 0.4, 0.25, 3.0, 240.0, (2, 6)),
+            ),
+            orbital(
+                "soft",
+                "fine polish",
+                step("Fine polish, soft pad", StepKind::Finish, 0.12, 0.05, 1.0, 200.0, (2, 6)),
+            ),
         ]
     }
 }

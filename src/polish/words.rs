@@ -14,7 +14,9 @@ pub(super) fn why(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
         return vec![refused.clone()];
     }
     let mut why = Vec::new();
-    if plan.level == Level::Leave {
+    if plan.level == Level::Leave && facts.level_at_most == Some(Level::Leave) {
+        why.push(format!("Left as it is, as chosen by hand; {:.1} may go.", budget.allowed));
+    } else if plan.level == Level::Leave {
         why.push(format!("Left as it is: {:.1} may go, and even the gentlest step could take more.", budget.allowed));
     } else {
         why.push(what_is_done(plan));
@@ -66,6 +68,8 @@ fn what_it_brings(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
     } else if plan.correction + 1e-9 >= goal.share() {
         let quickest = if tried_all(plan, budget) { "nothing quicker does that" } else { NOT_ALL };
         format!("{}, where {wanted:.0}\u{202f}% were wanted; {quickest}.", sentence_case(&gone))
+    } else if let Some(level) = facts.level_at_most {
+        format!("{}; {wanted:.0}\u{202f}% were wanted, but it is held at {level} by hand.", sentence_case(&gone))
     } else {
         let no_more = if tried_all(plan, budget) { "but these steps and this budget allow no more" } else { NOT_ALL };
         format!("{}; {wanted:.0}\u{202f}% were wanted, {no_more}.", sentence_case(&gone))

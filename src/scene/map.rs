@@ -209,7 +209,7 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
     match overlay {
         Overlay::Film => super::film::show(job, template, insight, &mut scene),
         Overlay::Defects => defects(job, template, insight, &mut scene),
-        Overlay::Polish => polish(template, insight, &mut scene),
+        Overlay::Polish => polish(job, template, insight, &mut scene),
         Overlay::Order => show_order(job, template, order, &mut scene),
         Overlay::Body => super::body::show(template, &mut scene),
     }
@@ -274,7 +274,7 @@ fn defects(job: &Job, template: &Template, insight: &Insight, scene: &mut MapSce
     );
 }
 
-fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
+fn polish(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScene) {
     let mut levels = Vec::new();
     for (index, panel) in template.panels.iter().enumerate() {
         if panel.surface != Surface::Paint {
@@ -289,6 +289,22 @@ fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
             mark.budget_used = Some((insight.panels[index].removal_upper().um() / allowed).min(1.0) as f32);
         }
         levels.push(polish.level);
+        // What may go at each spot, where anything at all may.
+        let spots = job.record(&panel.id).map(|r| r.spots.as_slice()).unwrap_or_default();
+        if insight.panels[index].budget.refused.is_none() {
+            let budgets = spots.iter().zip(insight.spot_budgets(index));
+            scene.pins.extend(budgets.filter_map(|(spot, budget)| {
+                let value = format!("{:.1}", budget.as_ref()?.allowed.um());
+                Some(Pin {
+                    at: spot.at,
+                    panel: index,
+                    shape: PinShape::Spot,
+                    severity: 0.0,
+                    value,
+                    extent: Extent::Point,
+                })
+            }));
+        }
     }
     levels.sort_unstable();
     levels.dedup();

@@ -7,6 +7,7 @@
     reason = "helpers of tests; clippy only sees test functions as tests"
 )]
 
+mod correction;
 mod edit;
 mod edit_steps;
 mod pictures;

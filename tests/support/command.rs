@@ -7,7 +7,10 @@ use lapwright::job::{
     Command, Defect, Extent, Member, PanelFact, PhotoId, PreviousCoating, Reading, Role, Spot, TextField,
 };
 use lapwright::measure::{Assurance, Gauge, GaugePrinciple};
-use lapwright::polish::{DefectKind, Fingernail, Finish, Goal, PaintHardness, PaintHistory, RemovalPolicy};
+use lapwright::polish::{
+    DefectKind, Equipment, Fingernail, Finish, FinishSeen, Goal, Level, PaintHardness, PaintHistory, PolishStep,
+    RemovalBasis, RemovalPolicy, Seen, TestRemoval, TestResult, TestSpots,
+};
 use lapwright::units::{Celsius, Date, Micrometres, Millimetres, RelativeHumidity};
 use lapwright::vehicle::{PanelId, Size, Substrate, Template};
 use proptest::prelude::*;
@@ -89,9 +92,40 @@ fn fact() -> impl Strategy<Value = PanelFact> {
         proptest::sample::select(PreviousCoating::ALL.to_vec()).prop_map(PanelFact::Coating),
         proptest::sample::select(hardness).prop_map(PanelFact::Hardness),
         proptest::option::of(proptest::sample::select(substrates)).prop_map(PanelFact::Substrate),
+        proptest::option::of(proptest::sample::select(Level::ALL.to_vec())).prop_map(PanelFact::LevelAtMost),
         any::<bool>().prop_map(PanelFact::LeftUncoated),
         words().prop_map(PanelFact::Note),
     ]
+}
+
+/// Lists of steps: shuffled, renamed, twice the same, numbers that no step has.
+fn steps() -> impl Strategy<Value = Vec<PolishStep>> {
+    let odd = prop_oneof![8 => 0.0..500.0, 1 => Just(f64::NAN), 1 => Just(-1.0)];
+    let start = proptest::sample::subsequence(PolishStep::starting_set(), 0..=5).prop_shuffle();
+    (start, proptest::option::of("[A-C]{0,1}"), odd, 0_u32..60).prop_map(|(mut steps, name, odd, passes)| {
+        if let Some(first) = steps.first_mut() {
+            first.name = name.unwrap_or_else(|| first.name.clone());
+            first.seconds_per_m2_pass = odd;
+            first.max_passes = passes;
+            first.equipment = Equipment { per_minute: odd, ..first.equipment.clone() };
+        }
+        steps
+    })
+}
+
+fn test_spots() -> impl Strategy<Value = Arc<TestSpots>> {
+    use PaintHardness as P;
+    let names: Vec<String> = PolishStep::starting_set().into_iter().map(|s| s.name).chain(["A".to_owned()]).collect();
+    let removal =
+        (thickness(), thickness(), proptest::sample::select(vec![RemovalBasis::Measured, RemovalBasis::Estimated]));
+    let removal = removal.prop_map(|(um, give_or_take_um, basis)| TestRemoval { um, give_or_take_um, basis });
+    let seen = (proptest::sample::select(DefectKind::ALL), -0.1..1.1).prop_map(|(kind, share)| Seen { kind, share });
+    let finish = proptest::sample::select(vec![FinishSeen::NotJudged, FinishSeen::CanStay, FinishSeen::NeedsFiner]);
+    let (removal, seen) = (proptest::option::of(removal), proptest::option::of(seen));
+    let result = (proptest::sample::select(names), 0_u32..52, removal, seen, finish)
+        .prop_map(|(step, passes, removal, seen, finish)| TestResult { step, passes, removal, seen, finish });
+    let paint = proptest::sample::select(vec![P::Soft, P::Usual, P::Hard]);
+    (paint, proptest::collection::vec(result, 0..4)).prop_map(|(paint, results)| Arc::new(TestSpots { paint, results }))
 }
 
 fn crew() -> impl Strategy<Value = Vec<Member>> {
@@ -181,6 +215,8 @@ fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
             visit_cap_um,
             ..RemovalPolicy::default()
         }))),
+        steps().prop_map(C::SetSteps),
+        test_spots().prop_map(C::SetTestSpots),
         product().prop_map(|product| C::SetProduct(Box::new(product))),
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),

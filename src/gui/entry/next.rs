@@ -92,7 +92,8 @@ pub(in crate::gui) fn progress(m: &Model<'_>) -> Progress {
     for (index, insight) in m.insight.panels.iter().enumerate() {
         if insight.unreadable.is_none() && m.way().iter().any(|s| s.panel == index) {
             let all = m.wanted_spots(index).len();
-            let full = spots_of(m, index).iter().filter(|s| s.count_in(m.job.current_survey()) >= READINGS_PER_SPOT).count();
+            let full =
+                spots_of(m, index).iter().filter(|s| s.count_in(m.job.current_survey()) >= READINGS_PER_SPOT).count();
             progress.all += all;
             progress.full += full.min(all);
         }

@@ -102,7 +102,7 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
             // A label stands there.
         } else if pin.shape == PinShape::SuspectSpot {
             pin_symbol(paint, at, pin.shape, pin.severity);
-        } else {
+        } else if scene.overlay != Overlay::Polish {
             paint.circle_filled(at, 1.5, p.contour);
         }
     }

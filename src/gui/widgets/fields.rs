@@ -19,6 +19,21 @@ pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -
     response.changed().then_some((draft, gesture))
 }
 
+/// A line of text that answers once, when Enter is pressed or the field is left, and only where something stands in it.
+pub(in crate::gui) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
+    let id = ui.make_persistent_id(("name", label));
+    let said = ui.label(theme::soft(label));
+    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| value.to_owned());
+    let edit = egui::TextEdit::singleline(&mut draft)
+        .id(id)
+        .desired_width(f32::INFINITY)
+        .char_limit(200)
+        .margin(egui::Margin::symmetric(8, 6));
+    let response = ui.add(edit).labelled_by(said.id);
+    let entered = finished(ui, &response, id, &draft)?;
+    (!entered.trim().is_empty() && entered != value).then_some(entered)
+}
+
 /// A number with its unit; answers when Enter is pressed or the field is left, and only with a number in range.
 pub(in crate::gui) fn number(
     ui: &mut Ui,
@@ -28,10 +43,36 @@ pub(in crate::gui) fn number(
     decimals: usize,
     range: RangeInclusive<f64>,
 ) -> Option<f64> {
+    let shown = format!("{value:.decimals$}");
+    let entered = number_field(ui, label, unit, &shown, "")?;
+    read_number(&entered).filter(|v| range.contains(v) && entered != shown)
+}
+
+/// A number that may be left out; answers as [`number`] does, with none where the field was emptied.
+pub(in crate::gui) fn optional_number(
+    ui: &mut Ui,
+    label: &str,
+    unit: &str,
+    value: Option<f64>,
+    decimals: usize,
+    range: RangeInclusive<f64>,
+) -> Option<Option<f64>> {
+    let shown = value.map(|v| format!("{v:.decimals$}")).unwrap_or_default();
+    let entered = number_field(ui, label, unit, &shown, "–")?;
+    if entered == shown {
+        return None;
+    }
+    match read_number(&entered).filter(|v| range.contains(v)) {
+        Some(number) => Some(Some(number)),
+        None => entered.trim().is_empty().then_some(None),
+    }
+}
+
+/// The field of a number; answers its text once it is finished.
+fn number_field(ui: &mut Ui, label: &str, unit: &str, shown: &str, hint: &str) -> Option<String> {
     let p = theme::of(ui.ctx());
     let id = ui.make_persistent_id(("number", label));
-    let shown = format!("{value:.decimals$}");
-    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.clone());
+    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.to_owned());
     let mut response = None;
     ui.horizontal(|ui| {
         let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
@@ -39,20 +80,24 @@ pub(in crate::gui) fn number(
             ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
             let edit = egui::TextEdit::singleline(&mut draft)
                 .id(id)
+                .hint_text(hint)
                 .desired_width(64.0)
                 .align(egui::Align2::RIGHT_CENTER)
                 .margin(egui::Margin::symmetric(8, 6));
             response = Some(ui.add(edit).labelled_by(name.id));
         });
     });
-    let response = response?;
+    finished(ui, &response?, id, &draft)
+}
+
+/// What was typed, at the moment the field is left; until then it is kept for the next frame.
+fn finished(ui: &Ui, response: &Response, id: egui::Id, draft: &str) -> Option<String> {
     if response.has_focus() {
-        ui.data_mut(|d| d.insert_temp(id, draft));
+        ui.data_mut(|d| d.insert_temp(id, draft.to_owned()));
         return None;
     }
     ui.data_mut(|d| d.remove::<String>(id));
-    let entered = read_number(&draft).filter(|v| range.contains(v))?;
-    (response.lost_focus() && draft != shown).then_some(entered)
+    response.lost_focus().then(|| draft.to_owned())
 }
 
 /// A day, typed as `YYYY-MM-DD`; answers when Enter is pressed or the field is left, with none where it was emptied.
@@ -104,7 +149,8 @@ pub(in crate::gui) fn slider(
         .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
     let response = ui.add(slider).labelled_by(name.id);
     let gesture = gesture(ui, &response);
-    response.changed().then_some((draft, gesture))
+    // A held slider says "changed" in every frame where its step rounds the value a little.
+    (response.changed() && (draft - value).abs() > step * 1e-3).then_some((draft, gesture))
 }
 
 /// One of a few things, as a drop-down.

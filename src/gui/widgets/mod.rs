@@ -5,8 +5,8 @@ mod fields;
 mod panel_head;
 mod symbols;
 
-pub(super) use budget_bar::budget_bar;
-pub(super) use fields::{choice, day, number, slider, text};
+pub(super) use budget_bar::{budget_bars, removal_bar};
+pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
 pub(super) use panel_head::panel_head;
 pub(super) use symbols::{pin_symbol, worker_badge};
 

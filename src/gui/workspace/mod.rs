@@ -6,6 +6,7 @@ mod job;
 mod survey;
 mod vehicle;
 
+pub(super) use correction::table_ui;
 pub(super) use survey::defect_keys;
 
 use super::action::{Action, Model};

@@ -1,7 +1,16 @@
 //! Correction: what may go, what must go, what will be done, and why.
 
+mod curve;
+mod goal;
+mod open_points;
 mod panel;
+mod policy;
+mod steps;
+mod table;
+mod test_spot;
 mod whole;
+
+pub(in crate::gui) use table::table_ui;
 
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::widgets::panel_head;
@@ -12,7 +21,7 @@ pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     match m.current() {
         Some((index, panel)) => {
             panel_head(ui, m, index, panel);
-            panel::panel_ui(ui, m, index);
+            panel::panel_ui(ui, m, index, out);
             ui.add_space(8.0);
             if ui.button("Whole vehicle").clicked() {
                 out.push(Action::View(ViewChange::Choose(None)));

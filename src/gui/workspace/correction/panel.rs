@@ -1,27 +1,33 @@
 //! The plan of the chosen panel.
 
-use crate::gui::action::Model;
+use super::open_points::beside_ui;
+use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{budget_bar, fact, section};
+use crate::gui::widgets::{budget_bars, choice, fact, section};
+use crate::job::{Command, PanelFact};
+use crate::polish::{Level, Limit};
 use crate::units::minutes;
 use crate::vehicle::FeatureKind;
 use eframe::egui::{self, Ui};
 
 /// Level, limits, steps, reasons.
-pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
+pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let insight = &m.insight.panels[index];
     let (polish, budget) = (&insight.polish, &insight.budget);
     ui.label(theme::bold(polish.level.to_string(), 20.0));
+    ui.label(&polish.for_customer);
     if budget.refused.is_none() {
-        budget_bar(ui, insight);
+        budget_bars(ui, insight);
         fact(ui, "May go", format!("{:.1}", budget.allowed));
-        fact(ui, "Will go", format!("{:.1} to {:.1}", polish.removal, insight.removal_upper()));
+        fact(ui, "Will go", format!("{:.1} to {:.1}", polish.removal.um(), insight.removal_upper()));
         if !insight.defects.is_empty() {
             fact(ui, "Defects that go", format!("{:.0}\u{202f}%", polish.correction * 100.0));
         }
         fact(ui, "Time", minutes(polish.seconds));
+        hold(ui, m, index, out);
     }
+    beside_ui(ui, m, index);
     if !polish.steps.is_empty() {
         section(ui, "Steps");
         for step in &polish.steps {
@@ -33,11 +39,13 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
         }
     }
     section(ui, "Why");
-    for why in &polish.why {
+    for why in polish.why.iter().filter(|why| **why != polish.for_customer) {
         ui.label(why);
     }
-    for caution in &budget.cautions {
-        ui.label(egui::RichText::new(caution).color(p.note));
+    for caution in insight.cautions() {
+        if !polish.why.iter().any(|why| why == caution) {
+            ui.label(egui::RichText::new(caution).color(p.note));
+        }
     }
     let features = m.template.cautions(index);
     if !polish.steps.is_empty() && !features.is_empty() {
@@ -52,19 +60,59 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
             ui.label(&stays.reason);
         }
     }
-    if !budget.limits.is_empty() {
-        egui::CollapsingHeader::new("All limits").id_salt("limits").show(ui, |ui| {
-            for limit in &budget.limits {
-                fact(ui, "", format!("{:.1}", limit.um));
-                ui.label(&limit.what);
-                ui.label(theme::soft(limit.source));
-            }
+    limits(ui, &budget.limits);
+    spots(ui, m, index);
+    if let Some(clear) = &budget.clear {
+        ui.label(theme::soft(format!("{}.", clear.in_words())));
+    }
+}
+
+/// A level held by hand, never above what the budget allows.
+fn hold(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
+    let panel = &m.template.panels[index].id;
+    let held = m.job.record(panel).and_then(|r| r.level_at_most);
+    let levels = Level::ALL.map(|level| (Some(level), level.to_string()));
+    let options: Vec<_> = std::iter::once((None, "as planned".to_owned())).chain(levels).collect();
+    if let Some(level) = choice(ui, "At most", held, &options) {
+        out.push(Action::edit(Command::SetFact(panel.clone(), PanelFact::LevelAtMost(level))));
+    }
+}
+
+/// Every limit, smallest first, with where it comes from.
+fn limits(ui: &mut Ui, limits: &[Limit]) {
+    if limits.is_empty() {
+        return;
+    }
+    section(ui, "Limits");
+    for (at, limit) in limits.iter().enumerate() {
+        ui.horizontal_top(|ui| {
+            let value = format!("{:.1}", limit.um);
+            let value = if at == 0 { theme::bold(value, 14.0) } else { egui::RichText::new(value) };
+            ui.add_sized([60.0, 18.0], egui::Label::new(value).halign(egui::Align::RIGHT));
+            ui.vertical(|ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                ui.add(egui::Label::new(&limit.what).wrap());
+                ui.add(egui::Label::new(theme::soft(limit.source)).wrap());
+            });
         });
     }
-    if let Some(clear) = &budget.clear {
-        ui.label(theme::soft(format!(
-            "Clear coat {} as {:.0} to {:.0}: the gauge reads everything above the metal and can't see it.",
-            clear.basis, clear.lower, clear.upper
-        )));
+}
+
+/// What may go at each spot, by the readings there alone.
+fn spots(ui: &mut Ui, m: &Model<'_>, index: usize) {
+    let budgets = m.insight.spot_budgets(index);
+    if budgets.is_empty() || m.insight.panels[index].film.is_none() {
+        return;
     }
+    section(ui, "At the spots");
+    let spots = m.job.record(&m.template.panels[index].id).map(|r| r.spots.as_slice()).unwrap_or_default();
+    for (at, (budget, spot)) in budgets.iter().zip(spots).enumerate() {
+        let Some(budget) = budget else { continue };
+        let edge = if spot.edge { ", edge" } else { "" };
+        let value = if budget.refused.is_some() { "nothing".to_owned() } else { format!("{:.1}", budget.allowed) };
+        fact(ui, &format!("Spot {}{edge}", at + 1), value);
+    }
+    ui.label(theme::soft(
+        "From the readings at the spot alone. The plan keeps to the whole panel's budget; tape off what is lower.",
+    ));
 }

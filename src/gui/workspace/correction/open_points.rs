@@ -1,0 +1,64 @@
+//! What somebody has to look at or to say before polishing begins.
+
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::widgets::section;
+use crate::polish::SeamDifference;
+use eframe::egui::{self, RichText, Ui};
+
+/// Contradictory tests and seams across which the finish will differ; nothing where there is none.
+pub(super) fn open_points_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    let (notes, seams) = (&m.insight.learned.notes, &m.insight.differences);
+    if notes.is_empty() && seams.is_empty() {
+        return;
+    }
+    section(ui, "Open points");
+    for note in notes {
+        ui.label(RichText::new(note).color(p.note));
+    }
+    if seams.is_empty() {
+        return;
+    }
+    let head = format!("Finish differs across {} {}", seams.len(), if seams.len() == 1 { "seam" } else { "seams" });
+    egui::CollapsingHeader::new(RichText::new(head).color(p.note)).id_salt("seams").show(ui, |ui| {
+        ui.label(theme::soft(
+            "Work the better one less, the other more where its budget allows, or tell the customer.",
+        ));
+        for seam in seams {
+            let (a, b) = seam.panels;
+            let name = |at: usize| m.template.panels[at].name(m.view.naming);
+            let text = RichText::new(format!("{} and {}", name(a), name(b))).color(p.accent);
+            ui.spacing_mut().interact_size.y = 24.0;
+            if ui.add(egui::Button::new(text).frame(false)).clicked() {
+                let ids = [a, b].map(|at| m.template.panels[at].id.clone());
+                out.push(Action::View(ViewChange::ChooseAll(ids.to_vec())));
+            }
+            ui.label(theme::soft(capital(&seam.cause)));
+        }
+    });
+}
+
+/// What differs between one panel and its neighbours.
+pub(super) fn beside_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
+    let p = theme::of(ui.ctx());
+    let other = |seam: &SeamDifference| match seam.panels {
+        (a, b) if a == index => Some(b),
+        (a, b) if b == index => Some(a),
+        _ => None,
+    };
+    let mine: Vec<_> = m.insight.differences.iter().filter_map(|s| Some((other(s)?, &s.cause))).collect();
+    if mine.is_empty() {
+        return;
+    }
+    section(ui, "Beside it");
+    for (other, cause) in mine {
+        let name = m.template.panels[other].name(m.view.naming);
+        ui.label(RichText::new(format!("Will look different from {name}: {cause}.")).color(p.note));
+    }
+}
+
+fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect::<String>() + ".").unwrap_or_default()
+}
