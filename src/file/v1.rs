@@ -5,7 +5,7 @@ use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
 use crate::job::{Customer, Defect, Job, Member, PanelRecord, Spot, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{Finish, Goal, PaintHistory, PolishStep, RemovalPolicy, Shop};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -35,6 +35,8 @@ pub(super) struct JobFile {
     policy: RemovalPolicy,
     #[serde(default = "PolishStep::starting_set")]
     steps: Vec<PolishStep>,
+    #[serde(default, skip_serializing_if = "is_default")]
+    shop: Shop,
     #[serde(default)]
     panels: Vec<PanelFile>,
     #[serde(default)]
@@ -62,6 +64,10 @@ struct PanelFile {
     note: String,
 }
 
+fn is_default(shop: &Shop) -> bool {
+    *shop == Shop::default()
+}
+
 impl JobFile {
     pub(super) fn of(job: &Job) -> Self {
         Self {
@@ -77,6 +83,7 @@ impl JobFile {
             assurance: job.assurance,
             policy: job.policy.clone(),
             steps: job.steps.clone(),
+            shop: job.shop.clone(),
             panels: job.panels.iter().map(|(id, record)| PanelFile::of(id, record)).collect(),
             order: job.order.as_deref().cloned(),
         }
@@ -109,6 +116,7 @@ impl JobFile {
             assurance: self.assurance,
             policy: self.policy,
             steps: self.steps,
+            shop: self.shop,
             product: self.product,
             air: self.air,
             panels,

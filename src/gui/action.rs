@@ -2,8 +2,9 @@
 
 use super::edit::VehicleWish;
 use super::order::OrderState;
+use super::polishing::Polishing;
 use super::theme::Theme;
-use super::view_state::{Tool, ViewState, Workspace};
+use super::view_state::{Mix, Tool, ViewState, Workspace};
 use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, recommended_spots};
@@ -21,6 +22,7 @@ pub(super) struct Model<'a> {
     pub(super) insight: &'a Insight,
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],
+    pub(super) polishing: &'a Polishing,
     pub(super) spots: &'a SpotPlaces,
     pub(super) view: &'a ViewState,
     /// The vehicles that there are.
@@ -94,6 +96,8 @@ pub(super) enum ViewChange {
     Scale(f32),
     Turn(Orientation),
     Naming(Naming),
+    /// What the dilution calculator mixes.
+    Mix(Mix),
 }
 
 /// Something outside the job.

@@ -5,7 +5,7 @@ use super::app::App;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::theme;
-use super::view_state::{Tool, ViewState};
+use super::view_state::{Tool, ViewState, Workspace};
 use super::workspace::next_reading;
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
@@ -85,6 +85,9 @@ impl App {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {
+                if (view.workspace == Workspace::Correction) != (workspace == Workspace::Correction) {
+                    view.moment = None; // the chart below shows another order
+                }
                 view.workspace = workspace;
                 view.overlay = workspace.overlay();
                 view.tool = Tool::Choose;
@@ -125,6 +128,7 @@ impl App {
                 }
             }
             ViewChange::Naming(naming) => view.naming = naming,
+            ViewChange::Mix(mix) => view.mix = mix,
         }
     }
 

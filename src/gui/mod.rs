@@ -10,6 +10,7 @@ mod files;
 mod map;
 mod modals;
 mod order;
+mod polishing;
 mod rail;
 mod theme;
 mod top_bar;

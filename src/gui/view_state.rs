@@ -55,6 +55,22 @@ pub(super) enum Tool {
     Cut,
 }
 
+/// What the dilution calculator is asked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Mix {
+    /// How much of the mixture, in ml.
+    pub(super) whole_ml: f64,
+    /// 1 part to so many.
+    pub(super) parts: f64,
+}
+
+impl Default for Mix {
+    /// A bucket of rinseless wash.
+    fn default() -> Self {
+        Self { whole_ml: 5_000.0, parts: 256.0 }
+    }
+}
+
 /// Everything about the view.
 #[derive(Debug, Clone)]
 pub(super) struct ViewState {
@@ -68,6 +84,7 @@ pub(super) struct ViewState {
     /// Seconds on the planner's clock that the chart's cursor stands at.
     pub(super) moment: Option<i64>,
     pub(super) naming: Naming,
+    pub(super) mix: Mix,
 }
 
 impl Default for ViewState {
@@ -81,6 +98,7 @@ impl Default for ViewState {
             tool: Tool::Choose,
             moment: None,
             naming: Naming::Uk,
+            mix: Mix::default(),
         }
     }
 }

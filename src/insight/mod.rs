@@ -3,20 +3,29 @@
 //! Pure functions of a job and its template; nothing here is ever saved. [`Insight`] keeps the results per panel and works out
 //! again only the panels whose record, or a setting that counts for all of them, has changed.
 
+mod cautions;
 mod coating;
 mod exposure;
+mod floor;
 mod panel;
+mod polish_report;
+mod polishing;
 mod report;
 mod spots;
+mod supplies;
 
+pub use cautions::{cautions, polish_cautions};
 pub use coating::{
-    CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
-    reason_in_words,
+    OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows, reason_in_words,
 };
-pub use exposure::{WorkerExposure, exposure};
+pub use exposure::{WorkerExposure, exposure_shared};
+pub use floor::{CrewOrder, LEAD_S};
 pub use panel::PanelInsight;
+pub use polish_report::PolishingReport;
+pub use polishing::{Handed, PolishDay, PolishOrder, PolishRow, PolishWork, WIPE_S, polish_order, polish_work};
 pub use report::{PlanReport, report};
 pub use spots::recommended_spots;
+pub use supplies::{people_seconds, shop_cost, supplies};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};

@@ -7,7 +7,7 @@ use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::Gauge;
-use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy};
+use crate::polish::{Finish, Goal, PaintHistory, RemovalPolicy, Shop};
 use crate::units::Micrometres;
 use crate::vehicle::{PanelId, Size};
 use serde::Serialize;
@@ -104,6 +104,8 @@ pub enum Command {
     SetGauge(Gauge),
     /// What may be taken off.
     SetPolicy(Box<RemovalPolicy>),
+    /// How the shop works and what it pays.
+    SetShop(Box<Shop>),
     /// The coating.
     SetProduct(Box<Product>),
     /// The air.
@@ -182,6 +184,7 @@ impl Command {
             Self::SetCrew(_) => "change crew",
             Self::SetGauge(_) => "change gauge",
             Self::SetPolicy(_) => "change removal limits",
+            Self::SetShop(_) => "change shop",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
             Self::SetOrder(Some(_)) => "accept order",
@@ -244,6 +247,7 @@ impl Command {
             Self::SetCrew(crew) => job.crew.clone_from(crew),
             Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
+            Self::SetShop(shop) => job.shop = in_range(&**shop)?,
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),

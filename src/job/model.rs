@@ -4,7 +4,7 @@ use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{DefectKind, Finish, Goal, PaintHistory, PolishStep, RemovalPolicy};
+use crate::polish::{DefectKind, Finish, Goal, PaintHistory, PolishStep, RemovalPolicy, Shop};
 use crate::units::{Micrometres, Millimetres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
@@ -34,6 +34,8 @@ pub struct Job {
     pub policy: RemovalPolicy,
     /// The polishing steps that the shop has, coarsest first.
     pub steps: Vec<PolishStep>,
+    /// How the shop works and what it pays.
+    pub shop: Shop,
     /// The coating.
     pub product: Product,
     /// The air and the coldest panel.

@@ -16,6 +16,7 @@ mod calibrate;
 mod choose;
 mod clear;
 mod defect;
+mod dose;
 mod exposure;
 mod facts;
 mod ledger;
@@ -29,6 +30,7 @@ mod policy;
 mod preston;
 mod search;
 mod severity;
+mod shop;
 mod sieve;
 mod step;
 mod ultraviolet;
@@ -42,6 +44,7 @@ pub use calibrate::{
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
+pub use dose::{Dose, split_days, swap_panels};
 pub use exposure::{
     HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until,
     noise_lex8h, noise_standing, osha_allowed_hours, osha_dose_pct, osha_twa,
@@ -57,5 +60,6 @@ pub use plan::{Goal, Level, PlannedStep, PolishPlan, Stays, plan};
 pub use policy::RemovalPolicy;
 pub use preston::{Working, orbital_speed, rotary_speed};
 pub use severity::{Fingernail, depth_by_fingernail, size_class, visible_weight};
+pub use shop::{Cost, Prices, Shop, cost};
 pub use step::{PolishStep, StepKind};
 pub use ultraviolet::ultraviolet_factor;

@@ -5,7 +5,7 @@ use lapwright::crew::{PlanFile, PlanRow};
 use lapwright::geometry::MapPoint;
 use lapwright::job::{Command, Defect, Member, PanelFact, Role, TextField};
 use lapwright::measure::{Gauge, GaugePrinciple};
-use lapwright::polish::{DefectKind, Finish, Goal, PaintHistory, RemovalPolicy};
+use lapwright::polish::{DefectKind, Finish, Goal, PaintHistory, Prices, RemovalPolicy, Shop, UsePolicy};
 use lapwright::units::{Celsius, Micrometres, Millimetres, RelativeHumidity};
 use lapwright::vehicle::{PanelId, Size, Template};
 use proptest::prelude::*;
@@ -84,6 +84,17 @@ fn product() -> impl Strategy<Value = Product> {
     )
 }
 
+fn shop() -> impl Strategy<Value = Shop> {
+    let price = || prop_oneof![8 => 0.0..200.0, 1 => Just(f64::NAN), 1 => Just(-1.0), 1 => Just(1e9)];
+    (any::<bool>(), words(), price(), price(), 0.0..20.0).prop_map(
+        |(leads, currency, labour_per_hour, pad, polish_ml_per_m2)| Shop {
+            leads,
+            uses: UsePolicy { polish_ml_per_m2, ..UsePolicy::default() },
+            prices: Prices { currency, labour_per_hour, pad, ..Prices::default() },
+        },
+    )
+}
+
 fn air() -> impl Strategy<Value = Air> {
     (-40.0..100.0, 0.1..100.0, -40.0..100.0).prop_map(|(air, humidity, surface)| Air {
         air_temp_c: Celsius::new(air).expect("a temperature"),
@@ -147,6 +158,7 @@ pub(crate) fn command(template: &Template) -> impl Strategy<Value = Command> + u
             visit_cap_um,
             ..RemovalPolicy::default()
         }))),
+        shop().prop_map(|shop| C::SetShop(Box::new(shop))),
         product().prop_map(|product| C::SetProduct(Box::new(product))),
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),

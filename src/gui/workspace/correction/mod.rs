@@ -1,6 +1,7 @@
 //! Correction: what may go, what must go, what will be done, and why.
 
 mod panel;
+mod people;
 mod whole;
 
 use crate::gui::action::{Action, Model, ViewChange};
@@ -13,6 +14,7 @@ pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         Some((index, panel)) => {
             panel_head(ui, m, index, panel);
             panel::panel_ui(ui, m, index);
+            people::panel_ui(ui, m, index, out);
             ui.add_space(8.0);
             if ui.button("Whole vehicle").clicked() {
                 out.push(Action::View(ViewChange::Choose(None)));

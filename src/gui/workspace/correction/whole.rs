@@ -1,9 +1,9 @@
 //! The plan of the whole vehicle.
 
+use super::people;
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{fact, section, slider};
-use crate::insight::exposure;
 use crate::job::Command;
 use crate::polish::{Goal, Level};
 use crate::units::minutes;
@@ -27,17 +27,7 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     fact(ui, "Time at the machine", minutes(m.insight.polish_seconds()));
     fact(ui, "Taken off on average", format!("{:.1}\u{202f}µm", weighted / f64::max(area, 1e-9)));
-    for worker in exposure(m.job, m.insight) {
-        let text = format!("{:.0} of 100 points", worker.hav_points);
-        let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { p.stop } else { p.ink });
-        fact(ui, &format!("Vibration, {}", worker.worker), text);
-        for advice in &worker.advice {
-            ui.label(egui::RichText::new(advice).color(p.note));
-        }
-    }
-    ui.label(theme::soft(
-        "100 points reach the action value of Directive 2002/44/EC, 400 its limit. The work is shared so that nobody gets more than needed.",
-    ));
+    people::order_ui(ui, m, out);
     section(ui, "Panels");
     for level in [Level::SandAndPolish, Level::TwoStep, Level::OneStep, Level::Gloss, Level::Leave] {
         let mine: Vec<_> = (0..m.template.panels.len())
@@ -65,4 +55,5 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         });
     }
+    people::shop_ui(ui, m, out);
 }
