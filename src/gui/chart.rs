@@ -113,7 +113,14 @@ fn lane_ui<'l>(
             hatched(paint, shape.shrink(1.0), StepKind::Finish as usize - kind as usize, text_ink.gamma_multiply(0.4));
         }
         let font = FontId::new(12.0, theme::bold_family());
-        let galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
+        let long = match bar.work {
+            Work::Polish(kind) => format!("{} {}", bar.number, kind.verb()),
+            Work::Coat(_) => bar.number.to_string(),
+        };
+        let mut galley = paint.layout_no_wrap(long, font.clone(), text_ink);
+        if galley.size().x + 12.0 > shape.width() {
+            galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
+        }
         if galley.size().x + 4.0 <= shape.width() {
             if matches!(bar.work, Work::Polish(_)) {
                 // The hatch must not run through the number.

@@ -10,6 +10,7 @@
 mod edit;
 mod edit_steps;
 mod pictures;
+mod polishing;
 mod raster;
 mod scripted;
 mod sheets;

@@ -33,7 +33,7 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>) {
     fact(ui, "Takes", minutes(order.takes));
     fact(ui, if m.job.shop.leads { "Walking and laying leads" } else { "Walking" }, minutes(order.walking));
     if people > 1 {
-        fact(ui, "One person alone, without walking", minutes(order.alone));
+        fact(ui, "One person alone", minutes(order.alone));
     }
     ui.label(against_the_best(order));
 }
