@@ -64,7 +64,7 @@ fn enter(window: &mut Harness<'_, App>, field: &str, value: &str) {
 }
 
 fn says(window: &Harness<'_, App>, words: &str) -> bool {
-    window.query_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v.contains(words))).is_some()
+    window.query_all_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v.contains(words))).next().is_some()
 }
 
 #[test]

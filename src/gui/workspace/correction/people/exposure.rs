@@ -41,6 +41,13 @@ pub(super) fn exposure_ui(ui: &mut Ui, m: &Model<'_>) {
 }
 
 fn workers(ui: &mut Ui, workers: &[WorkerExposure]) {
+    ui.scope(|ui| {
+        ui.spacing_mut().item_spacing.y = 2.0;
+        bars(ui, workers);
+    });
+}
+
+fn bars(ui: &mut Ui, workers: &[WorkerExposure]) {
     for (index, worker) in workers.iter().enumerate() {
         ui.horizontal(|ui| {
             ui.spacing_mut().interact_size.y = 20.0;
