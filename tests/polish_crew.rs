@@ -3,9 +3,7 @@
 
 mod support;
 
-use lapwright::crew::{
-    FORMAT, LagSpec, ObjectiveSpec, OperationSpec, Problem, ProblemSpec, WorkerSpec, violations,
-};
+use lapwright::crew::{FORMAT, LagSpec, ObjectiveSpec, OperationSpec, Problem, ProblemSpec, WorkerSpec, violations};
 use lapwright::file::{Loaded, job_from_text, job_to_text};
 use lapwright::insight::{
     CrewOrder, Insight, LEAD_S, PolishOrder, PolishRow, PolishWork, WIPE_S, cautions, exposure_shared, polish_cautions,
@@ -91,7 +89,8 @@ fn assert_rules(template: &Template, work: &PolishWork, order: &PolishOrder) {
     let mut seen = vec![0; work.operations.len()];
     order.rows.iter().for_each(|r| seen[r.operation] += 1);
     assert!(seen.iter().all(|n| *n == 1), "every operation once");
-    let row = |operation: usize| order.rows.iter().find(|r| r.operation == operation).expect("every operation is there");
+    let row =
+        |operation: usize| order.rows.iter().find(|r| r.operation == operation).expect("every operation is there");
     for (index, operation) in work.operations.iter().enumerate() {
         if let Some(before) = operation.after {
             assert!(row(before).at.end <= row(index).at.start, "no step before its predecessor");
@@ -228,7 +227,15 @@ fn lopsided() -> PolishWork {
         stance: stance.to_owned(),
     };
     let worker = |id: &str| WorkerSpec { id: id.to_owned(), roles: vec!["polish".to_owned()] };
-    let near = |a: usize, b: usize| if a == b { 0 } else if a / 2 == b / 2 { 2 } else { 60 };
+    let near = |a: usize, b: usize| {
+        if a == b {
+            0
+        } else if a / 2 == b / 2 {
+            2
+        } else {
+            60
+        }
+    };
     let problem = ProblemSpec {
         format: FORMAT.to_owned(),
         name: "lopsided".to_owned(),
@@ -271,7 +278,8 @@ fn panels_change_hands_where_that_keeps_everybody_below_the_action_value() {
     assert_eq!(violations(&problem, faster), []);
     let points = |plan: &lapwright::crew::PlanFile, who: &str| -> f64 {
         let mine = plan.operations.iter().filter(|r| r.worker == who);
-        mine.map(|r| work.doses[work.problem.operations.iter().position(|o| o.id == r.id).expect("known")].vibration).sum()
+        mine.map(|r| work.doses[work.problem.operations.iter().position(|o| o.id == r.id).expect("known")].vibration)
+            .sum()
     };
     assert!(points(faster, "Ada").max(points(faster, "Bo")) > 1.0);
     assert!(points(&found.plan, "Ada") < 1.0 && points(&found.plan, "Bo") < 1.0);

@@ -47,8 +47,10 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     for (k, day) in chart.days.iter().enumerate() {
         paint.vline(x(*day), plot.y_range(), Stroke::new(2.0, p.note));
-        let text = format!("day {}", k + 2);
-        paint.text(pos2(x(*day) + 3.0, plot.bottom()), Align2::LEFT_BOTTOM, text, FontId::proportional(12.0), p.note);
+        let galley = paint.layout_no_wrap(format!("day {}", k + 2), FontId::proportional(12.0), p.note);
+        let place = Align2::LEFT_BOTTOM.anchor_size(pos2(x(*day) + 3.0, plot.bottom() + 4.0), galley.size());
+        paint.rect_filled(place.expand2(vec2(2.0, 0.0)), 2.0, p.sheet);
+        paint.galley(place.min, galley, p.note);
     }
     if let Some(moment) = m.view.moment {
         paint.vline(x(moment), plot.y_range(), Stroke::new(1.5, p.accent));

@@ -74,7 +74,11 @@ fn the_order_of_polishing_stands_in_correction_and_that_of_coating_in_coating() 
     let (_, text) = chart(&window);
     assert_eq!(
         text,
-        format!("Time chart of polishing: {} steps for 2 people in {}", order.rows.len(), lapwright::units::clock(order.takes))
+        format!(
+            "Time chart of polishing: {} steps for 2 people in {}",
+            order.rows.len(),
+            lapwright::units::clock(order.takes)
+        )
     );
     assert!(says(&window, "that is proven"));
     open(&mut window, "Coating");

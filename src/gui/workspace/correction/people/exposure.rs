@@ -130,8 +130,8 @@ fn advice(ui: &mut Ui, m: &Model<'_>, order: &PolishOrder) {
             format!("“{} {}” ({})", row.kind.verb(), name(row.panel), clock(row.at.start))
         });
         let text = format!(
-            "In one day {} would reach {:.0} points, and action is due from 100 on. Over {} days it stays below: the next \
-             day begins with {}.",
+            "In one day {} would reach {:.0} points, and action is due from 100 on. Spread over {} days everybody stays \
+             below; a new day begins with {}.",
             worst.worker,
             worst.hav_points,
             order.days.len(),
