@@ -5,7 +5,7 @@ mod support;
 
 use lapwright::crew::{Problem, violations};
 use lapwright::file::Loaded;
-use lapwright::insight::{CoatingOrder, Insight, coated_panels, crew_problem, order_rows, report};
+use lapwright::insight::{CrewOrder, Insight, coated_panels, crew_problem, order_rows, report};
 use lapwright::job::{Command, Document, Role, carry_over};
 use lapwright::measure::GaugePrinciple;
 use lapwright::polish::{DefectKind, Goal, Level};
@@ -30,7 +30,7 @@ fn insight(loaded: &Loaded) -> Insight {
 }
 
 /// An order that depends on the seed alone: one thread and a fixed number of steps.
-fn order(loaded: &Loaded) -> CoatingOrder {
+fn order(loaded: &Loaded) -> CrewOrder {
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &insight(loaded)));
     let effort = Effort { seconds: 30.0, nodes: Some(10_000), threads: 1, seed: 1 };
     find_order(&problem, effort, &AtomicBool::new(false), &|_| ()).expect("there is an order")

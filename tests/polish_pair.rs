@@ -65,6 +65,7 @@ fn operation(step: usize, running: i64) -> PolishOperation {
         running,
         after: None,
         dusty: false,
+        local: false,
     }
 }
 

@@ -5,7 +5,9 @@ use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
 use crate::job::{Customer, Defect, GlossReading, Job, Member, PanelRecord, PreviousCoating, Spot, Survey, Vehicle};
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
+use crate::polish::{
+    Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
+};
 use crate::units::Date;
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
@@ -42,6 +44,8 @@ pub(super) struct JobFile {
     steps: Vec<PolishStep>,
     #[serde(default, skip_serializing_if = "nothing_tested")]
     test_spots: TestSpots,
+    #[serde(default, skip_serializing_if = "is_default")]
+    shop: Shop,
     #[serde(default)]
     panels: Vec<PanelFile>,
     #[serde(default)]
@@ -85,6 +89,10 @@ fn nothing_tested(tests: &TestSpots) -> bool {
     *tests == TestSpots::default()
 }
 
+fn is_default(shop: &Shop) -> bool {
+    *shop == Shop::default()
+}
+
 impl JobFile {
     pub(super) fn of(job: &Job) -> Self {
         Self {
@@ -103,6 +111,7 @@ impl JobFile {
             policy: job.policy.clone(),
             steps: job.steps.clone(),
             test_spots: (*job.test_spots).clone(),
+            shop: job.shop.clone(),
             panels: job.panels.iter().map(|(id, record)| PanelFile::of(id, record)).collect(),
             order: job.order.as_deref().cloned(),
         }
@@ -138,6 +147,7 @@ impl JobFile {
             policy: self.policy,
             steps: self.steps,
             test_spots: Arc::new(self.test_spots),
+            shop: self.shop,
             product: self.product,
             air: self.air,
             panels,

@@ -5,8 +5,9 @@ use super::entry::EntryWish;
 use super::import::ImportWish;
 use super::order::OrderState;
 use super::photos::Photos;
+use super::polishing::Polishing;
 use super::theme::Theme;
-use super::view_state::{Column, Tool, ViewState, Workspace};
+use super::view_state::{Column, Mix, Tool, ViewState, Workspace};
 use crate::file::Listed;
 use crate::geometry::{MapPoint, Orientation, Viewport};
 use crate::insight::{Insight, OrderRow, Stop, recommended_spots, survey_stops};
@@ -24,6 +25,7 @@ pub(super) struct Model<'a> {
     pub(super) insight: &'a Insight,
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],
+    pub(super) polishing: &'a Polishing,
     pub(super) spots: &'a SpotPlaces,
     pub(super) photos: &'a Photos,
     pub(super) view: &'a ViewState,
@@ -121,6 +123,8 @@ pub(super) enum ViewChange {
     SortTable(Column),
     /// Opens a step of the shop for changes, or closes it.
     OpenStep(Option<usize>),
+    /// What the dilution calculator mixes.
+    Mix(Mix),
 }
 
 /// Something outside the job.

@@ -10,6 +10,7 @@ use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
 use super::order::OrderState;
 use super::photos::Photos;
+use super::polishing::Polishing;
 use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
@@ -17,7 +18,7 @@ use crate::file::{Loaded, Templates};
 use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::vehicle::Template;
-use crate::work::Effort;
+use crate::work::{Effort, Task};
 use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -38,6 +39,7 @@ pub struct App {
     pub(super) insight: Insight,
     pub(super) order: OrderState,
     pub(super) rows: Vec<OrderRow>,
+    pub(super) polishing: Polishing,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
     pub(super) bodies: Bodies,
@@ -69,7 +71,8 @@ impl App {
     pub fn with_effort(loaded: Loaded, path: Option<PathBuf>, effort: Effort) -> Self {
         let Loaded { job, template } = loaded;
         let insight = Insight::new(&job, &template);
-        let order = OrderState::new(crew_problem(&job, &template, &insight), effort);
+        let order = OrderState::new(Task::Coating(Arc::new(crew_problem(&job, &template, &insight))), effort);
+        let polishing = Polishing::new(&job, &template, &insight, effort);
         let mut document = Document::opened(Arc::clone(&job));
         document.set_template(Arc::clone(&template));
         Self {
@@ -81,6 +84,7 @@ impl App {
             insight,
             order,
             rows: Vec::new(),
+            polishing,
             view: ViewState::default(),
             cache: MapCache::default(),
             path,
@@ -126,9 +130,9 @@ impl App {
         self.document.is_dirty()
     }
 
-    /// Whether the order shown is that of the job as it is, and none better is being looked for.
+    /// Whether both orders shown are those of the job as it is, and none better is being looked for.
     pub fn is_settled(&self) -> bool {
-        self.order.is_current() && !self.order.is_working()
+        self.order.is_current() && !self.order.is_working() && self.polishing.is_settled()
     }
 
     /// The workspace that is open.
@@ -145,8 +149,10 @@ impl App {
     pub(super) fn refresh(&mut self, ctx: &egui::Context) {
         let job = self.document.job();
         self.insight.refresh(job, &self.template);
+        let now = self.document.revision();
         let problem = crew_problem(job, &self.template, &self.insight);
-        self.order.want(problem, self.document.revision(), ctx);
+        self.order.want(Task::Coating(Arc::new(problem)), now, ctx);
+        self.polishing.follow(job, &self.template, &self.insight, now, ctx);
         self.refresh_rows();
     }
 
@@ -174,6 +180,7 @@ impl App {
             .order()
             .map(|o| order_rows(self.document.job(), &self.template, &o.problem, &o.plan))
             .unwrap_or_default();
+        self.polishing.read(self.document.job(), &self.template);
     }
 
     fn shortcuts(ui: &Ui, out: &mut Vec<Action>) {
@@ -209,7 +216,8 @@ impl App {
 
     /// What the last frame's dialogs and background work brought.
     fn listen(&mut self, out: &mut Vec<Action>) {
-        if self.order.listen() {
+        let polishing = self.polishing.state.listen();
+        if self.order.listen() || polishing {
             self.refresh_rows();
         }
         out.extend(self.photos.listen());
@@ -252,6 +260,7 @@ impl App {
             insight: &self.insight,
             order: &self.order,
             rows: &self.rows,
+            polishing: &self.polishing,
             spots: &self.spots,
             photos: &self.photos,
             view: &self.view,
@@ -329,7 +338,10 @@ impl eframe::App for App {
         let mut wishes = Vec::new();
         if self.frames > 1 {
             // The first picture comes before the planning.
-            self.order.start_if_idle(ui.ctx());
+            self.order.start_if_due(ui.ctx());
+            if !self.order.is_working() || self.view.workspace == Workspace::Correction {
+                self.polishing.state.start_if_due(ui.ctx()); // one after the other where nobody waits for it
+            }
         }
         self.listen(&mut wishes);
         self.window_events(ui, &mut wishes);

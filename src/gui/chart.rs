@@ -2,7 +2,10 @@
 
 use super::action::{Action, Model, ViewChange};
 use super::theme;
-use crate::scene::{Bar, Lane, time_chart};
+use super::view_state::Workspace;
+use super::widgets::hatched;
+use crate::polish::StepKind;
+use crate::scene::{Bar, Lane, TimeChart, Work, polish_chart, time_chart};
 use crate::units::clock;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, Ui, pos2, vec2};
 
@@ -19,31 +22,35 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let (area, response) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Canvas, true, summary(m)));
     let paint = ui.painter_at(area);
-    if m.rows.is_empty() {
-        let text = if m.order.is_working() { "Planning the order…" } else { "No order of coating yet." };
-        paint.text(area.center(), Align2::CENTER_CENTER, text, FontId::proportional(14.0), p.ink_soft);
+    let Some((chart, stale)) = shown(m) else {
+        let font = FontId::proportional(14.0);
+        paint.text(area.center(), Align2::CENTER_CENTER, nothing(m), font, p.ink_soft);
         return;
-    }
-    let window = m.insight.air.window;
-    let chart = time_chart(m.job, m.rows, (window.min_s, window.max_s));
+    };
     let plot = Rect::from_min_max(area.min + vec2(NAMES, CLOCK), area.max - vec2(12.0, 8.0));
     let span = chart.span.duration().max(1) as f32;
     let x = |s: i64| plot.left() + plot.width() * s as f32 / span;
     grid(&paint, plot, chart.span.end, chart.tick, x);
     let height = plot.height() / chart.lanes.len().max(1) as f32;
-    let stale = !m.order.is_current();
     let mut pointed = None;
     for (k, lane) in chart.lanes.iter().enumerate() {
         let top = plot.top() + height * k as f32;
         let band = Rect::from_min_max(pos2(plot.left(), top + 4.0), pos2(plot.right(), top + height - 4.0));
         pointed = lane_ui(&paint, m, lane, band, x, stale, response.hover_pos()).or(pointed);
-        paint.text(
-            pos2(area.left() + 16.0, band.center().y),
-            Align2::LEFT_CENTER,
-            &lane.title,
-            FontId::proportional(14.0),
-            p.ink,
-        );
+        let noted = !lane.note.is_empty() && band.height() >= 34.0;
+        let at = pos2(area.left() + 16.0, band.center().y - if noted { 8.0 } else { 0.0 });
+        let name = paint.text(at, Align2::LEFT_CENTER, &lane.title, FontId::proportional(14.0), p.ink);
+        if noted {
+            let under = name.left_bottom() + vec2(0.0, 1.0);
+            paint.text(under, Align2::LEFT_TOP, &lane.note, FontId::proportional(12.0), p.ink_soft);
+        }
+    }
+    for (k, day) in chart.days.iter().enumerate() {
+        paint.vline(x(*day), plot.y_range(), Stroke::new(2.0, p.note));
+        let galley = paint.layout_no_wrap(format!("day {}", k + 2), FontId::proportional(12.0), p.note);
+        let place = Align2::LEFT_BOTTOM.anchor_size(pos2(x(*day) + 3.0, plot.bottom() + 4.0), galley.size());
+        paint.rect_filled(place.expand2(vec2(2.0, 0.0)), 2.0, p.sheet);
+        paint.galley(place.min, galley, p.note);
     }
     if let Some(moment) = m.view.moment {
         paint.vline(x(moment), plot.y_range(), Stroke::new(1.5, p.accent));
@@ -57,7 +64,7 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let text = format!(
             "{} {} {}\n{} to {}",
             m.job.crew[worker].name,
-            bar.role.verb(),
+            bar.work.verb(),
             panel.name(m.view.naming),
             clock(bar.at.start),
             clock(bar.at.end)
@@ -104,9 +111,23 @@ fn lane_ui<'l>(
         );
         let line = if chosen == Some(bar.panel) { Stroke::new(2.5, p.accent) } else { Stroke::new(0.8, p.contour) };
         paint.rect(shape, 2.0, fill, line, egui::StrokeKind::Inside);
+        if let Work::Polish(kind) = bar.work {
+            hatched(paint, shape.shrink(1.0), StepKind::Finish as usize - kind as usize, text_ink.gamma_multiply(0.4));
+        }
         let font = FontId::new(12.0, theme::bold_family());
-        let galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
+        let long = match bar.work {
+            Work::Polish(kind) => format!("{} {}", bar.number, kind.verb()),
+            Work::Coat(_) => bar.number.to_string(),
+        };
+        let mut galley = paint.layout_no_wrap(long, font.clone(), text_ink);
+        if galley.size().x + 12.0 > shape.width() {
+            galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
+        }
         if galley.size().x + 4.0 <= shape.width() {
+            if matches!(bar.work, Work::Polish(_)) {
+                // The hatch must not run through the number.
+                paint.rect_filled(Rect::from_center_size(shape.center(), galley.size() + vec2(2.0, -2.0)), 2.0, fill);
+            }
             paint.galley(shape.center() - galley.size() / 2.0, galley, text_ink);
         }
         if pointer.is_some_and(|p| shape.expand(1.0).contains(p)) {
@@ -123,8 +144,32 @@ fn lane_ui<'l>(
     pointed
 }
 
+/// The order of the work that is open, and whether it is out of date; none while none is known.
+fn shown(m: &Model<'_>) -> Option<(TimeChart, bool)> {
+    if m.view.workspace == Workspace::Correction {
+        let order = m.polishing.order.as_ref().filter(|o| !o.rows.is_empty())?;
+        return Some((polish_chart(m.job, order), !m.polishing.state.is_current()));
+    }
+    let window = m.insight.air.window;
+    let chart = || time_chart(m.job, m.rows, (window.min_s, window.max_s));
+    (!m.rows.is_empty()).then(|| (chart(), !m.order.is_current()))
+}
+
+/// What stands where no chart is.
+fn nothing(m: &Model<'_>) -> &'static str {
+    let correction = m.view.workspace == Workspace::Correction;
+    match (correction, if correction { &m.polishing.state } else { m.order }) {
+        (true, state) if state.is_empty() => "Nothing to polish.",
+        (_, state) if state.is_working() => "Planning the order…",
+        (true, _) => "No order of polishing yet.",
+        (false, _) => "No order of coating yet.",
+    }
+}
+
 /// The chart in a sentence, for those who don't see it.
 fn summary(m: &Model<'_>) -> String {
-    let end = m.rows.iter().map(|r| r.at.end).max().unwrap_or(0);
-    format!("Time chart: {} steps for {} people in {}", m.rows.len(), m.job.crew.len(), clock(end))
+    let Some((chart, _)) = shown(m) else { return "Time chart, empty".to_owned() };
+    let what = if m.view.workspace == Workspace::Correction { "polishing" } else { "coating" };
+    let steps: usize = chart.lanes.iter().map(|l| l.bars.len()).sum();
+    format!("Time chart of {what}: {steps} steps for {} people in {}", m.job.crew.len(), clock(chart.span.end))
 }

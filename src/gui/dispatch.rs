@@ -5,7 +5,7 @@ use super::app::App;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::theme;
-use super::view_state::{Column, Tool, ViewState};
+use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
@@ -66,6 +66,9 @@ impl App {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {
+                if (view.workspace == Workspace::Correction) != (workspace == Workspace::Correction) {
+                    view.moment = None; // the chart below shows another order
+                }
                 view.workspace = workspace;
                 view.overlay = workspace.overlay();
                 view.tool = Tool::Choose;
@@ -120,6 +123,7 @@ impl App {
                 view.table_order = (column, if before == column { !rising } else { column == Column::Panel });
             }
             ViewChange::OpenStep(step) => view.open_step = step,
+            ViewChange::Mix(mix) => view.mix = mix,
         }
     }
 

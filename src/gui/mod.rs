@@ -13,6 +13,7 @@ mod map;
 mod modals;
 mod order;
 mod photos;
+mod polishing;
 mod rail;
 mod theme;
 mod top_bar;

@@ -1,48 +1,74 @@
-//! The order of coating while the job changes: asked for in the background, shown until a newer one is there.
+//! An order while the job changes: asked for in the background, shown until a newer one is there.
 
-use crate::crew::ProblemSpec;
-use crate::insight::CoatingOrder;
+use crate::insight::CrewOrder;
 use crate::job::Revision;
-use crate::work::{Effort, Progress, SolveRun};
+use crate::work::{Effort, Progress, SolveRun, Task};
 use eframe::egui;
 use std::sync::Arc;
 use std::task::{Wake, Waker};
+use std::time::{Duration, Instant};
 
-/// What is known of the order.
+/// What is known of an order.
 #[derive(Debug)]
 pub(super) struct OrderState {
-    wanted: Arc<ProblemSpec>,
+    wanted: Task,
+    revision: Revision,
+    /// When to start looking; none while somebody is, or when all is known.
+    due: Option<Instant>,
     run: Option<SolveRun>,
-    found: Option<CoatingOrder>,
+    found: Option<CrewOrder>,
     /// Why there is no order, if that is known.
     pub(super) conflicts: Vec<String>,
     effort: Effort,
+    /// How long the job has to rest before anybody starts looking.
+    rest: Duration,
 }
 
 impl OrderState {
-    /// Nothing known yet, and nobody looking.
-    pub(super) fn new(wanted: ProblemSpec, effort: Effort) -> Self {
-        Self { wanted: Arc::new(wanted), run: None, found: None, conflicts: Vec::new(), effort }
+    /// Nothing known yet, and nobody looking. A change is followed at once.
+    pub(super) fn new(wanted: Task, effort: Effort) -> Self {
+        let due = Some(Instant::now());
+        let (revision, conflicts) = (Revision::default(), Vec::new());
+        Self { wanted, revision, due, run: None, found: None, conflicts, effort, rest: Duration::ZERO }
     }
 
-    /// Starts looking if nothing is known and nobody is.
-    pub(super) fn start_if_idle(&mut self, ctx: &egui::Context) {
-        if self.run.is_none() && self.found.is_none() && self.conflicts.is_empty() {
-            self.start(Revision::default(), ctx);
+    /// The same, but a change is followed only after the job has rested for so long.
+    pub(super) fn resting(self, rest: Duration) -> Self {
+        Self { rest, ..self }
+    }
+
+    /// Starts looking if that is due.
+    pub(super) fn start_if_due(&mut self, ctx: &egui::Context) {
+        let Some(due) = self.due else { return };
+        match due.checked_duration_since(Instant::now()) {
+            Some(left) if left > Duration::ZERO => ctx.request_repaint_after(left),
+            _ => self.start(ctx),
         }
     }
 
-    /// Asks for the order of another problem. The present order stays on screen, marked out of date.
-    pub(super) fn want(&mut self, wanted: ProblemSpec, revision: Revision, ctx: &egui::Context) {
-        if *self.wanted != wanted {
-            self.wanted = Arc::new(wanted);
-            self.start(revision, ctx);
+    /// Asks for the order of another task. The present order stays on screen, marked out of date.
+    pub(super) fn want(&mut self, wanted: Task, revision: Revision, ctx: &egui::Context) {
+        if self.wanted == wanted {
+            return;
+        }
+        (self.wanted, self.revision) = (wanted, revision);
+        self.run = None; // it stops
+        self.due = Some(Instant::now() + self.rest);
+        if self.rest.is_zero() {
+            self.start(ctx);
+        } else {
+            ctx.request_repaint_after(self.rest);
         }
     }
 
-    fn start(&mut self, revision: Revision, ctx: &egui::Context) {
+    fn start(&mut self, ctx: &egui::Context) {
+        self.due = None;
         self.conflicts.clear();
-        match SolveRun::start(Arc::clone(&self.wanted), revision, self.effort, waker(ctx)) {
+        if self.is_empty() {
+            self.found = None;
+            return;
+        }
+        match SolveRun::start(self.wanted.clone(), self.revision, self.effort, waker(ctx)) {
             Ok(run) => self.run = Some(run),
             Err(error) => {
                 self.run = None;
@@ -76,18 +102,26 @@ impl OrderState {
     }
 
     /// The best order known, perhaps of an earlier problem.
-    pub(super) fn order(&self) -> Option<&CoatingOrder> {
+    pub(super) fn order(&self) -> Option<&CrewOrder> {
         self.found.as_ref()
     }
 
-    /// Whether the order shown is for the job as it is.
-    pub(super) fn is_current(&self) -> bool {
-        self.found.as_ref().is_some_and(|f| Arc::ptr_eq(&f.problem, &self.wanted))
+    /// Whether there is nothing to put into an order of polishing. An empty coating is asked of the planner, which says what is wrong.
+    pub(super) fn is_empty(&self) -> bool {
+        matches!(&self.wanted, Task::Polishing(problem, _) if problem.operations.is_empty())
     }
 
-    /// Whether a better one is being looked for.
+    /// Whether what is shown is for the job as it is.
+    pub(super) fn is_current(&self) -> bool {
+        match &self.found {
+            Some(found) => Arc::ptr_eq(&found.problem, self.wanted.problem()),
+            None => self.is_empty(),
+        }
+    }
+
+    /// Whether a better one is being looked for, or soon will be.
     pub(super) fn is_working(&self) -> bool {
-        self.run.is_some()
+        self.run.is_some() || self.due.is_some()
     }
 }
 

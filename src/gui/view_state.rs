@@ -101,6 +101,22 @@ impl Column {
         [Self::Panel, Self::Film, Self::MayGo, Self::Needed, Self::WillGo, Self::Level, Self::Time, Self::Stays];
 }
 
+/// What the dilution calculator is asked.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub(super) struct Mix {
+    /// How much of the mixture, in ml.
+    pub(super) whole_ml: f64,
+    /// 1 part to so many.
+    pub(super) parts: f64,
+}
+
+impl Default for Mix {
+    /// A bucket of rinseless wash.
+    fn default() -> Self {
+        Self { whole_ml: 5_000.0, parts: 256.0 }
+    }
+}
+
 /// Everything about the view.
 #[derive(Debug, Clone)]
 pub(super) struct ViewState {
@@ -122,6 +138,7 @@ pub(super) struct ViewState {
     pub(super) table_order: (Column, bool),
     /// The step of the shop that is open for changes.
     pub(super) open_step: Option<usize>,
+    pub(super) mix: Mix,
 }
 
 impl Default for ViewState {
@@ -139,6 +156,7 @@ impl Default for ViewState {
             defect: None,
             table_order: (Column::Level, false),
             open_step: None,
+            mix: Mix::default(),
         }
     }
 }

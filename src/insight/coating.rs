@@ -5,38 +5,13 @@
 //! both are coated (top before bottom; common practice, no source): a fresh film is not leaned on even when levelled.
 
 use super::Insight;
+use super::floor::{Leads, floor_problem};
 use crate::coat;
-use crate::crew::{
-    FORMAT, Habits, LagSpec, Lateness, ObjectiveSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec, WorkerSpec,
-};
+use crate::crew::{LagSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec};
 use crate::job::{Job, Role};
 use crate::polish::DefectKind;
 use crate::units::{Interval, Millilitres};
 use crate::vehicle::{Naming, Panel, PanelId, Skip, Template};
-use std::sync::Arc;
-
-/// How fast somebody walks round a vehicle with their hands full, in m/s: our own estimate.
-const WALK_M_PER_S: f64 = 0.9;
-/// Two workers keep at least this far apart, in mm: our own estimate, about an arm's length and a half.
-const APART_MM: f64 = 1200.0;
-/// A second of the whole crew's time weighs as much as this many seconds walked by one person.
-const OBJECTIVE: ObjectiveSpec = ObjectiveSpec { makespan: 10, walking: 1 };
-
-/// An order of coating with the problem it solves.
-#[derive(Debug, Clone)]
-pub struct CoatingOrder {
-    /// What was asked.
-    pub problem: Arc<ProblemSpec>,
-    /// The answer.
-    pub plan: Arc<PlanFile>,
-    /// How often a day goes wrong with it; none while it is still being improved.
-    pub lateness: Option<Lateness>,
-    /// How easy it is to keep in one's head; none while it is still being improved.
-    pub habits: Option<Habits>,
-    /// For each operation of the problem, why it comes where it does, with the names of the problem; empty while it is still
-    /// being improved.
-    pub reasons: Arc<[String]>,
-}
 
 /// One row of an order.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,24 +57,10 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
     let stance = |i: usize| template.stances[i].id.clone();
     let coated = coated_panels(job, template);
     let layers = 1..=job.product.layers.max(1);
-    let round = way_round(template);
-    let walks = template.walk_seconds(WALK_M_PER_S);
-    let mut problem = ProblemSpec {
-        format: FORMAT.to_owned(),
-        name: job.name.clone(),
-        workers: job
-            .crew
-            .iter()
-            .map(|m| WorkerSpec { id: m.name.clone(), roles: m.roles.iter().map(|r| r.id().to_owned()).collect() })
-            .collect(),
-        stances: round.iter().copied().map(stance).collect(),
-        walk_s: round.iter().map(|&a| round.iter().map(|&b| walks[a][b]).collect()).collect(),
-        close: template.close_pairs(APART_MM).into_iter().map(|(a, b)| [stance(a), stance(b)]).collect(),
-        operations: Vec::new(),
-        lags: Vec::new(),
-        wet: Vec::new(),
-        objective: OBJECTIVE,
-    };
+    let mut problem = floor_problem(job, template, Leads::None);
+    for (worker, member) in problem.workers.iter_mut().zip(&job.crew) {
+        worker.roles = member.roles.iter().map(|r| r.id().to_owned()).collect();
+    }
     for &index in &coated {
         let panel = &template.panels[index];
         for layer in layers.clone() {
@@ -143,18 +104,6 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
         }
     }
     problem
-}
-
-/// The stances in the order of a walk round the vehicle, as the planner takes them.
-fn way_round(template: &Template) -> Vec<usize> {
-    let middle = template.length.mm() as f32 / 2.0;
-    let angle = |i: &usize| {
-        let at = template.stances[*i].at;
-        at.y.atan2(at.x - middle)
-    };
-    let mut round: Vec<usize> = (0..template.stances.len()).collect();
-    round.sort_by(|a, b| angle(a).total_cmp(&angle(b)));
-    round
 }
 
 /// A reason of the planner with panels as people call them.

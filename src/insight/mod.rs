@@ -5,31 +5,40 @@
 
 mod after;
 mod ambition;
+mod cautions;
 mod coating;
 mod exposure;
 mod film;
+mod floor;
 mod neighbours;
 mod open_points;
 mod panel;
+mod polish_report;
+mod polishing;
 mod readings;
 mod report;
 mod route;
 mod spots;
+mod supplies;
 
 pub use after::{AfterPolishing, Went};
 pub use ambition::CarAmbition;
+pub use cautions::{cautions, polish_cautions};
 pub use coating::{
-    CoatingOrder, OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows,
-    reason_in_words,
+    OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows, reason_in_words,
 };
-pub use exposure::{WorkerExposure, exposure};
+pub use exposure::{WorkerExposure, exposure_shared};
 pub use film::{SurveyFilm, place};
+pub use floor::{CrewOrder, LEAD_S};
 pub use open_points::{OpenPoints, mirror_of};
 pub use panel::{AMBITIONS, PanelInsight};
+pub use polish_report::PolishingReport;
+pub use polishing::{Handed, PolishDay, PolishOrder, PolishRow, PolishWork, WIPE_S, polish_order, polish_work};
 pub use readings::add_readings;
 pub use report::{PlanReport, report};
 pub use route::{SAME_PLACE_MM, Stop, metres_walked, spots_at, survey_stops};
 pub use spots::{recommended_places, recommended_spots};
+pub use supplies::{people_seconds, shop_cost, supplies};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};

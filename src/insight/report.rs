@@ -2,14 +2,18 @@
 
 #![expect(missing_docs, reason = "fields of an output format: the names say it, and units stand in them")]
 
-use super::coating::{CoatingOrder, coating_amount, is_coated, order_rows};
-use super::exposure::{WorkerExposure, exposure};
+use super::cautions::cautions;
+use super::coating::{coating_amount, order_rows};
+use super::exposure::WorkerExposure;
+use super::floor::CrewOrder;
+use super::polish_report::PolishingReport;
+use super::polishing::polish_work;
 use super::{Insight, PanelInsight};
 use crate::crew::{PlanFile, ProblemSpec};
 use crate::finding::Finding;
 use crate::job::Job;
 use crate::measure::{FilmSummary, MeasuredRemoval, PairedChange, Visibility};
-use crate::vehicle::{Naming, Panel, Surface, Template};
+use crate::vehicle::{Naming, Panel, Template};
 use serde::Serialize;
 
 /// Everything planned for a job. Field names are fixed; see README.
@@ -20,6 +24,8 @@ pub struct PlanReport {
     pub template: String,
     pub panels: Vec<PanelReport>,
     pub coating: CoatingReport,
+    pub polishing: PolishingReport,
+    /// Of everybody, all polishing in one day.
     pub exposure: Vec<WorkerExposure>,
     pub polish_minutes: f64,
     pub gauge_findings: Vec<FindingReport>,
@@ -194,21 +200,24 @@ pub struct OrderReport {
     pub end_s: i64,
 }
 
-/// Puts everything together; `order` is none where no valid one is known.
+/// Puts everything together; `order` is the order of coating, none where no valid one is known. The order of polishing is added by
+/// [`PlanReport::with_polishing`].
 pub fn report(
     job: &Job,
     template: &Template,
     insight: &Insight,
     problem: &ProblemSpec,
-    order: Option<&CoatingOrder>,
+    order: Option<&CrewOrder>,
 ) -> PlanReport {
+    let work = polish_work(job, template, insight);
     PlanReport {
         job: job.name.clone(),
         vehicle: job.vehicle.description.clone(),
         template: template.id.clone(),
         panels: (0..template.panels.len()).map(|i| panel_report(job, &template.panels[i], insight, i)).collect(),
         coating: coating_report(job, template, insight, problem, order),
-        exposure: exposure(job, insight),
+        exposure: super::exposure_shared(job, &work),
+        polishing: PolishingReport::new(job, template, insight, &work),
         polish_minutes: minutes(insight.polish_seconds()),
         gauge_findings: insight.points.gauge.iter().map(FindingReport::of).collect(),
         removed_um: insight.removal.as_ref().map(RemovedReport::of),
@@ -269,7 +278,7 @@ fn coating_report(
     template: &Template,
     insight: &Insight,
     problem: &ProblemSpec,
-    order: Option<&CoatingOrder>,
+    order: Option<&CrewOrder>,
 ) -> CoatingReport {
     let air = &insight.air;
     let rows = order.map(|o| order_rows(job, template, problem, &o.plan)).unwrap_or_default();
@@ -304,46 +313,11 @@ fn coating_report(
     }
 }
 
-/// The usual cautions that this job calls for. Local rules and the makers' sheets come first.
-fn cautions(job: &Job, template: &Template, insight: &Insight) -> Vec<String> {
-    let mut list = vec![
-        "Local rules, the makers' data sheets and licensed practice come before anything this program says.".to_owned(),
-        "Solvents in wipes and coating: air the bay, keep flames, sparks and heaters away, wear nitrile gloves and change \
-         them when wetted, put used cloths into a closed metal bin."
-            .to_owned(),
-        "Reach the roof from a step or platform, not from a sill or tyre; one keeps the floor clear.".to_owned(),
-    ];
-    if insight.panels.iter().any(|p| !p.polish.steps.is_empty()) {
-        list.push(
-            "Machine polishing: eye and hearing protection; plug in behind a residual-current device, never in the wet bay."
-                .to_owned(),
-        );
-        list.push(
-            "Gauges of this kind read everything above the metal; the clear coat is assumed as a share of it, not measured."
-                .to_owned(),
-        );
-        list.push("Stay off edges and body lines: the film is thinner there than where it was read.".to_owned());
-    }
-    if template.panels.iter().any(|p| p.surface == Surface::Lamp && is_coated(job, p)) {
-        list.push(
-            "Lamp lenses carry a hard coat against sunlight: they are coated, not polished; do not alter approved optics."
-                .to_owned(),
-        );
-    }
-    if template.panels.iter().any(|p| p.surface == Surface::Glass && is_coated(job, p)) {
-        list.push(
-            "Glass: keep coating off the area in front of cameras, and try the wipers before the vehicle leaves."
-                .to_owned(),
-        );
-    }
-    list
-}
-
-fn minutes(seconds: i64) -> f64 {
+pub(super) fn minutes(seconds: i64) -> f64 {
     rounded(seconds as f64 / 60.0, 1)
 }
 
-fn rounded(value: f64, digits: i32) -> f64 {
+pub(super) fn rounded(value: f64, digits: i32) -> f64 {
     let scale = 10f64.powi(digits);
     (value * scale).round() / scale
 }

@@ -82,6 +82,7 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
         ("customer.name", &job.customer.name),
         ("customer.wishes", &job.customer.wishes),
         ("product.name", &job.product.name),
+        ("shop.prices.currency", &job.shop.prices.currency),
     ] {
         text(&|| path.to_owned(), value);
     }

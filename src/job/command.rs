@@ -10,7 +10,7 @@ use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
+use crate::polish::{Finish, Goal, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::Serialize;
@@ -133,6 +133,8 @@ pub enum Command {
     SetSteps(Vec<PolishStep>),
     /// How hard the paint is, and what test spots showed.
     SetTestSpots(Arc<TestSpots>),
+    /// How the shop works and what it pays.
+    SetShop(Box<Shop>),
     /// The coating.
     SetProduct(Box<Product>),
     /// The air.
@@ -240,6 +242,7 @@ impl Command {
             Self::SetPolicy(_) => "change removal limits",
             Self::SetSteps(_) => "change steps",
             Self::SetTestSpots(_) => "change test spot",
+            Self::SetShop(_) => "change shop",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
             Self::SetOrder(Some(_)) => "accept order",
@@ -341,6 +344,7 @@ impl Command {
             Self::SetPolicy(policy) => job.policy = in_range(&**policy)?,
             Self::SetSteps(steps) => super::steps::set_steps(job, in_range(steps)?)?,
             Self::SetTestSpots(tests) => job.test_spots = Arc::new(in_range(&**tests)?),
+            Self::SetShop(shop) => job.shop = in_range(&**shop)?,
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
             Self::SetOrder(order) => job.order.clone_from(order),

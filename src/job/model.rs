@@ -7,7 +7,9 @@ use crate::coat::{Air, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
-use crate::polish::{Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, TestSpots};
+use crate::polish::{
+    Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
+};
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
@@ -43,6 +45,8 @@ pub struct Job {
     pub steps: Vec<PolishStep>,
     /// How hard the paint is, and what test spots showed.
     pub test_spots: Arc<TestSpots>,
+    /// How the shop works and what it pays.
+    pub shop: Shop,
     /// The coating.
     pub product: Product,
     /// The air and the coldest panel.

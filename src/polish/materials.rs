@@ -1,5 +1,6 @@
 //! Pads, polish, towels and mixtures.
 
+use super::local::LOCAL_AREA_M2;
 use super::plan::PolishPlan;
 use super::step::StepKind;
 use crate::units::fields;
@@ -74,7 +75,7 @@ pub struct StepMaterials {
     pub step: usize,
     /// Its name.
     pub name: String,
-    /// Surface worked with it, each panel once.
+    /// Surface worked with it, each panel and each single place once.
     pub area: SquareMetres,
     /// Pads; none for sanding.
     pub pads: u32,
@@ -90,10 +91,11 @@ pub struct StepMaterials {
 pub fn materials(panels: &[(&PolishPlan, SquareMetres)], policy: &UsePolicy) -> Vec<StepMaterials> {
     let mut worked: Vec<(usize, String, StepKind, f64)> = Vec::new();
     for (plan, area) in panels {
-        for step in &plan.steps {
+        let local = plan.local.iter().flat_map(|l| &l.steps).map(|s| (s, LOCAL_AREA_M2.min(area.m2())));
+        for (step, area) in plan.steps.iter().map(|s| (s, area.m2())).chain(local) {
             match worked.iter_mut().find(|w| w.0 == step.index) {
-                Some(known) => known.3 += area.m2(),
-                None => worked.push((step.index, step.name.clone(), step.kind, area.m2())),
+                Some(known) => known.3 += area,
+                None => worked.push((step.index, step.name.clone(), step.kind, area)),
             }
         }
     }

@@ -17,6 +17,7 @@ mod choose;
 mod clear;
 mod customer;
 mod defect;
+mod dose;
 mod equipment;
 mod exposure;
 mod facts;
@@ -33,6 +34,7 @@ mod preston;
 mod prospect;
 mod search;
 mod severity;
+mod shop;
 mod sieve;
 mod step;
 mod test_spot;
@@ -48,6 +50,7 @@ pub use calibrate::{
 pub use choose::LOCAL_WORTH;
 pub use clear::{ClearBasis, ClearEstimate};
 pub use defect::{DefectKind, DepthRange, ETCH_REFINISH_METALLIC_UM, FINGERNAIL_CATCHES_UM, Treatment};
+pub use dose::{Dose, split_days, swap_panels};
 pub use equipment::{Drive, Equipment};
 pub use exposure::{
     HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing, combine_a8, hav_a8, hav_points, hav_standing, hav_time_until,
@@ -66,6 +69,7 @@ pub use policy::RemovalPolicy;
 pub use preston::{Working, orbital_speed, rotary_speed};
 pub use prospect::Prospect;
 pub use severity::{Fingernail, depth_by_fingernail, size_class, visible_weight};
+pub use shop::{Cost, Prices, Shop, cost};
 pub use step::{PolishStep, StepKind};
 pub use test_spot::{FinishSeen, NextTest, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots};
 pub use ultraviolet::ultraviolet_factor;

@@ -25,6 +25,8 @@ pub struct PolishOperation {
     pub after: Option<usize>,
     /// Whether it throws dust or spatter, so that nobody should finish or coat beside it.
     pub dusty: bool,
+    /// Whether it is work at a single defect instead of the whole panel.
+    pub local: bool,
 }
 
 /// All operations of a polishing plan, panel after panel; at each panel local work first, then the steps in order.
@@ -34,7 +36,8 @@ pub fn polish_operations(plans: &[&PolishPlan], steps: &[PolishStep]) -> Vec<Pol
     let mut operations: Vec<PolishOperation> = Vec::new();
     for (panel, plan) in plans.iter().enumerate() {
         let mut after = None;
-        for planned in plan.local.iter().flat_map(|l| &l.steps).chain(&plan.steps) {
+        let local = plan.local.iter().flat_map(|l| &l.steps).map(|s| (s, true));
+        for (planned, local) in local.chain(plan.steps.iter().map(|s| (s, false))) {
             operations.push(PolishOperation {
                 panel,
                 step: planned.index,
@@ -44,6 +47,7 @@ pub fn polish_operations(plans: &[&PolishPlan], steps: &[PolishStep]) -> Vec<Pol
                 running: running(planned, steps),
                 after,
                 dusty: planned.kind <= StepKind::Cut,
+                local,
             });
             after = Some(operations.len() - 1);
         }

@@ -21,6 +21,19 @@ pub enum StepKind {
 }
 
 impl StepKind {
+    /// Every kind, from hardest to gentlest.
+    pub const ALL: [Self; 4] = [Self::Sand, Self::Cut, Self::Polish, Self::Finish];
+
+    /// What somebody does: "cut", as on a list and in a crew problem.
+    pub fn verb(self) -> &'static str {
+        match self {
+            Self::Sand => "sand",
+            Self::Cut => "cut",
+            Self::Polish => "polish",
+            Self::Finish => "finish",
+        }
+    }
+
     /// Whether paint may be left as this step leaves it.
     pub fn leaves_gloss(self) -> bool {
         matches!(self, Self::Polish | Self::Finish)

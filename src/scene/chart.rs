@@ -1,5 +1,6 @@
 //! The time chart: a lane per worker, bars for work, bands for windows.
 
+use super::work::Work;
 use crate::insight::OrderRow;
 use crate::job::{Job, Role};
 use crate::units::{Interval, Seconds};
@@ -13,6 +14,8 @@ pub struct TimeChart {
     pub lanes: Vec<Lane>,
     /// Times between tick marks.
     pub tick: Seconds,
+    /// Where further days begin; empty where the work is done in one.
+    pub days: Vec<Seconds>,
 }
 
 /// What one worker does.
@@ -22,6 +25,8 @@ pub struct Lane {
     pub worker: usize,
     /// Name and role.
     pub title: String,
+    /// A few words under it; empty where there are none.
+    pub note: String,
     /// What is done when, by time.
     pub bars: Vec<Bar>,
     /// When levelling may happen, for the bars of this lane that level.
@@ -36,7 +41,7 @@ pub struct Bar {
     /// Place in this worker's order, from 1.
     pub number: usize,
     /// What is done.
-    pub role: Role,
+    pub work: Work,
     /// When.
     pub at: Interval,
 }
@@ -63,16 +68,17 @@ pub fn time_chart(job: &Job, order: &[OrderRow], window: (Seconds, Seconds)) -> 
             Lane {
                 worker,
                 title: format!("{} {}", member.name, verbs.join(" and ")),
+                note: String::new(),
                 bars: mine
                     .iter()
                     .enumerate()
-                    .map(|(place, r)| Bar { panel: r.panel, number: place + 1, role: r.role, at: r.at })
+                    .map(|(place, r)| Bar { panel: r.panel, number: place + 1, work: Work::Coat(r.role), at: r.at })
                     .collect(),
                 windows: mine.iter().filter(|r| r.role == Role::Level).filter_map(|r| band(order, r, window)).collect(),
             }
         })
         .collect();
-    TimeChart { span: Interval { start: 0, end }, lanes, tick: tick(end) }
+    TimeChart { span: Interval { start: 0, end }, lanes, tick: tick(end), days: Vec::new() }
 }
 
 fn band(order: &[OrderRow], levelled: &OrderRow, window: (Seconds, Seconds)) -> Option<WindowBand> {
@@ -83,7 +89,7 @@ fn band(order: &[OrderRow], levelled: &OrderRow, window: (Seconds, Seconds)) -> 
 }
 
 /// A tick distance that gives about ten ticks.
-fn tick(span: Seconds) -> Seconds {
+pub(super) fn tick(span: Seconds) -> Seconds {
     const STEPS: [Seconds; 9] = [10, 30, 60, 120, 300, 600, 900, 1800, 3600];
     STEPS.into_iter().find(|s| span <= s * 12).unwrap_or(7200)
 }

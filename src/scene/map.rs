@@ -1,8 +1,9 @@
 //! What the map shows under each overlay.
 
+use super::work::Work;
 use crate::geometry::MapPoint;
 use crate::insight::{Insight, OrderRow, is_coated};
-use crate::job::{Extent, Job, Role};
+use crate::job::{Extent, Job};
 use crate::polish::{DefectKind, Level, Treatment};
 use crate::units::Seconds;
 use crate::vehicle::{Surface, Template};
@@ -92,7 +93,7 @@ pub struct Badge {
     /// Index into the crew.
     pub worker: usize,
     /// What is done.
-    pub role: Role,
+    pub work: Work,
     /// Place in this worker's order, from 1.
     pub number: usize,
 }
@@ -199,13 +200,7 @@ pub enum LegendSymbol {
 
 /// Draws the map of a job under one overlay. `order` is empty while none is known.
 pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Overlay, order: &[OrderRow]) -> MapScene {
-    let mut scene = MapScene {
-        overlay,
-        panels: (0..template.panels.len()).map(|i| plain(template, insight, i)).collect(),
-        pins: Vec::new(),
-        ways: Vec::new(),
-        legend: Vec::new(),
-    };
+    let mut scene = MapScene::plain(template, insight, overlay);
     match overlay {
         Overlay::Film => super::film::show(job, template, insight, &mut scene),
         Overlay::Defects => defects(job, template, insight, &mut scene),
@@ -214,6 +209,19 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
         Overlay::Body => super::body::show(template, &mut scene),
     }
     scene
+}
+
+impl MapScene {
+    /// Nothing but the surfaces.
+    pub(super) fn plain(template: &Template, insight: &Insight, overlay: Overlay) -> Self {
+        Self {
+            overlay,
+            panels: (0..template.panels.len()).map(|i| plain(template, insight, i)).collect(),
+            pins: Vec::new(),
+            ways: Vec::new(),
+            legend: Vec::new(),
+        }
+    }
 }
 
 fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
@@ -322,7 +330,7 @@ fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut Ma
     for worker in 0..job.crew.len() {
         let mine: Vec<_> = order.iter().filter(|r| r.worker == worker).collect();
         for (place, row) in mine.iter().enumerate() {
-            scene.panels[row.panel].badges.push(Badge { worker, role: row.role, number: place + 1 });
+            scene.panels[row.panel].badges.push(Badge { worker, work: Work::Coat(row.role), number: place + 1 });
         }
         scene.ways.push(
             mine.iter()

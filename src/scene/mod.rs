@@ -7,8 +7,12 @@ mod body;
 mod chart;
 mod film;
 mod map;
+mod polishing;
+mod work;
 
 pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};
 pub use map::{
     Badge, DefectClass, Fill, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint, map_scene,
 };
+pub use polishing::{polish_chart, polish_order_map};
+pub use work::Work;

@@ -1,15 +1,16 @@
 //! Background threads: each has a name, an end, and a bounded channel.
 //!
-//! A [`SolveRun`] works out the order of coating while the window stays free. Its answers carry the revision of the job that
+//! A [`SolveRun`] works out an order of coating or polishing while the window stays free. Its answers carry the revision of the job that
 //! they were computed for, so that a late one can be told from a current one. The window is woken through a
 //! [`std::task::Waker`], so nothing here knows what a window is.
 
 mod order;
 #[cfg(feature = "gui")]
 mod picture;
+mod polishing;
 mod solve;
 
-pub use order::{Effort, Listener, find_order, solve_for};
+pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};
 pub use solve::{Progress, SolveRun};

@@ -1,10 +1,12 @@
 //! Finding an order within a time.
 
+use super::polishing::find_polishing;
 use crate::crew::{
     Control, Lateness, Limits, Outcome, Problem, ProblemSpec, Schedule, Target, explain, habits, simulate, solve,
     solve_robust, tidy,
 };
-use crate::insight::CoatingOrder;
+use crate::insight::CrewOrder;
+use crate::polish::Dose;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
@@ -71,6 +73,52 @@ pub fn solve_for(
 /// Share of the time that goes to the first order; the rest goes to one that people keep on a slow day as well.
 const FIRST_SHARE: f64 = 0.2;
 
+/// What there is to plan.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Task {
+    /// Coating within its windows.
+    Coating(Arc<ProblemSpec>),
+    /// Polishing, with what each operation adds to somebody's day.
+    Polishing(Arc<ProblemSpec>, Arc<[Dose]>),
+}
+
+impl Task {
+    /// The problem to solve.
+    pub fn problem(&self) -> &Arc<ProblemSpec> {
+        match self {
+            Self::Coating(problem) | Self::Polishing(problem, _) => problem,
+        }
+    }
+}
+
+/// What the outside gives to a search.
+#[derive(Clone, Copy)]
+pub(super) struct Given<'a> {
+    /// Set when it has to end.
+    pub(super) stop: &'a AtomicBool,
+    /// Hears of every better order.
+    pub(super) improved: &'a (dyn Fn(CrewOrder) + Sync),
+}
+
+/// An order, or why there is none, as sentences.
+pub(super) type Found = Result<CrewOrder, Vec<String>>;
+
+/// Finds the order of a task within a time; `improved` hears of better and better ones.
+///
+/// # Errors
+/// Why there is none, as sentences.
+pub fn find_task(
+    task: &Task,
+    effort: Effort,
+    stop: &AtomicBool,
+    improved: &(dyn Fn(CrewOrder) + Sync),
+) -> Result<CrewOrder, Vec<String>> {
+    match task {
+        Task::Coating(problem) => find_order(problem, effort, stop, improved),
+        Task::Polishing(problem, doses) => find_polishing(problem, doses, effort, Given { stop, improved }),
+    }
+}
+
 /// Finds an order of coating within a time. First the fastest one, so that there is something to see; then the fastest of
 /// those that pass a window on at most one simulated day in twenty. `improved` hears of each.
 ///
@@ -80,15 +128,16 @@ pub fn find_order(
     spec: &Arc<ProblemSpec>,
     effort: Effort,
     stop: &AtomicBool,
-    improved: &(dyn Fn(CoatingOrder) + Sync),
-) -> Result<CoatingOrder, Vec<String>> {
+    improved: &(dyn Fn(CrewOrder) + Sync),
+) -> Result<CrewOrder, Vec<String>> {
     let problem = Problem::try_from((**spec).clone()).map_err(|errors| vec![errors.to_string()])?;
-    let order = |best: &Schedule, bound| CoatingOrder {
+    let order = |best: &Schedule, bound| CrewOrder {
         problem: Arc::clone(spec),
         plan: Arc::new(best.to_plan(&problem, bound)),
         lateness: None,
         habits: None,
         reasons: Arc::from([]),
+        faster: None,
     };
     let Effort { seconds, nodes, threads, seed } = effort;
     let limits = Limits { nodes, threads, seed };
@@ -105,7 +154,7 @@ pub fn find_order(
         return Err(vec![format!("no order was found in {seconds} s")]);
     };
     let (best, lateness) = regular(&problem, robust.schedule, robust.lateness, seed);
-    Ok(CoatingOrder {
+    Ok(CrewOrder {
         lateness: Some(lateness),
         habits: Some(habits(&problem, &best)),
         reasons: (0..spec.operations.len()).map(|o| explain(&problem, &best, o).sentence).collect(),

@@ -1,8 +1,7 @@
-//! Planning the order of coating in the background.
+//! Planning an order in the background.
 
-use super::order::{Effort, find_order};
-use crate::crew::ProblemSpec;
-use crate::insight::CoatingOrder;
+use super::order::{Effort, Task, find_task};
+use crate::insight::CrewOrder;
 use crate::job::Revision;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -24,9 +23,9 @@ pub struct SolveRun {
 #[derive(Debug, Clone)]
 pub enum Progress {
     /// A better order.
-    Improved(CoatingOrder),
+    Improved(CrewOrder),
     /// The end, with the best order.
-    Done(CoatingOrder),
+    Done(CrewOrder),
     /// There is no order, and why.
     Impossible(Vec<String>),
     /// The planner failed; the message is for a person.
@@ -38,7 +37,7 @@ impl SolveRun {
     ///
     /// # Errors
     /// What the system says when it has no thread to give.
-    pub fn start(spec: Arc<ProblemSpec>, revision: Revision, effort: Effort, waker: Waker) -> std::io::Result<Self> {
+    pub fn start(task: Task, revision: Revision, effort: Effort, waker: Waker) -> std::io::Result<Self> {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, messages) = sync_channel(64);
         let stopped = Arc::clone(&stop);
@@ -48,7 +47,7 @@ impl SolveRun {
                 drop(send.try_send(Progress::Improved(order)));
                 waker.wake_by_ref();
             };
-            let end = match find_order(&spec, effort, &stopped, &improved) {
+            let end = match find_task(&task, effort, &stopped, &improved) {
                 Ok(order) => Progress::Done(order),
                 Err(reasons) => Progress::Impossible(reasons),
             };

@@ -11,6 +11,7 @@ mod correction;
 mod edit;
 mod edit_steps;
 mod pictures;
+mod polishing;
 mod raster;
 mod scripted;
 mod sheets;

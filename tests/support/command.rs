@@ -9,7 +9,7 @@ use lapwright::job::{
 use lapwright::measure::{Assurance, Gauge, GaugePrinciple};
 use lapwright::polish::{
     DefectKind, Equipment, Fingernail, Finish, FinishSeen, Goal, Level, PaintHardness, PaintHistory, PolishStep,
-    RemovalBasis, RemovalPolicy, Seen, TestRemoval, TestResult, TestSpots,
+    Prices, RemovalBasis, RemovalPolicy, Seen, Shop, TestRemoval, TestResult, TestSpots, UsePolicy,
 };
 use lapwright::units::{Celsius, Date, Micrometres, Millimetres, RelativeHumidity};
 use lapwright::vehicle::{PanelId, Size, Substrate, Template};
@@ -148,6 +148,17 @@ fn product() -> impl Strategy<Value = Product> {
     )
 }
 
+fn shop() -> impl Strategy<Value = Shop> {
+    let price = || prop_oneof![8 => 0.0..200.0, 1 => Just(f64::NAN), 1 => Just(-1.0), 1 => Just(1e9)];
+    (any::<bool>(), words(), price(), price(), 0.0..20.0).prop_map(
+        |(leads, currency, labour_per_hour, pad, polish_ml_per_m2)| Shop {
+            leads,
+            uses: UsePolicy { polish_ml_per_m2, ..UsePolicy::default() },
+            prices: Prices { currency, labour_per_hour, pad, ..Prices::default() },
+        },
+    )
+}
+
 fn air() -> impl Strategy<Value = Air> {
     (-40.0..100.0, 0.1..100.0, -40.0..100.0).prop_map(|(air, humidity, surface)| Air {
         air_temp_c: Celsius::new(air).expect("a temperature"),
@@ -217,6 +228,7 @@ fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
         }))),
         steps().prop_map(C::SetSteps),
         test_spots().prop_map(C::SetTestSpots),
+        shop().prop_map(|shop| C::SetShop(Box::new(shop))),
         product().prop_map(|product| C::SetProduct(Box::new(product))),
         air().prop_map(C::SetAir),
         order().prop_map(C::SetOrder),

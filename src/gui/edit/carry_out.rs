@@ -121,6 +121,7 @@ impl App {
         self.spots = SpotPlaces::of(&template);
         self.cache = MapCache::default();
         self.rows.clear();
+        self.polishing.clear();
         self.view.tool = Tool::Choose;
         self.view.chosen.retain(|id| template.panel(id).is_some());
         self.view.current = self.view.current.take().filter(|id| template.panel(id).is_some());

@@ -3,7 +3,8 @@
 use super::paint::{fill_color, hatch_of};
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::gui::widgets::{pin_symbol, worker_badge};
+use crate::gui::view_state::Workspace;
+use crate::gui::widgets::{hatched, pin_symbol, worker_badge};
 use crate::scene::{LegendSymbol, MapScene};
 use eframe::egui::{Align2, FontId, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
@@ -18,6 +19,7 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>)
             crate::scene::Overlay::Film => "Nothing read yet.",
             crate::scene::Overlay::Defects => "No defects noted.",
             crate::scene::Overlay::Polish => "Nothing to polish.",
+            crate::scene::Overlay::Order if m.view.workspace == Workspace::Correction => polishing(m),
             crate::scene::Overlay::Order if m.order.is_working() => "Planning the order…",
             crate::scene::Overlay::Order => "No order yet.",
             crate::scene::Overlay::Body => "No panels.",
@@ -32,6 +34,14 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>)
     }
 }
 
+fn polishing(m: &Model<'_>) -> &'static str {
+    match &m.polishing.state {
+        state if state.is_empty() => "Nothing to polish.",
+        state if state.is_working() => "Planning the order…",
+        _ => "No order yet.",
+    }
+}
+
 /// Draws one mark with its left end at `x`; answers its width.
 fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
     let p = theme::of(paint.ctx());
@@ -40,7 +50,7 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
             let swatch = Rect::from_min_size(pos2(x, y - 6.0), vec2(18.0, 12.0));
             paint.rect_filled(swatch, 2.0, fill_color(p, fill));
             if let Some(hatch) = hatch_of(fill) {
-                hatched(paint, swatch, hatch);
+                hatched(paint, swatch, hatch, p.hatch());
             }
             paint.rect_stroke(swatch, 2.0, Stroke::new(1.0, p.seam), StrokeKind::Inside);
             18.0
@@ -60,18 +70,5 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
             worker_badge(paint, pos2(x + 7.0, y), 7.0, worker, "");
             14.0
         }
-    }
-}
-
-/// The hatch of a level, as on the map: the denser, the harder the work.
-fn hatched(paint: &Painter, swatch: Rect, hatch: usize) {
-    const DISTANCES: [f32; 4] = [12.0, 8.0, 5.5, 3.5];
-    let p = theme::of(paint.ctx());
-    let clipped = paint.with_clip_rect(swatch.intersect(paint.clip_rect()));
-    let mut x = swatch.left() - swatch.height() + DISTANCES[hatch] / 2.0;
-    while x < swatch.right() {
-        let line = [pos2(x, swatch.top()), pos2(x + swatch.height(), swatch.bottom())];
-        clipped.line_segment(line, Stroke::new(1.0, p.hatch()));
-        x += DISTANCES[hatch];
     }
 }

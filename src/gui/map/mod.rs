@@ -17,7 +17,7 @@ use super::theme;
 use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
-use crate::scene::{MapScene, Overlay, map_scene};
+use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
 use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
@@ -27,7 +27,12 @@ pub(super) const MARGIN: f32 = 28.0;
 
 /// Draws the map into all the room there is.
 pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut Vec<Action>) {
-    let scene = map_scene(m.job, m.template, m.insight, m.view.overlay, m.rows);
+    let scene = match (m.view.overlay, m.view.workspace) {
+        (Overlay::Order, Workspace::Correction) => {
+            polish_order_map(m.job, m.template, m.insight, m.polishing.order.as_ref())
+        }
+        _ => map_scene(m.job, m.template, m.insight, m.view.overlay, m.rows),
+    };
     let builder = egui::UiBuilder::new()
         .id_salt("map")
         .accessibility_role(egui::Role::ListBox)

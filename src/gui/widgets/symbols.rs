@@ -2,7 +2,7 @@
 
 use crate::gui::theme;
 use crate::scene::{DefectClass, PinShape};
-use eframe::egui::{Align2, FontId, Painter, Pos2, Shape, Stroke, pos2, vec2};
+use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
 /// A number in the shape and colour of a worker. `filled` for the one who applies, a ring for the one who levels.
 pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worker: usize, text: &str) {
@@ -87,4 +87,17 @@ fn regular(at: Pos2, radius: f32, corners: usize, turn: f32) -> Vec<Pos2> {
             pos2(at.x + radius * angle.cos(), at.y + radius * angle.sin())
         })
         .collect()
+}
+
+/// Hatches a box: the higher the index (0 to 3), the denser, as the levels on the map.
+pub(in crate::gui) fn hatched(paint: &Painter, area: Rect, hatch: usize, color: Color32) {
+    const DISTANCES: [f32; 4] = [12.0, 8.0, 5.5, 3.5];
+    let step = DISTANCES[hatch.min(3)];
+    let clipped = paint.with_clip_rect(area.intersect(paint.clip_rect()));
+    let mut x = area.left() - area.height() + step / 2.0;
+    while x < area.right() {
+        let line = [pos2(x, area.top()), pos2(x + area.height(), area.bottom())];
+        clipped.line_segment(line, Stroke::new(1.0, color));
+        x += step;
+    }
 }

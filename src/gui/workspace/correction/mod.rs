@@ -4,6 +4,7 @@ mod curve;
 mod goal;
 mod open_points;
 mod panel;
+mod people;
 mod policy;
 mod steps;
 mod table;
@@ -22,6 +23,7 @@ pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         Some((index, panel)) => {
             panel_head(ui, m, index, panel);
             panel::panel_ui(ui, m, index, out);
+            people::panel_ui(ui, m, index, out);
             ui.add_space(8.0);
             if ui.button("Whole vehicle").clicked() {
                 out.push(Action::View(ViewChange::Choose(None)));

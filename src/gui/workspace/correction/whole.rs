@@ -2,31 +2,19 @@
 
 use super::goal::goal_ui;
 use super::open_points::open_points_ui;
+use super::people;
 use super::policy::policy_ui;
 use super::steps::steps_ui;
 use super::test_spot::test_spot_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::fact;
-use crate::insight::exposure;
 use eframe::egui::{self, Ui};
 
 /// Goal, open points, exposure, and everything the plan rests on.
 pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let p = theme::of(ui.ctx());
     ui.label(theme::bold("Correction", 20.0));
     goal_ui(ui, m, out);
-    for worker in exposure(m.job, m.insight) {
-        let text = format!("{:.0} of 100 points", worker.hav_points);
-        let text = egui::RichText::new(text).color(if worker.hav_points >= 400.0 { p.stop } else { p.ink });
-        fact(ui, &format!("Vibration, {}", worker.worker), text);
-        for advice in &worker.advice {
-            ui.label(egui::RichText::new(advice).color(p.note));
-        }
-    }
-    ui.label(theme::soft(
-        "100 points reach the action value of Directive 2002/44/EC, 400 its limit. The work is shared so that nobody gets more than needed.",
-    ));
+    people::order_ui(ui, m, out);
     open_points_ui(ui, m, out);
     let folded = |ui: &mut Ui, title: &str, add: &mut dyn FnMut(&mut Ui)| {
         ui.add_space(8.0);
@@ -35,4 +23,5 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     folded(ui, "Test spot", &mut |ui| test_spot_ui(ui, m, out));
     folded(ui, "Steps of the shop", &mut |ui| steps_ui(ui, m, out));
     folded(ui, "What may be taken off", &mut |ui| policy_ui(ui, m, out));
+    people::shop_ui(ui, m, out);
 }

@@ -1,0 +1,51 @@
+//! A small calculator for mixtures, with both readings of a ratio.
+
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::view_state::Mix;
+use crate::gui::widgets::number;
+use crate::polish::{Mixture, RatioReading, mix};
+use crate::units::Millilitres;
+use eframe::egui::{self, Ui};
+
+/// Asks how much at which ratio, and says both meanings.
+pub(super) fn dilution_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let mut wanted = m.view.mix;
+    if let Some(ml) = number(ui, "Mixture wanted", "ml", wanted.whole_ml, 0, 1.0..=1_000_000.0) {
+        wanted.whole_ml = ml;
+    }
+    if let Some(parts) = number(ui, "1 part to", "parts", wanted.parts, 0, 1.0..=10_000.0) {
+        wanted.parts = parts;
+    }
+    ui.horizontal(|ui| {
+        for parts in [10.0, 64.0, 256.0] {
+            let chosen = (wanted.parts - parts).abs() < 0.5;
+            if ui.add(egui::Button::selectable(chosen, format!("1:{parts:.0}"))).clicked() {
+                wanted.parts = parts;
+            }
+        }
+    });
+    if wanted != m.view.mix {
+        out.push(Action::View(ViewChange::Mix(wanted)));
+    }
+    let Mix { whole_ml, parts } = wanted;
+    let whole = Millilitres::new(whole_ml).unwrap_or(Millilitres::ZERO);
+    let meanings = [
+        (RatioReading::PartsWater, format!("1 part to {parts:.0} parts of water")),
+        (RatioReading::PartsInAll, format!("1 part in {parts:.0} parts of the mixture")),
+    ];
+    for (reading, meaning) in meanings {
+        ui.label(theme::bold(meaning, 14.0));
+        ui.label(words(mix(whole, parts, reading)));
+    }
+    ui.label(theme::soft(
+        "“1:10” is written for both: ask or read the label. 1 US fl oz in 2 US gal is 1 part to 256 of water, the usual \
+         rinseless wash for pads and towels (common practice).",
+    ));
+}
+
+fn words(mixture: Mixture) -> String {
+    let Mixture { concentrate, water, share } = mixture;
+    let fine = |ml: Millilitres| if ml.ml() < 100.0 { format!("{ml:.1}") } else { format!("{ml:.0}") };
+    format!("{} and {} of water, {:.2}\u{202f}%", fine(concentrate), fine(water), share * 100.0)
+}
