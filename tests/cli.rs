@@ -164,7 +164,8 @@ fn a_sample_that_can_not_be_written_leaves_nothing_behind() {
 #[test]
 fn a_plan_as_text_tells_polishing_coating_and_cautions() {
     let plan = fine(&["plan", "--seconds", "0.2"]);
-    for part in ["Polishing\n", "Bonnet, left", "\nCoating\n", "Dew point", "The order takes", "Mara", "\nCautions\n"] {
+    let parts = ["Polishing\n", "Bonnet, left", "\nCoating\n", "Dew point", "The order takes", "Mara", "\nCautions\n"];
+    for part in parts.into_iter().chain(["\nOrder of polishing\n", "vibration A(8)", "dB(A)", "\nMaterials\n"]) {
         assert!(plan.contains(part), "{part:?} is not in\n{plan}");
     }
 }
@@ -194,6 +195,15 @@ fn two_plans_of_one_job_agree_in_all_that_is_computed() {
         for field in ["crew_plan", "order", "late_chance", "late_chance_error", "jumps", "changes_of_side"] {
             assert!(plan["coating"].as_object_mut().expect("an object").remove(field).is_some(), "{field}");
         }
+        for field in ["crew_plan", "order", "days", "handed"] {
+            assert!(plan["polishing"].as_object_mut().expect("an object").remove(field).is_some(), "{field}");
+        }
+        // Who holds which machine follows the order; how long machines run in all does not.
+        let exposure = plan.as_object_mut().expect("an object").remove("exposure").expect("exposure");
+        let workers = exposure.as_array().expect("a list");
+        let running: i64 = workers.iter().filter_map(|w| w["running_s"].as_i64()).sum();
+        assert!(running > 3_600, "{exposure}");
+        plan["running_s"] = running.into();
     }
     assert_eq!(first, second);
 }
@@ -201,9 +211,11 @@ fn two_plans_of_one_job_agree_in_all_that_is_computed() {
 #[test]
 fn a_plan_in_json_holds_a_valid_order_and_keeps_every_budget() {
     let plan = plan_json(&[]);
-    let problem = Problem::from_json(&plan["coating"]["crew_problem"].to_string()).expect("a sound problem");
-    let order: PlanFile = serde_json::from_value(plan["coating"]["crew_plan"].clone()).expect("a plan");
-    assert_eq!(violations(&problem, &order), []);
+    for part in ["coating", "polishing"] {
+        let problem = Problem::from_json(&plan[part]["crew_problem"].to_string()).expect("a sound problem");
+        let order: PlanFile = serde_json::from_value(plan[part]["crew_plan"].clone()).expect("a plan");
+        assert_eq!(violations(&problem, &order), [], "{part}");
+    }
     for panel in plan["panels"].as_array().expect("a list") {
         let (upper, budget) = (panel["polish"]["removal_upper_um"].as_f64(), panel["budget_um"].as_f64());
         assert!(upper.expect("a number") <= budget.expect("a number"), "{panel}");

@@ -39,9 +39,9 @@ pub(super) fn run(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failu
         text(&report, out.data)?;
     }
     let mut exit = Exit::Fine;
-    for (what, conflicts) in [("coating", found.err()), ("polishing", polishing.err())] {
+    for (what, conflicts) in [("", found.err()), (" of polishing", polishing.err())] {
         for conflict in conflicts.iter().flatten() {
-            writeln!(out.notes, "no valid order of {what}: {conflict}")?;
+            writeln!(out.notes, "no valid order{what}: {conflict}")?;
             exit = Exit::Findings;
         }
     }
