@@ -20,6 +20,7 @@ pub struct PlanReport {
     pub coating: CoatingReport,
     pub exposure: Vec<WorkerExposure>,
     pub polish_minutes: f64,
+    pub open_points: Vec<String>,
     pub cautions: Vec<String>,
 }
 
@@ -72,6 +73,9 @@ pub struct PolishReport {
     pub removal_upper_um: f64,
     pub minutes: f64,
     pub correction: f64,
+    pub held_at_most: Option<String>,
+    pub needed_um: f64,
+    pub for_customer: String,
     pub why: Vec<String>,
     pub stays: Vec<String>,
 }
@@ -139,6 +143,7 @@ pub fn report(
         coating: coating_report(job, template, insight, problem, order),
         exposure: exposure(job, insight),
         polish_minutes: minutes(insight.polish_seconds()),
+        open_points: open_points(template, insight),
         cautions: cautions(job, template, insight),
     }
 }
@@ -181,6 +186,9 @@ fn panel_report(job: &Job, panel: &Panel, insight: &PanelInsight) -> PanelReport
             removal_upper_um: insight.removal_upper().um(),
             minutes: minutes(polish.seconds),
             correction: rounded(polish.correction, 3),
+            held_at_most: record.and_then(|r| r.level_at_most).map(|level| level.to_string()),
+            needed_um: rounded(insight.needed().um(), 2),
+            for_customer: polish.for_customer.clone(),
             why: polish.why.clone(),
             stays: polish.stays.iter().map(|s| format!("{}: {}", defect_name(s.defect), s.reason)).collect(),
         },
@@ -225,6 +233,14 @@ fn coating_report(
         jumps: order.and_then(|o| o.habits).map(|h| h.jumps),
         changes_of_side: order.and_then(|o| o.habits).map(|h| h.side_changes),
     }
+}
+
+/// What somebody has to look at or to say before polishing begins: contradictory tests, and seams where the finish will differ.
+fn open_points(template: &Template, insight: &Insight) -> Vec<String> {
+    let name = |at: usize| template.panels[at].name(Naming::Uk);
+    let seams =
+        insight.differences.iter().map(|d| format!("{} and {}: {}", name(d.panels.0), name(d.panels.1), d.cause));
+    insight.learned.notes.iter().cloned().chain(seams).collect()
 }
 
 /// The usual cautions that this job calls for. Local rules and the makers' sheets come first.
