@@ -69,6 +69,10 @@ fn text(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
     }
     suggestions(report, out)?;
     polishing(report, out)?;
+    if !report.open_points.is_empty() {
+        writeln!(out, "\nOpen points")?;
+        report.open_points.iter().try_for_each(|point| writeln!(out, "  - {point}"))?;
+    }
     let coating = &report.coating;
     writeln!(out, "\nCoating")?;
     writeln!(out, "  {}", if coating.go { "The air is right." } else { "Stop: do not coat in this air." })?;

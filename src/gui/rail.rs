@@ -100,6 +100,9 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
         Workspace::Correction => {
             let worked = painted.filter(|(_, i)| !i.polish.steps.is_empty()).count();
             let stays: usize = m.insight.panels.iter().map(|p| p.polish.stays.len()).sum();
+            if !m.insight.learned.notes.is_empty() {
+                return (State::Open, "look at test spot".to_owned());
+            }
             match (worked, stays) {
                 (0, _) => (State::Empty, "nothing to polish".to_owned()),
                 (n, 0) => (State::Done, format!("{n} panels")),

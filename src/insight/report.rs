@@ -30,6 +30,7 @@ pub struct PlanReport {
     pub polish_minutes: f64,
     pub gauge_findings: Vec<FindingReport>,
     pub removed_um: Option<RemovedReport>,
+    pub open_points: Vec<String>,
     pub cautions: Vec<String>,
 }
 
@@ -149,6 +150,9 @@ pub struct PolishReport {
     pub removal_upper_um: f64,
     pub minutes: f64,
     pub correction: f64,
+    pub held_at_most: Option<String>,
+    pub needed_um: f64,
+    pub for_customer: String,
     pub why: Vec<String>,
     pub stays: Vec<String>,
 }
@@ -221,6 +225,7 @@ pub fn report(
         polish_minutes: minutes(insight.polish_seconds()),
         gauge_findings: insight.points.gauge.iter().map(FindingReport::of).collect(),
         removed_um: insight.removal.as_ref().map(RemovedReport::of),
+        open_points: open_points(template, insight),
         cautions: cautions(job, template, insight),
     }
 }
@@ -259,6 +264,9 @@ fn panel_report(job: &Job, panel: &Panel, all: &Insight, index: usize) -> PanelR
             removal_upper_um: insight.removal_upper().um(),
             minutes: minutes(polish.seconds),
             correction: rounded(polish.correction, 3),
+            held_at_most: record.and_then(|r| r.level_at_most).map(|level| level.to_string()),
+            needed_um: rounded(insight.needed().um(), 2),
+            for_customer: polish.for_customer.clone(),
             why: polish.why.clone(),
             stays: polish.stays.iter().map(|s| format!("{}: {}", defect_name(s.defect), s.reason)).collect(),
         },
@@ -311,6 +319,14 @@ fn coating_report(
         jumps: order.and_then(|o| o.habits).map(|h| h.jumps),
         changes_of_side: order.and_then(|o| o.habits).map(|h| h.side_changes),
     }
+}
+
+/// What somebody has to look at or to say before polishing begins: contradictory tests, and seams where the finish will differ.
+fn open_points(template: &Template, insight: &Insight) -> Vec<String> {
+    let name = |at: usize| template.panels[at].name(Naming::Uk);
+    let seams =
+        insight.differences.iter().map(|d| format!("{} and {}: {}", name(d.panels.0), name(d.panels.1), d.cause));
+    insight.learned.notes.iter().cloned().chain(seams).collect()
 }
 
 pub(super) fn minutes(seconds: i64) -> f64 {

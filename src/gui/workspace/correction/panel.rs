@@ -5,10 +5,13 @@ use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::gui::widgets::{budget_bars, choice, fact, section};
 use crate::job::{Command, PanelFact};
-use crate::polish::{Level, Limit};
-use crate::units::minutes;
+use crate::polish::{Level, Limit, ultraviolet_factor};
+use crate::units::{Micrometres, minutes};
 use crate::vehicle::FeatureKind;
 use eframe::egui::{self, Ui};
+
+/// Absorbance of a usual clear in the ultraviolet, between 1.5 and 3 (from memory).
+const USUAL_ABSORBANCE: f64 = 2.0;
 
 /// Level, limits, steps, reasons.
 pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
@@ -64,6 +67,14 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     spots(ui, m, index);
     if let Some(clear) = &budget.clear {
         ui.label(theme::soft(format!("{}.", clear.in_words())));
+        let (most, clear) = (insight.removal_upper(), clear.lower);
+        if most > Micrometres::ZERO && clear > Micrometres::ZERO {
+            let factor = ultraviolet_factor(USUAL_ABSORBANCE, most.um(), clear.um());
+            ui.label(theme::soft(format!(
+                "With {most:.1} gone up to {factor:.1} times as much ultraviolet light reaches the colour (Beer-Lambert law, \
+                 absorbance {USUAL_ABSORBANCE:.0}, from memory)."
+            )));
+        }
     }
 }
 

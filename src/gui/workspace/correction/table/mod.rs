@@ -24,8 +24,15 @@ pub(in crate::gui) fn table_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
         let rows = sorted(m);
         let moved = moved_choice(ui, m);
         egui::ScrollArea::vertical().id_salt("rows").auto_shrink([false, false]).show(ui, |ui| {
+            let mut go = None;
             for (place, &index) in rows.iter().enumerate() {
-                row(ui, m, &rows, place, index, moved, out);
+                go = row(ui, m, &rows, place, index, moved).or(go);
+            }
+            // After all rows: one that can't be tabbed to yet would give the focus back at once.
+            if let Some(go) = go {
+                out.push(Action::View(ViewChange::Choose(Some(m.template.panels[go].id.clone()))));
+                let id = row_id(ui, m, go);
+                ui.memory_mut(|memory| memory.request_focus(id));
             }
         });
     });
@@ -105,8 +112,8 @@ fn row_id(ui: &Ui, m: &Model<'_>, index: usize) -> Id {
     ui.scope_id().with(("row", m.template.panels[index].id.as_str()))
 }
 
-fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, bring: bool, out: &mut Vec<Action>) {
-    let p = theme::of(ui.ctx());
+/// One row; answers the panel that shall be chosen.
+fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, bring: bool) -> Option<usize> {
     let panel = &m.template.panels[index];
     let chosen = m.view.chosen.contains(&panel.id);
     let current = m.current().map(|(i, _)| i);
@@ -136,16 +143,15 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
         let next = if up { place.checked_sub(1) } else { Some(place + usize::from(down)).filter(|_| down) };
         go = next.and_then(|at| rows.get(at)).copied().or(go);
     }
-    if let Some(go) = go {
-        out.push(Action::View(ViewChange::Choose(Some(m.template.panels[go].id.clone()))));
-        let id = row_id(ui, m, go);
-        ui.memory_mut(|memory| memory.request_focus(id));
+    if ui.is_rect_visible(area) {
+        paint_row(ui.painter(), m, index, area, &response);
     }
-    if !ui.is_rect_visible(area) {
-        return;
-    }
-    let paint = ui.painter();
-    if chosen {
+    go
+}
+
+fn paint_row(paint: &Painter, m: &Model<'_>, index: usize, area: Rect, response: &egui::Response) {
+    let p = theme::of(paint.ctx());
+    if m.view.chosen.contains(&m.template.panels[index].id) {
         paint.rect_filled(area, 0.0, p.accent_wash);
     } else if response.hovered() {
         paint.rect_filled(area, 0.0, p.paper);
@@ -178,7 +184,7 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
             }
         }
     }
-    ui.painter().hline(area.x_range(), area.bottom(), Stroke::new(0.5, p.hairline));
+    paint.hline(area.x_range(), area.bottom(), Stroke::new(0.5, p.hairline));
 }
 
 /// A cell as a screen reader should say it.
