@@ -11,6 +11,7 @@ mod open_points;
 mod panel;
 mod report;
 mod spots;
+mod visit;
 
 pub use after::{AfterPolishing, Went};
 pub use coating::{
@@ -23,6 +24,7 @@ pub use open_points::{OpenPoints, mirror_of};
 pub use panel::PanelInsight;
 pub use report::{PlanReport, report};
 pub use spots::recommended_spots;
+pub use visit::{EarlierVisit, earlier_visits, next_visit};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};

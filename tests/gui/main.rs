@@ -9,6 +9,7 @@
 
 mod edit;
 mod edit_steps;
+mod measuring;
 mod pictures;
 mod raster;
 mod scripted;
