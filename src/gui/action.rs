@@ -133,6 +133,8 @@ pub(super) enum Effect {
     Undo,
     Redo,
     New,
+    /// Begins the job for the next visit of the same vehicle.
+    NextVisit,
     /// Asks for a file and opens it.
     AskOpen,
     /// Takes another vehicle, by its id.

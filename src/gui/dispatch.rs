@@ -9,7 +9,8 @@ use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
-use crate::job::{Command, GestureId, carry_over};
+use crate::insight::next_visit;
+use crate::job::{Command, Document, GestureId, Job, carry_over};
 use crate::vehicle;
 use eframe::egui;
 use std::path::{Path, PathBuf};
@@ -142,6 +143,16 @@ impl App {
                     }
                 }
             }
+            Effect::NextVisit => {
+                if self.may_leave(Next::NextVisit) {
+                    let job = self.document.job();
+                    let next = next_visit(job, &self.template, &self.insight, &visit_name(job));
+                    let (job, template) = (Arc::new(next), Arc::clone(&self.template));
+                    self.show(Loaded { job: Arc::clone(&job), template: Arc::clone(&template) }, None);
+                    self.document = Document::unsaved(job); // it exists nowhere else yet
+                    self.document.set_template(template);
+                }
+            }
             Effect::AskOpen => {
                 if self.may_leave(Next::AskOpen) {
                     self.ask(Purpose::Open, ctx, frame);
@@ -227,13 +238,7 @@ impl App {
                         "a power cut in the next seconds could bring back the old version; save again before switching off",
                     ));
                 } else if let Some(next) = self.after_save.take() {
-                    let effect = match next {
-                        Next::Close => Effect::Close,
-                        Next::New => Effect::New,
-                        Next::AskOpen => Effect::AskOpen,
-                        Next::Open(path) => Effect::Open(path),
-                    };
-                    self.carry_out(effect, ctx, frame);
+                    self.carry_out(next.effect(), ctx, frame);
                 }
             }
             Err(error) => self.fail(error.into()),
@@ -259,6 +264,12 @@ fn fit(view: &mut ViewState, template: &vehicle::Template) {
     if let Some(viewport) = &mut view.viewport {
         *viewport = Viewport::fit(template.bounds(), viewport.screen(), super::map::MARGIN, viewport.orientation());
     }
+}
+
+/// What the ledger calls a visit: the day it was surveyed, otherwise the name of the job.
+fn visit_name(job: &Job) -> String {
+    let dates = job.surveys.iter().rev().map(|s| s.date.trim());
+    dates.into_iter().find(|date| !date.is_empty()).unwrap_or(&job.name).to_owned()
 }
 
 /// A new job: the shop's crew, coating, gauge and rules as in the sample, and nothing of its vehicle.

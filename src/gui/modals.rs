@@ -49,15 +49,17 @@ pub(super) enum Question {
 pub(super) enum Next {
     Close,
     New,
+    NextVisit,
     AskOpen,
     Open(PathBuf),
 }
 
 impl Next {
-    fn effect(self) -> Effect {
+    pub(super) fn effect(self) -> Effect {
         match self {
             Self::Close => Effect::Close,
             Self::New => Effect::New,
+            Self::NextVisit => Effect::NextVisit,
             Self::AskOpen => Effect::AskOpen,
             Self::Open(path) => Effect::Open(path),
         }

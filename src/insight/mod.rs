@@ -20,6 +20,7 @@ mod report;
 mod route;
 mod spots;
 mod supplies;
+mod visit;
 
 pub use after::{AfterPolishing, Went};
 pub use ambition::CarAmbition;
@@ -39,6 +40,7 @@ pub use report::{PlanReport, report};
 pub use route::{SAME_PLACE_MM, Stop, metres_walked, spots_at, survey_stops};
 pub use spots::{recommended_places, recommended_spots};
 pub use supplies::{people_seconds, shop_cost, supplies};
+pub use visit::{EarlierVisit, earlier_visits, next_visit};
 
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};

@@ -19,6 +19,9 @@ pub enum GlossGeometry {
 }
 
 impl GlossGeometry {
+    /// Every geometry, for high gloss first.
+    pub const ALL: [Self; 3] = [Self::Deg20, Self::Deg60, Self::Deg85];
+
     /// Angle from the perpendicular, in degrees.
     pub fn degrees(self) -> f64 {
         match self {
@@ -85,4 +88,45 @@ pub fn gloss_change(before: f64, after: f64) -> GlossChange {
         d if d <= -LEAST_GLOSS_CHANGE => GlossChange::Lower,
         _ => GlossChange::NotShown,
     }
+}
+
+/// The geometry to read next, and why, from what was read so far: 60° first, then the one that the last reading at 60° asks for.
+///
+/// **Source**: ASTM D523 and ISO 2813, as given on a summary page.
+pub fn next_gloss_geometry(read: &[(GlossGeometry, f64)]) -> (GlossGeometry, &'static str) {
+    let at_60 = read.iter().rev().find(|(geometry, _)| *geometry == GlossGeometry::Deg60);
+    match at_60.map(|(_, units)| GlossGeometry::after_reading_at_60(*units)) {
+        None => (GlossGeometry::Deg60, "Read at 60° first; it tells which angle to use."),
+        Some(GlossGeometry::Deg20) => (GlossGeometry::Deg20, "Above 70 at 60°, so 20° tells more."),
+        Some(GlossGeometry::Deg85) => (GlossGeometry::Deg85, "Below 10 at 60°, so 85° tells more."),
+        Some(GlossGeometry::Deg60) => (GlossGeometry::Deg60, "From 10 to 70 at 60°, so 60° is the right angle."),
+    }
+}
+
+/// Gloss before and after polishing in one geometry.
+#[derive(Debug, Clone, PartialEq)]
+pub struct GlossComparison {
+    /// The geometry.
+    pub geometry: GlossGeometry,
+    /// Mean before, mean after.
+    pub means: (f64, f64),
+    /// Whether that is a change.
+    pub change: GlossChange,
+    /// As a sentence.
+    pub text: String,
+}
+
+/// Compares the readings of one panel before and after; `None` where one of the two is missing.
+pub fn compare_gloss(geometry: GlossGeometry, before: &[f64], after: &[f64]) -> Option<GlossComparison> {
+    let mean = |values: &[f64]| (!values.is_empty()).then(|| super::mean_and_sd(values).0);
+    let (first, second) = (mean(before)?, mean(after)?);
+    let change = gloss_change(first, second);
+    let meaning = match change {
+        GlossChange::Higher => "glossier than before",
+        GlossChange::Lower => "duller than before",
+        GlossChange::NotShown => "less than two units apart, so no change is shown",
+    };
+    let degrees = geometry.degrees();
+    let text = format!("{first:.1} before, {second:.1} after at {degrees:.0}°: {meaning}.");
+    Some(GlossComparison { geometry, means: (first, second), change, text })
 }

@@ -28,8 +28,8 @@ pub use bands::{FilmBand, FilmBands, FilmRemark, film_remarks};
 pub use findings::film_findings;
 pub use gauge::{Base, Gauge, GaugeCheck, GaugePrinciple};
 pub use gloss::{
-    GlossChange, GlossGeometry, LEAST_GLOSS_CHANGE, REFERENCE_INDEX, gloss_change, haze_index, reflectance,
-    smooth_gloss,
+    GlossChange, GlossComparison, GlossGeometry, LEAST_GLOSS_CHANGE, REFERENCE_INDEX, compare_gloss, gloss_change,
+    haze_index, next_gloss_geometry, reflectance, smooth_gloss,
 };
 pub use grubbs::{Grubbs, grubbs, grubbs_critical};
 pub use mirror::{MirrorDifference, mirror_difference};

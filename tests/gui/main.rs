@@ -10,6 +10,7 @@
 mod correction;
 mod edit;
 mod edit_steps;
+mod measuring;
 mod pictures;
 mod polishing;
 mod raster;

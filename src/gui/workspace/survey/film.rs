@@ -1,36 +1,54 @@
 //! What the readings of a panel say.
 
-use crate::gui::action::Model;
+use super::{after, points, statistics};
+use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::insight::PanelInsight;
 use crate::measure::{FilmBand, film_remarks};
-use eframe::egui::{self, Ui};
+use crate::units::Micrometres;
+use eframe::egui::Ui;
 
-/// The three numbers that matter.
-pub(super) fn film_ui(ui: &mut Ui, m: &Model<'_>, insight: &PanelInsight) {
-    let p = theme::of(ui.ctx());
-    let Some(film) = &insight.film else {
-        match &insight.unreadable {
-            Some(reason) => ui.label(format!("Not read: {reason}.")),
-            None => ui.label("Not read yet."),
-        };
-        return;
-    };
-    ui.horizontal(|ui| {
-        number_with_name(ui, &format!("{:.0}", film.mean), "mean, µm");
-        number_with_name(ui, &format!("{:.0}", film.lower.um()), "at least, µm");
-        number_with_name(ui, &format!("{:.1}", insight.budget.allowed.um()), "may go, µm");
-    });
-    for remark in film_remarks(film, &m.job.policy.bands) {
-        let ink = if remark.band == FilmBand::Normal { p.ink } else { p.note };
-        ui.label(egui::RichText::new(remark.text).color(ink));
+/// The three numbers that matter, what they suggest, and the details one click away.
+pub(super) fn film_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
+    let insight = &m.insight.panels[index];
+    numbers(ui, insight);
+    points::panel_points(ui, m, index);
+    if let Some(film) = &insight.film {
+        let first = film_remarks(film, &m.job.policy.bands).into_iter().next();
+        if let Some(remark) = first.filter(|r| r.band == FilmBand::Normal) {
+            ui.label(remark.text);
+        }
     }
-    ui.label(theme::soft(format!(
-        "{} readings at {} spots. At least: {}.",
-        film.n,
-        film.spots,
-        m.job.assurance.in_words()
-    )));
+    after::panel_after(ui, insight);
+    if let Some(clear) = &insight.budget.clear {
+        ui.label(theme::soft(format!("{}.", clear.in_words())));
+    }
+    statistics::statistics_ui(ui, m, index, out);
+}
+
+fn numbers(ui: &mut Ui, insight: &PanelInsight) {
+    let after = insight.after.as_ref().and_then(|a| Some((a.read.film.as_ref()?, a.left)));
+    let now = after.or_else(|| Some((insight.film.as_ref()?, insight.budget.allowed)));
+    if let Some((film, allowed)) = now {
+        three(ui, film.mean, film.lower, allowed);
+        return;
+    }
+    let shown = insight.read.as_ref().and_then(|r| r.shown());
+    match (&insight.unreadable, shown) {
+        (Some(reason), _) => ui.label(format!("Not read: {reason}.")),
+        (None, Some(film)) => {
+            ui.label(format!("Read as {:.0}\u{202f}µm on average, but nothing is decided by it.", film.mean))
+        }
+        (None, None) => ui.label("Not read yet."),
+    };
+}
+
+fn three(ui: &mut Ui, mean: f64, lower: Micrometres, allowed: Micrometres) {
+    ui.horizontal(|ui| {
+        number_with_name(ui, &format!("{mean:.0}"), "mean, µm");
+        number_with_name(ui, &format!("{:.0}", lower.um()), "at least, µm");
+        number_with_name(ui, &format!("{:.1}", allowed.um()), "may go, µm");
+    });
 }
 
 fn number_with_name(ui: &mut Ui, value: &str, name: &str) {

@@ -1,19 +1,28 @@
 //! Survey: readings by number and Enter, defects by kind and click.
 
+mod after;
 mod defect;
 mod defects;
+mod dots;
 mod entry;
 mod film;
+mod gauge;
+mod gloss;
+mod ledger;
 mod pad;
 mod paint;
+mod points;
+mod rules;
 mod several;
+mod statistics;
+mod surveys;
 
 pub(in crate::gui) use defects::defect_keys;
 
 use crate::gui::action::{Action, Model};
 use crate::gui::import::import_button;
 use crate::gui::theme;
-use crate::gui::widgets::{fact, panel_head, section};
+use crate::gui::widgets::{panel_head, section};
 use crate::job::PanelRecord;
 use eframe::egui::Ui;
 
@@ -28,19 +37,20 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     };
     let blank = PanelRecord::default();
     let record = m.job.record(&panel.id).map_or(&blank, |r| r);
-    let insight = &m.insight.panels[index];
     panel_head(ui, m, index, panel);
     if let Some((index, defect)) = m.view.defect.and_then(|d| Some((d, record.defects.get(d)?))) {
         return defect::defect_ui(ui, m, panel, index, defect, out);
     }
     // The field keeps its place from panel to panel, so what varies in height comes after it.
     entry::entry_ui(ui, m, out);
-    film::film_ui(ui, m, insight);
+    film::film_ui(ui, m, index, out);
     entry::readings_ui(ui, panel, record, out);
     section(ui, "Defects");
     defects::defects_ui(ui, m, record, out);
     section(ui, "Paint");
     paint::paint_ui(ui, m, &[panel], out);
+    ledger::panel_ledger(ui, m, panel, record, out);
+    gloss::gloss_ui(ui, m, panel, record, out);
 }
 
 /// What to do when no panel is chosen.
@@ -49,18 +59,12 @@ fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label("Type a reading and press Enter. The next spot lights up by itself, once round the vehicle; or choose a panel on the map.");
     entry::entry_ui(ui, m, out);
     import_button(ui, out);
-    section(ui, "Gauge");
-    fact(ui, "Principle", m.job.gauge.principle.name());
-    fact(
-        ui,
-        "Accuracy",
-        format!(
-            "±({:.1} + {:.0}\u{202f}%)\u{202f}µm",
-            m.job.gauge.accuracy_fixed_um.um(),
-            m.job.gauge.accuracy_share * 100.0
-        ),
-    );
-    ui.label(theme::soft(
-        "These gauges read everything above the metal. The clear coat is assumed from it, as a range.",
-    ));
+    points::all_points(ui, m, out);
+    after::vehicle_after(ui, m);
+    surveys::surveys_ui(ui, m, out);
+    gauge::checks_ui(ui, m, out);
+    gauge::gauge_ui(ui, m, out);
+    rules::assurance_ui(ui, m, out);
+    rules::bands_ui(ui, m, out);
+    ledger::vehicle_ledger(ui, m, out);
 }

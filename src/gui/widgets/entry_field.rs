@@ -1,0 +1,58 @@
+//! A field for a number that is not there yet: empty until somebody types, empty again after Enter.
+
+use crate::gui::theme;
+use crate::units::number as read_number;
+use eframe::egui::{self, Ui};
+use std::ops::RangeInclusive;
+
+/// What somebody typed so far, and whether Enter was pressed.
+#[derive(Debug, Clone, PartialEq)]
+pub(in crate::gui) struct Typed {
+    /// The number, if it is one in range.
+    pub(in crate::gui) value: Option<f64>,
+    /// Whether Enter was pressed in the field.
+    pub(in crate::gui) entered: bool,
+    id: egui::Id,
+}
+
+impl Typed {
+    /// Empties the field.
+    pub(in crate::gui) fn clear(&self, ui: &Ui) {
+        ui.data_mut(|d| d.remove::<String>(self.id));
+    }
+}
+
+/// A label and an empty field with its unit. `key` tells fields of one label apart.
+pub(in crate::gui) fn entry_field(
+    ui: &mut Ui,
+    key: impl std::hash::Hash + std::fmt::Debug,
+    label: &str,
+    unit: &str,
+    range: RangeInclusive<f64>,
+) -> Typed {
+    let p = theme::of(ui.ctx());
+    let id = ui.make_persistent_id(("entry", label, key));
+    let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
+    let mut entered = false;
+    ui.horizontal(|ui| {
+        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
+        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
+            let edit = egui::TextEdit::singleline(&mut draft)
+                .id(id.with("field"))
+                .desired_width(64.0)
+                .char_limit(12)
+                .align(egui::Align2::RIGHT_CENTER)
+                .margin(egui::Margin::symmetric(8, 6));
+            let response = ui.add(edit).labelled_by(name.id);
+            entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
+        });
+    });
+    let value = read_number(&draft).filter(|v| range.contains(v));
+    if value.is_none() && !draft.trim().is_empty() {
+        let text = format!("Type a number from {} to {}\u{202f}{unit}.", range.start(), range.end());
+        ui.label(egui::RichText::new(text).color(p.note));
+    }
+    ui.data_mut(|d| d.insert_temp(id, draft));
+    Typed { value, entered, id }
+}

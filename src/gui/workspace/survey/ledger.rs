@@ -1,0 +1,109 @@
+//! What earlier visits took: of one panel, and of the whole vehicle.
+
+use crate::gui::action::{Action, Effect, Model};
+use crate::gui::theme;
+use crate::gui::widgets::{choice, entry_field, fact, section};
+use crate::insight::earlier_visits;
+use crate::job::{Command, PanelRecord, SurveyChange};
+use crate::polish::{LedgerEntry, RemovalSource};
+use crate::units::Micrometres;
+use crate::vehicle::{Panel, PanelId, Surface};
+use eframe::egui::{self, Ui};
+
+/// The ledger of one panel, closed at first.
+pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>) {
+    if panel.surface != Surface::Paint {
+        return;
+    }
+    let removed = record.removals.removed();
+    let title = match record.removals.entries.len() {
+        0 => "Earlier visits".to_owned(),
+        _ => format!("Earlier visits, at most {removed:.1} in all"),
+    };
+    egui::CollapsingHeader::new(title).id_salt("ledger").show(ui, |ui| {
+        for (entry, visit) in record.removals.entries.iter().enumerate() {
+            ui.horizontal(|ui| {
+                ui.vertical(|ui| {
+                    ui.set_width(ui.available_width() - 84.0);
+                    ui.spacing_mut().item_spacing.y = 0.0;
+                    ui.label(&visit.visit);
+                    ui.label(theme::soft(format!(
+                        "{:.1}, at most {:.1}, {}",
+                        visit.removed_um,
+                        visit.upper_um,
+                        visit.source.name()
+                    )));
+                });
+                if ui.button("Remove").clicked() {
+                    let change = SurveyChange::RemoveRemoval { panel: panel.id.clone(), entry };
+                    out.push(Action::edit(Command::Survey(change)));
+                }
+            });
+        }
+        let left = record.removals.visits_left(m.job.policy.lifetime_um, m.job.policy.visit_cap_um);
+        if let (Some(left), false) = (left, record.removals.is_empty()) {
+            fact(ui, "Visits left at the cap for one", left.to_string());
+        }
+        new_entry(ui, "panel", &[panel.id.clone()], "Add to this panel", out);
+    });
+}
+
+/// The earlier visits over all panels, and the way to the next one.
+pub(super) fn vehicle_ledger(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    section(ui, "Earlier visits");
+    let visits = earlier_visits(m.job);
+    if visits.is_empty() {
+        ui.label("None noted. Clear coat that went does not come back, so what earlier visits took counts.");
+    }
+    for visit in visits {
+        let most = format!("at most {:.1}\u{202f}µm", visit.most_um);
+        fact(ui, &visit.visit, most);
+        ui.label(theme::soft(format!("on {} panels, {}", visit.panels, visit.source.name())));
+    }
+    egui::CollapsingHeader::new("Add an earlier visit").id_salt("add-visit").show(ui, |ui| {
+        let painted = m.template.panels.iter().filter(|p| p.surface == Surface::Paint);
+        let painted: Vec<PanelId> = painted.map(|p| p.id.clone()).collect();
+        new_entry(ui, "vehicle", &painted, "Add to every painted panel", out);
+    });
+    let hint = "A new job of the same vehicle; what this visit takes stands in its ledger";
+    if ui.button("Next visit of this vehicle").on_hover_text(hint).clicked() {
+        out.push(Action::Effect(Effect::NextVisit));
+    }
+}
+
+/// What somebody types of an earlier visit.
+#[derive(Debug, Clone, PartialEq)]
+struct Draft {
+    visit: String,
+    source: RemovalSource,
+}
+
+fn new_entry(ui: &mut Ui, key: &str, panels: &[PanelId], button: &str, out: &mut Vec<Action>) {
+    let id = ui.make_persistent_id(("earlier visit", key));
+    let blank = Draft { visit: String::new(), source: RemovalSource::Told };
+    let mut draft = ui.data(|d| d.get_temp::<Draft>(id)).unwrap_or(blank);
+    let name = ui.label(theme::soft("Day or name of the visit"));
+    let edit = egui::TextEdit::singleline(&mut draft.visit).id(id.with("visit")).desired_width(f32::INFINITY);
+    ui.add(edit.char_limit(200).margin(egui::Margin::symmetric(8, 6))).labelled_by(name.id);
+    let likely = entry_field(ui, key, "Probably went", "µm", 0.0..=1_000.0);
+    let upper = entry_field(ui, key, "At most went", "µm", 0.0..=1_000.0);
+    let sources: Vec<_> = RemovalSource::ALL.iter().map(|s| (*s, s.name().to_owned())).collect();
+    if let Some(source) = choice(ui, "Known from", draft.source, &sources) {
+        draft.source = source;
+    }
+    let um = |value: f64| Micrometres::new(value).ok();
+    let most = upper.value.or(likely.value).and_then(um);
+    let probably = likely.value.or(upper.value).and_then(um);
+    let amounts = probably.zip(most).filter(|(likely, most)| likely <= most && !draft.visit.trim().is_empty());
+    if ui.add_enabled(amounts.is_some(), egui::Button::new(button)).clicked()
+        && let Some((removed_um, upper_um)) = amounts
+    {
+        let (visit, source) = (draft.visit.trim().to_owned(), draft.source);
+        let entry = LedgerEntry { visit, removed_um, upper_um, source };
+        out.push(Action::edit(Command::Survey(SurveyChange::AddRemoval(panels.to_vec(), entry))));
+        likely.clear(ui);
+        upper.clear(ui);
+        draft = Draft { visit: String::new(), source: RemovalSource::Told };
+    }
+    ui.data_mut(|d| d.insert_temp(id, draft));
+}

@@ -1,0 +1,100 @@
+//! The readings of a panel in full: figures with what they mean, a dot for each reading, and which spot to measure again.
+
+use super::dots;
+use crate::geometry::{MapRect, MapVector};
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::widgets::{entry_field, fact};
+use crate::insight::place;
+use crate::job::{Command, Job, Spot, Suspects};
+use crate::measure::{FilmSummary, LowerBasis};
+use crate::units::Micrometres;
+use crate::vehicle::Panel;
+use eframe::egui::{self, RichText, Ui};
+
+/// What is shown round a spot that one goes to, in mm on the map.
+const ROUND_SPOT_MM: f32 = 350.0;
+
+/// Figures, dots and spots, closed at first; above them the spot to measure again, if there is one.
+pub(super) fn statistics_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
+    let insight = &m.insight.panels[index];
+    let latest = insight.after.as_ref().map(|a| &a.read).or(insight.read.as_ref());
+    let panel = &m.template.panels[index];
+    let Some((read, film)) = latest.and_then(|read| Some((read, read.shown()?))) else { return };
+    let Some(record) = m.job.record(&panel.id) else { return };
+    for spot in film.suspicious.iter().filter_map(|i| Some((*i, record.spots.get(*i)?))) {
+        again(ui, m, panel, spot, out);
+    }
+    egui::CollapsingHeader::new("Details").id_salt("details").show(ui, |ui| {
+        figures(ui, m.job, film);
+        dots::dots_ui(ui, m.job, &record.spots, read.survey, film);
+        let suspects = m.job.suspects();
+        for (number, spot) in record.spots.iter().enumerate() {
+            one_spot(ui, m.job, number, spot, read.survey, &suspects);
+        }
+        if read.suspects > 0 {
+            ui.label(theme::soft("Struck-through readings don't count: the gauge failed its check after them."));
+        }
+    });
+}
+
+fn figures(ui: &mut Ui, job: &Job, film: &FilmSummary) {
+    let um = |value: f64| format!("{value:.1}\u{202f}µm");
+    fact(ui, "Readings", format!("{} at {} spots", film.n, film.spots));
+    fact(ui, "Thinnest to thickest spot", format!("{:.0} to {:.0}\u{202f}µm", film.min, film.max));
+    fact(ui, "Range", um(film.range()));
+    if let Some(sd) = film.sd {
+        fact(ui, "Standard deviation", um(sd));
+    }
+    fact(ui, "Standard uncertainty", um(film.standard_uncertainty));
+    let dof = film.degrees_of_freedom;
+    let shown = if dof.is_finite() && dof < 1_000.0 { format!("{:.0}", dof.floor()) } else { "very many".to_owned() };
+    fact(ui, "Effective degrees of freedom", shown);
+    ui.label(theme::soft(
+        "Standard uncertainty of the mean, with gauge, display and the spread between spots combined (JCGM 100).",
+    ));
+    let meaning = match film.basis {
+        LowerBasis::ToleranceBound => "It comes from the spread of the spots; more spots bring it closer to the mean.",
+        LowerBasis::AssumedSpread => "With fewer than three spots a spread is assumed; read more spots to know it.",
+        LowerBasis::OnePlace => "It holds at this place only.",
+    };
+    ui.label(theme::soft(format!("At least {:.0}: {}. {meaning}", film.lower, job.assurance.in_words())));
+}
+
+/// The readings of one spot with their mean, spread and uncertainty.
+fn one_spot(ui: &mut Ui, job: &Job, number: usize, spot: &Spot, survey: u32, suspects: &Suspects) {
+    let Some(figures) = place(job, spot, survey) else { return };
+    ui.horizontal_wrapped(|ui| {
+        ui.spacing_mut().item_spacing = egui::vec2(6.0, 0.0);
+        let edge = if spot.edge { ", edge" } else { "" };
+        ui.label(theme::soft(format!("Spot {}{edge}", number + 1)));
+        for reading in spot.readings_in(survey) {
+            let text = RichText::new(format!("{}", reading.thickness_um.um()));
+            ui.label(if suspects.has(reading) { text.strikethrough() } else { text });
+        }
+        let sd = figures.sd.map_or_else(String::new, |sd| format!(", spread {sd:.1}"));
+        ui.label(theme::soft(format!(
+            "mean {:.1}{sd}, uncertainty {:.1}\u{202f}µm",
+            figures.mean, figures.standard_uncertainty
+        )));
+    });
+}
+
+/// Asks for a spot to be measured again, with a field for it and a way there.
+fn again(ui: &mut Ui, m: &Model<'_>, panel: &Panel, (index, spot): (usize, &Spot), out: &mut Vec<Action>) {
+    let name = format!("Spot {} again", index + 1);
+    let typed = entry_field(ui, (panel.id.as_str(), index), &name, "µm", 0.0..=100_000.0);
+    if typed.entered
+        && let Some(thickness) = typed.value.and_then(|um| Micrometres::new(um).ok())
+    {
+        typed.clear(ui);
+        out.push(Action::edit(Command::AddReading { panel: panel.id.clone(), spot: index, thickness }));
+    }
+    if ui.button(format!("Go to spot {}", index + 1)).on_hover_text("Show it large on the map").clicked()
+        && let Some(mut view) = m.view.viewport
+    {
+        let half = MapVector::new(ROUND_SPOT_MM, ROUND_SPOT_MM);
+        view.fit_part(MapRect::new(spot.at - half, spot.at + half));
+        out.push(Action::View(ViewChange::Viewport(view)));
+    }
+}
