@@ -9,10 +9,13 @@
 
 mod edit;
 mod edit_steps;
+mod entry;
+mod import;
 mod pictures;
 mod raster;
 mod scripted;
 mod sheets;
+mod tagging;
 
 use eframe::egui::{self, Vec2};
 use egui_kittest::Harness;
