@@ -11,6 +11,7 @@ use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
 use crate::insight::next_visit;
 use crate::job::{Command, Document, GestureId, Job, carry_over};
+use crate::scene::Overlay;
 use crate::vehicle;
 use eframe::egui;
 use std::path::{Path, PathBuf};
@@ -76,7 +77,10 @@ impl App {
                 view.entry.draft.clear();
             }
             ViewChange::Overlay(overlay) => view.overlay = overlay,
-            ViewChange::Defect(defect) => view.defect = defect,
+            ViewChange::Defect(defect) => {
+                view.defect = defect;
+                view.overlay = if defect.is_some() { Overlay::Defects } else { Overlay::Film };
+            }
             ViewChange::Choose(panel) => {
                 if view.current != panel {
                     view.defect = None;
@@ -108,7 +112,15 @@ impl App {
                     viewport.fit_part(part);
                 }
             }
-            ViewChange::Tool(tool) => view.tool = tool,
+            ViewChange::Tool(tool) => {
+                // Who draws defects sees them, and afterwards the readings again.
+                match (view.tool, tool) {
+                    (_, Tool::PlaceDefect(..)) => view.overlay = Overlay::Defects,
+                    (Tool::PlaceDefect(..), _) => view.overlay = view.workspace.overlay(),
+                    _ => {}
+                }
+                view.tool = tool;
+            }
             ViewChange::Moment(moment) => view.moment = moment,
             ViewChange::Theme(theme) => theme::set(ctx, theme),
             ViewChange::Scale(scale) => ctx.set_zoom_factor(scale),

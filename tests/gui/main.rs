@@ -10,12 +10,15 @@
 mod correction;
 mod edit;
 mod edit_steps;
+mod entry;
+mod import;
 mod measuring;
 mod pictures;
 mod polishing;
 mod raster;
 mod scripted;
 mod sheets;
+mod tagging;
 
 use eframe::egui::{self, Vec2};
 use egui_kittest::Harness;

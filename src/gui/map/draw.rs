@@ -85,8 +85,12 @@ pub(super) fn note(m: &Model<'_>, defect: Defect, out: &mut Vec<Action>) {
     out.push(Action::edit(Command::AddDefect(panel.id.clone(), defect)));
 }
 
-/// What is being drawn at this moment.
+/// What is being drawn at this moment, and which defect is open.
 pub(super) fn stroke(paint: &Painter, m: &Model<'_>, view: &Viewport) {
+    let open = m.current().and_then(|(_, panel)| m.job.record(&panel.id)?.defects.get(m.view.defect?));
+    if let Some(open) = open {
+        paint.circle_stroke(to_screen(view, open.at), 16.0, Stroke::new(2.5, theme::of(paint.ctx()).accent));
+    }
     let Tool::PlaceDefect(_, shape) = m.view.tool else { return };
     let stroke: Vec<MapPoint> = paint.ctx().data(|d| d.get_temp(key())).unwrap_or_default();
     let points: Vec<Pos2> = stroke.iter().map(|p| to_screen(view, *p)).collect();
