@@ -1,21 +1,25 @@
 //! What the map is made of on its way to the screen, cached per template and zoom step: triangles of the fills, lines of the
 //! seams, hatches, label boxes. All in map millimetres, so panning costs nothing.
 
-use super::labels::Placed;
+use super::picture::{Memo, Picture};
 use crate::geometry::{LabelPlace, MapCurve, MapPoint, Outline, hatch_lines};
 use crate::vehicle::Template;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
+use eframe::egui::Vec2;
 use std::cell::OnceCell;
 
 /// Shapes of one template at one zoom step.
 #[derive(Debug, Default)]
-pub(in crate::gui) struct MapCache {
+pub struct MapCache {
     key: Option<(String, i32)>,
     pub(super) panels: Vec<PanelShape>,
     pub(super) seams: Vec<SeamShape>,
     pub(super) decor: Vec<Vec<MapPoint>>,
-    /// Where the labels of the last picture stand.
-    pub(super) labels: Vec<Placed>,
+    /// What is shown, and how it was drawn last.
+    pub(super) memo: Option<Memo>,
+    pub(super) picture: Option<Picture>,
+    /// How far that picture has to be moved on the screen.
+    pub(super) shift: Vec2,
 }
 
 /// One panel.
@@ -57,7 +61,7 @@ const HATCH_MM: [f32; 4] = [110.0, 66.0, 40.0, 24.0];
 
 impl MapCache {
     /// Makes the cache fit a template at a scale in points per mm.
-    pub(super) fn prepare(&mut self, template: &Template, scale: f32) {
+    pub fn prepare(&mut self, template: &Template, scale: f32) {
         let step = scale.max(1e-6).log2().ceil() as i32;
         let key = Some((format!("{}/{}", template.id, template.panels.len()), step));
         if self.key == key {

@@ -14,15 +14,8 @@ use eframe::egui::epaint::{Mesh, Vertex, WHITE_UV};
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 use std::sync::Arc;
 
-/// Fills, hatches, seams, contour, quiet drawing, choice.
-pub(super) fn vehicle(
-    paint: &Painter,
-    m: &Model<'_>,
-    cache: &MapCache,
-    view: &Viewport,
-    scene: &MapScene,
-    hovered: Option<usize>,
-) {
+/// Fills, hatches, seams, contour, quiet drawing.
+pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
     let p = theme::of(paint.ctx());
     let screen = |p: MapPoint| to_screen(view, p);
     for wheel in &m.template.wheels {
@@ -50,6 +43,19 @@ pub(super) fn vehicle(
             if seam.is_contour { Stroke::new(1.8 * p.line, p.contour) } else { Stroke::new(1.0 * p.line, p.seam) };
         paint.add(Shape::line(points, stroke));
     }
+}
+
+/// What the pointer is over, what is chosen, and who is where.
+pub(super) fn rings(
+    paint: &Painter,
+    m: &Model<'_>,
+    cache: &MapCache,
+    view: &Viewport,
+    scene: &MapScene,
+    hovered: Option<usize>,
+) {
+    let p = theme::of(paint.ctx());
+    let screen = |p: MapPoint| to_screen(view, p);
     if scene.overlay == Overlay::Order {
         ways(paint, m, cache, view, scene);
     }
