@@ -83,8 +83,13 @@ pub(crate) fn measure() {
     let templates: Vec<Arc<Template>> = templates.collect();
     let forty = templates.iter().min_by_key(|t| t.panels.len().abs_diff(40)).expect("there are templates");
     let coach = templates.iter().max_by_key(|t| t.panels.len()).expect("there are templates");
-    println!("a frame of 1280 by 800, laid out and in triangles; median of {FRAMES}, by turns; 400 defects, 300 readings");
-    println!("{:<16} {:>6} {:<8} {:<9} {:>9} {:>9} {:>6}", "vehicle", "panels", "overlay", "pointer", "empty µs", "map µs", "ratio");
+    println!(
+        "a frame of 1280 by 800, laid out and in triangles; median of {FRAMES}, by turns; 400 defects, 300 readings"
+    );
+    println!(
+        "{:<16} {:>6} {:<8} {:<9} {:>9} {:>9} {:>6}",
+        "vehicle", "panels", "overlay", "pointer", "empty µs", "map µs", "ratio"
+    );
     for template in [forty, coach] {
         let loaded = || busy::job(template, 300, 400);
         let mut full = Window::open(App::with_effort(loaded(), None, EFFORT));

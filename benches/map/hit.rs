@@ -22,9 +22,8 @@ pub(crate) fn measure() {
             state ^= state << 17;
             (state >> 40) as f32 / (1_u64 << 24) as f32
         };
-        let points: Vec<MapPoint> = (0..POINTS)
-            .map(|_| MapPoint::new(b.min.x + b.width() * share(), b.min.y + b.height() * share()))
-            .collect();
+        let points: Vec<MapPoint> =
+            (0..POINTS).map(|_| MapPoint::new(b.min.x + b.width() * share(), b.min.y + b.height() * share())).collect();
         let mut hits = 0;
         let all = time(|| hits = points.iter().filter(|p| template.panel_at(black_box(**p)).is_some()).count());
         let each = all.as_secs_f64() * 1e9 / POINTS as f64;

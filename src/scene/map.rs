@@ -187,8 +187,10 @@ pub enum LegendSymbol {
     Ramp,
     /// A pin.
     Pin(PinShape),
-    /// A worker, by index.
+    /// A worker, by index, with the way round.
     Worker(usize),
+    /// The bar of the budget.
+    Budget,
 }
 
 /// Film values at the two ends of the scale, in µm: thin and thick for factory paint (our estimate); what lies beyond looks
@@ -329,6 +331,10 @@ fn polish(template: &Template, insight: &Insight, scene: &mut MapScene) {
     scene.legend.extend(
         levels.into_iter().map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
     );
+    if scene.panels.iter().any(|mark| mark.budget_used.is_some()) {
+        let text = "Budget used at most".to_owned();
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Budget, text });
+    }
 }
 
 fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {

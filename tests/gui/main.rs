@@ -8,6 +8,7 @@
 )]
 
 mod edit;
+mod edit_own;
 mod edit_steps;
 mod pictures;
 mod raster;

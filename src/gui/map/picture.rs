@@ -12,6 +12,7 @@ use crate::insight::OrderRow;
 use crate::job::Job;
 use crate::scene::{MapScene, Overlay, map_scene};
 use crate::vehicle::Template;
+use eframe::egui::emath::TSTransform;
 use eframe::egui::epaint::{Mesh, TessellationOptions, Tessellator};
 use eframe::egui::{FontId, Galley, Id, LayerId, Order, Painter, Rect, Shape, Vec2};
 use std::sync::Arc;
@@ -100,7 +101,13 @@ impl Picture {
     /// The picture of this frame and how far it has to be moved.
     ///
     /// `moving` says that the map is being dragged, when labels may stay where they are on their panels.
-    pub(super) fn bring_up(cache: &mut MapCache, paint: &Painter, m: &Model<'_>, view: &Viewport, moving: bool) -> Vec2 {
+    pub(super) fn bring_up(
+        cache: &mut MapCache,
+        paint: &Painter,
+        m: &Model<'_>,
+        view: &Viewport,
+        moving: bool,
+    ) -> Vec2 {
         let scene = Memo::scene(&mut cache.memo, m);
         let look = Look::now(paint, m, &scene);
         let shift = cache.picture.as_ref().filter(|old| old.look.is(&look) && old.area == paint.clip_rect());
@@ -151,17 +158,22 @@ impl Picture {
     }
 }
 
+/// Puts shapes on the map, moved by `shift`. That is done to the triangles on their way to the screen, so that the shapes need
+/// not be copied first.
 fn put(paint: &Painter, shapes: &[Shape], shift: Vec2) {
-    paint.extend(shapes.iter().map(|shape| {
-        let mut shape = shape.clone();
-        if shift != Vec2::ZERO {
-            shape.translate(shift);
-        }
-        shape
-    }));
+    let (ctx, layer) = (paint.ctx(), paint.layer_id());
+    let end = || ctx.graphics_mut(|graphics| graphics.entry(layer).next_idx());
+    let from = end();
+    // The clip moves along, so it starts as far back.
+    paint.with_clip_rect(paint.clip_rect().translate(-shift)).extend(shapes.iter().cloned());
+    if shift != Vec2::ZERO {
+        let (to, by) = (end(), TSTransform::from_translation(shift));
+        ctx.graphics_mut(|graphics| graphics.entry(layer).transform_after_rounding_range(from, to, by));
+    }
 }
 
-/// What `draw` draws, in triangles but for the text, whose place among all letters may change; and what it answers.
+/// What `draw` draws, and what it answers. All is turned into triangles but letters and filled circles: those are little pictures
+/// whose place among all others may change, and cheap to place.
 fn recorded<T>(paint: &Painter, draw: impl FnOnce(&Painter) -> T) -> (Vec<Shape>, T) {
     let ctx = paint.ctx();
     let layer = LayerId::new(Order::Background, Id::unique("the map being drawn"));
@@ -180,7 +192,12 @@ fn recorded<T>(paint: &Painter, draw: impl FnOnce(&Painter) -> T) -> (Vec<Shape>
         }
     };
     for clipped in drawn.all_entries() {
-        if let Shape::Text(_) = &clipped.shape {
+        let stays = match &clipped.shape {
+            Shape::Text(_) => true,
+            Shape::Circle(circle) => circle.stroke.is_empty(),
+            _ => false,
+        };
+        if stays {
             flush(&mut mesh, &mut shapes);
             shapes.push(clipped.shape.clone());
         } else {
