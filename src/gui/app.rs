@@ -179,7 +179,7 @@ impl App {
     }
 
     fn shortcuts(ui: &Ui, out: &mut Vec<Action>) {
-        let typing = ui.egui_wants_keyboard_input();
+        let typing = ui.text_edit_focused();
         let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
         for (shortcut, effect) in
             [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)]

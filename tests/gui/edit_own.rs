@@ -25,7 +25,8 @@ fn a_vehicle_of_ones_own_is_saved_again_and_what_it_was_is_kept() {
     press(&mut window, "Along");
     press(&mut window, "Save");
     assert!(says(&window, "kept as mine.ron~"), "it asks first");
-    press(&mut window, "Cancel");
+    window.key_press(Key::Escape);
+    window.run();
     assert!(saved(folder.path(), "mine").panel(&PanelId::from("door-rear-2-left")).is_none());
     press(&mut window, "Save");
     press(&mut window, "Save the changes");
@@ -127,7 +128,7 @@ fn a_long_name_stays_on_one_line_of_the_rail_and_the_bar() {
     let folder = tempfile::tempdir().unwrap();
     let mut window = window(folder.path());
     let long = "The quite unusually long name of a job that somebody typed on a slow day in the bay";
-    enter(&mut window, "Name", long);
+    enter(&mut window, "Name of the job", long);
     window.run();
     pick(&mut window, "Body", "Touring coach, three axles");
     settle(&mut window);
@@ -137,7 +138,8 @@ fn a_long_name_stays_on_one_line_of_the_rail_and_the_bar() {
         window.get_by_label(scale).click();
         window.run();
         window.run();
-        let name = window.get_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v == long)).rect();
+        let name =
+            window.get_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v.starts_with("The quite"))).rect();
         let undo = window.get_by_role_and_label(Role::Button, "Undo").rect();
         assert!(name.right() <= undo.left() && name.height() < 40.0, "{scale}: {name:?} beside {undo:?}");
     }

@@ -66,7 +66,7 @@ pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         out.push(Action::Vehicle(if is_own(m) { VehicleWish::AskReplace } else { VehicleWish::AskName }));
     }
     // A text field that is being typed in takes back its own letters.
-    if ui.egui_wants_keyboard_input() {
+    if ui.text_edit_focused() {
         return;
     }
     if pressed(&REDO) || pressed(&REDO_TOO) {

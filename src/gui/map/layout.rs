@@ -135,8 +135,10 @@ fn kind_of(seam: &Seam, template: &Template) -> SeamKind {
 
 fn decor(fill: &mut FillTessellator, feature: &Feature, tolerance: f32) -> Decor {
     let curves = feature.shape.curves();
-    let filled =
-        matches!(feature.kind, FeatureKind::Grille | FeatureKind::Plate | FeatureKind::Lamp | FeatureKind::Mirror);
+    let filled = matches!(
+        feature.kind,
+        FeatureKind::Grille | FeatureKind::Plate | FeatureKind::Lamp | FeatureKind::Mirror | FeatureKind::Emblem
+    );
     let mut closed = curves.to_vec();
     if let (FeatureShape::Stroke(_), Some(first), Some(last)) = (&feature.shape, curves.first(), curves.last()) {
         // A line from the centreline to the centreline is half of a loop; its mirror image is the other half.

@@ -32,7 +32,7 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
     for decor in cache.decor.iter().filter(|d| !d.indices.is_empty()) {
         let color = match decor.kind {
             FeatureKind::Lamp => p.lamp,
-            FeatureKind::Plate => p.sheet,
+            FeatureKind::Plate | FeatureKind::Emblem => p.sheet,
             FeatureKind::Mirror => p.paint,
             _ => p.trim,
         };
