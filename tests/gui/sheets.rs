@@ -80,7 +80,6 @@ fn every_template_has_its_pictures_in_every_theme() {
                 window.run();
                 let picture = window.render().unwrap();
                 let map = imageops::crop_imm(&picture, MAP.0, MAP.1, MAP.2, MAP.3).to_image();
-                map.save(format!("/tmp/pics/{}-{overlay}-{}.png", file.id, theme.name())).unwrap();
                 let small = imageops::resize(&map, CELL.0, CELL.1, FilterType::Triangle);
                 let colours: std::collections::BTreeSet<[u8; 4]> = small.pixels().map(|p| p.0).collect();
                 assert!(colours.len() > 20, "{} under {overlay} is as good as blank", file.id);
