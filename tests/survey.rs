@@ -413,12 +413,7 @@ fn faults_of_surveys_in_a_file_are_found_with_their_place() {
             "panels[bonnet-left].spots[0].readings[0].survey",
         ),
         ("upper_um: 0.7", "upper_um: 0.3", Code::JobRemoval, "panels[boot-lid-left].removals[0].upper_um"),
-        (
-            "gloss_gu: 89.5",
-            "gloss_gu: 89.5, survey: 1",
-            Code::JobSurvey,
-            "panels[bonnet-left].gloss[0].survey",
-        ),
+        ("gloss_gu: 89.5", "gloss_gu: 89.5, survey: 1", Code::JobSurvey, "panels[bonnet-left].gloss[0].survey"),
         ("thin_below_um: 100.0", "thin_below_um: 10.0", Code::JobBands, "policy.bands"),
     ] {
         let start = text.find(from).unwrap_or_else(|| panic!("{from} stands in the sample"));

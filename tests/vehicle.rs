@@ -195,6 +195,39 @@ fn features_lie_on_panels_and_only_trim_in_openings() {
     }
 }
 
+/// Common practice, no source: where these things sit on road vehicles.
+#[test]
+fn every_vehicle_has_the_features_that_ask_for_care_where_they_belong() {
+    use FeatureKind as F;
+    for t in TEMPLATES.iter() {
+        let on = |kind: FeatureKind| t.features.iter().filter(move |f| f.kind == kind);
+        for kind in [
+            F::BodyLine,
+            F::Edge,
+            F::Handle,
+            F::Plate,
+            F::Emblem,
+            F::FillerFlap,
+            F::Radar,
+            F::Camera,
+            F::Ultrasonic,
+            F::Aerial,
+        ] {
+            assert!(on(kind).next().is_some(), "{}: no {kind:?}", t.id);
+        }
+        let panels = |kind| on(kind).flat_map(|f| &f.panels).map(|i| &t.panels[*i]);
+        assert!(panels(F::Ultrasonic).chain(panels(F::Radar)).all(|p| p.part.contains("bumper")), "{}", t.id);
+        assert!(panels(F::Camera).all(|p| p.part.contains("windscreen")), "{}", t.id);
+        assert!(panels(F::FillerFlap).all(|p| p.surface == Surface::Paint && p.height.low < 1200.0), "{}", t.id);
+        assert!(on(F::Plate).count() >= 2, "{}: a plate at each end", t.id);
+        let ends: Vec<f32> = on(F::Ultrasonic).map(|f| f.at.x).collect();
+        assert!(ends.iter().any(|x| *x < 500.0) && ends.iter().any(|x| *x > 0.8 * t.length.mm() as f32), "{}", t.id);
+    }
+    let coupe = load_embedded("coupe").expect("loads");
+    let feet = coupe.features.iter().filter(|f| f.kind == F::SpoilerFoot).count();
+    assert_eq!(feet, 2, "the spoiler of the coupé stands on two feet");
+}
+
 fn broken(file: &str) -> String {
     let path = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/data/templates").join(file);
     std::fs::read_to_string(&path).unwrap_or_else(|e| panic!("{}: {e}", path.display()))

@@ -34,6 +34,9 @@ pub enum SaveError {
     /// A template of that name is there already.
     #[error("there is a vehicle \"{0}\" already")]
     Taken(String),
+    /// There is no template of the user's with this id.
+    #[error("\"{0}\" is no vehicle of your own")]
+    NotOwn(String),
     /// The template has a fault, so it could not be used again.
     #[error("the vehicle can't be saved: {}: {}", .0.place, .0.cause)]
     Faulty(Box<Finding>),
@@ -56,6 +59,7 @@ impl SaveError {
             Self::Text(_) => "nothing was written; keep the window open and report this as a fault of the program",
             Self::NoFolder => "set HOME to a folder of your own and start the program again",
             Self::Taken(_) => "give it another name",
+            Self::NotOwn(_) => "save it under another name",
             Self::Faulty(_) => "take the last change back",
             Self::Disk { .. } => {
                 "the file is as it was; free some space or check the folder's permissions, or save under another name"

@@ -118,26 +118,54 @@ impl Templates {
         if self.list().iter().any(|l| l.name.to_lowercase() == template.name.to_lowercase()) {
             return Err(taken());
         }
-        if let Some(fault) = template.check().into_iter().find(|f| f.severity() == Severity::Fault) {
-            return Err(SaveError::Faulty(Box::new(fault)));
-        }
-        let text = template.to_ron();
-        let again = Template::parse(&text).map_err(|e| SaveError::Text(e.to_string()))?;
-        if again.to_ron() != text || again.panels.len() != template.panels.len() {
-            return Err(SaveError::Text("it reads back as another vehicle".to_owned()));
-        }
         std::fs::create_dir_all(folder).map_err(|cause| SaveError::Disk {
             path: folder.to_owned(),
             doing: "making the folder",
             cause,
         })?;
-        write_text(disk, &path, &text)
+        write_template(disk, &path, template)
+    }
+
+    /// Writes a changed template of the user's over what it was, which is kept as `ID.ron~`.
+    ///
+    /// # Errors
+    /// [`SaveError::NotOwn`] where the folder has none of this id; else as [`Templates::save`]. Nothing has then changed.
+    pub fn replace(&self, disk: &dyn Disk, template: &Template) -> Result<Saved, SaveError> {
+        write_template(disk, &self.own_path(&template.id)?, template)
+    }
+
+    /// Deletes a template of the user's: its file is kept as `ID.ron~`, which is not looked at.
+    ///
+    /// # Errors
+    /// [`SaveError::NotOwn`]; [`SaveError::Disk`]. Nothing has then changed.
+    pub fn delete(&self, disk: &dyn Disk, id: &str) -> Result<(), SaveError> {
+        let path = self.own_path(id)?;
+        let refused = |cause| SaveError::Disk { path: path.clone(), doing: "putting it aside", cause };
+        disk.rename(&path, &path.with_extension("ron~")).map_err(refused)
+    }
+
+    fn own_path(&self, id: &str) -> Result<PathBuf, SaveError> {
+        let path = self.path_of(id).filter(|path| !is_embedded(id) && path.is_file());
+        path.ok_or_else(|| SaveError::NotOwn(id.to_owned()))
     }
 
     /// The file of an id in the user's folder; none for what is no id.
     fn path_of(&self, id: &str) -> Option<PathBuf> {
         self.folder.as_ref().filter(|_| is_id(id)).map(|folder| folder.join(format!("{id}.ron")))
     }
+}
+
+/// Writes a template that is sound and reads back as itself.
+fn write_template(disk: &dyn Disk, path: &Path, template: &Template) -> Result<Saved, SaveError> {
+    if let Some(fault) = template.check().into_iter().find(|f| f.severity() == Severity::Fault) {
+        return Err(SaveError::Faulty(Box::new(fault)));
+    }
+    let text = template.to_ron();
+    let again = Template::parse(&text).map_err(|e| SaveError::Text(e.to_string()))?;
+    if again.to_ron() != text || again.panels.len() != template.panels.len() {
+        return Err(SaveError::Text("it reads back as another vehicle".to_owned()));
+    }
+    write_text(disk, path, &text)
 }
 
 /// Reads a user's file and makes sure that it can be used.

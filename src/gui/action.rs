@@ -16,12 +16,13 @@ use crate::scene::Overlay;
 use crate::vehicle::{Naming, Panel, PanelId, Template};
 use std::cell::OnceCell;
 use std::path::PathBuf;
+use std::sync::Arc;
 
 /// What a view may read.
 #[derive(Clone, Copy)]
 pub(super) struct Model<'a> {
-    pub(super) job: &'a Job,
-    pub(super) template: &'a Template,
+    pub(super) job: &'a Arc<Job>,
+    pub(super) template: &'a Arc<Template>,
     pub(super) insight: &'a Insight,
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],

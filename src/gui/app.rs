@@ -17,6 +17,7 @@ use super::{chart, rail, top_bar, workspace};
 use crate::file::{Loaded, Templates};
 use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
+use crate::scene::Overlay;
 use crate::vehicle::Template;
 use crate::work::{Effort, Task};
 use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
@@ -56,6 +57,8 @@ pub struct App {
     pub(super) after_save: Option<Next>,
     pub(super) may_close: bool,
     pub(super) close_after_first_frame: bool,
+    /// Without the map, for benches to measure against.
+    empty_middle: bool,
     effort: Effort,
     title: String,
     frames: u64,
@@ -95,6 +98,7 @@ impl App {
             after_save: None,
             may_close: false,
             close_after_first_frame: false,
+            empty_middle: false,
             effort,
             title: String::new(),
             frames: 0,
@@ -106,6 +110,18 @@ impl App {
     pub fn with_templates(mut self, templates: Templates) -> Self {
         self.bodies = Bodies::new(templates, &self.document.job().vehicle);
         self
+    }
+
+    /// The same window with nothing in its middle; what the map costs is measured against it.
+    #[must_use]
+    pub fn with_empty_middle(mut self) -> Self {
+        self.empty_middle = true;
+        self
+    }
+
+    /// Shows something else on the map.
+    pub fn show_overlay(&mut self, overlay: Overlay) {
+        self.view.overlay = overlay;
     }
 
     /// Puts another job into the window; everything about the old one goes.
@@ -312,6 +328,9 @@ impl App {
         let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
         CentralPanel::default().frame(table).show(ui, |ui| {
             let area = ui.max_rect();
+            if self.empty_middle {
+                return;
+            }
             map_ui(ui, &model, &mut cache, out);
             if let Some(editing) = editing {
                 edit::cut_preview(ui, &model, editing, area);

@@ -62,6 +62,23 @@ impl Bodies {
         self.listed = self.templates.list();
     }
 
+    /// The user's own one of an id.
+    pub(super) fn own(&self, id: &str) -> Option<&Listed> {
+        self.listed.iter().find(|l| l.own && l.id == id)
+    }
+
+    /// Takes in one of the user's own that was saved over what it was.
+    pub(super) fn replace(&mut self, template: Arc<Template>) {
+        // What is shown is the old one, even though it has the same id.
+        self.shown.0.clear();
+        self.add(template);
+    }
+
+    /// Looks again after one was deleted. It stays loaded, so that undo can lead back to it.
+    pub(super) fn list_again(&mut self) {
+        self.listed = self.templates.list();
+    }
+
     /// A name for a changed copy that none has yet: "Four-door saloon 2".
     pub(super) fn free_name(&self, name: &str) -> String {
         let stem = name.trim_end_matches(|c: char| c.is_ascii_digit()).trim_end();

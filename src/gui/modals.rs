@@ -1,11 +1,12 @@
 //! Questions that must be answered before anything else, and messages that must be read.
 
 use super::action::{Action, Effect};
-use super::edit::VehicleWish;
+use super::edit::{self, VehicleWish};
 use super::files::Purpose;
 use super::theme;
 use super::widgets::primary;
 use crate::cli::Failure;
+use crate::file::Listed;
 use eframe::egui::{self, Key, Modal, Ui};
 use std::path::PathBuf;
 
@@ -39,6 +40,25 @@ pub(super) enum Question {
         folder: Option<String>,
         /// Whether the field still has to take the focus.
         fresh: bool,
+    },
+    /// A vehicle of one's own would be saved over what it was.
+    ReplaceVehicle {
+        name: String,
+        /// What the old file will be called.
+        kept: String,
+    },
+    /// Which vehicles of one's own there are.
+    OwnVehicles {
+        own: Vec<Listed>,
+        /// The one that the job uses.
+        used: String,
+    },
+    /// A vehicle of one's own would be deleted.
+    DeleteVehicle {
+        id: String,
+        name: String,
+        /// What its file will be called.
+        kept: String,
     },
     /// Something could not be done.
     Failed(Failure),
@@ -121,6 +141,9 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
             }
             Question::DropVehicle { then } => drop_vehicle(ui, then.as_ref(), out),
             Question::NameVehicle { draft, folder, fresh } => name_vehicle(ui, draft, folder.as_deref(), fresh, out),
+            Question::ReplaceVehicle { name, kept } => edit::replace_ui(ui, name, kept, out),
+            Question::OwnVehicles { own, used } => edit::own_ui(ui, own, used, out),
+            Question::DeleteVehicle { id, name, kept } => edit::delete_ui(ui, id, name, kept, out),
             Question::Failed(failure) => {
                 ui.label(theme::bold("That could not be done", 16.0));
                 ui.label(capital(failure.error()));

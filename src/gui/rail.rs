@@ -41,14 +41,22 @@ pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let ink = if chosen { p.accent } else { p.ink };
         let font = egui::FontId::new(16.0, if chosen { theme::bold_family() } else { egui::FontFamily::Proportional });
         paint.text(area.left_top() + vec2(32.0, 8.0), egui::Align2::LEFT_TOP, workspace.name(), font, ink);
-        let small = egui::FontId::proportional(12.0);
-        let galley = paint.layout(note, small, p.ink_soft, area.width() - 38.0);
+        let galley = paint.layout_job(one_line(&note, p.ink_soft, area.width() - 38.0));
+        let cut = galley.elided;
         paint.galley(area.left_top() + vec2(32.0, 31.0), galley, p.ink_soft);
         mark(paint, pos2(area.left() + 16.0, area.top() + 19.0), state);
+        let response = if cut { response.on_hover_text(note) } else { response };
         if response.clicked() {
             out.push(Action::View(ViewChange::Workspace(workspace)));
         }
     }
+}
+
+/// A note on one line; what has no room ends in three dots.
+fn one_line(note: &str, ink: egui::Color32, width: f32) -> egui::text::LayoutJob {
+    let mut job = egui::text::LayoutJob::simple_singleline(note.to_owned(), egui::FontId::proportional(12.0), ink);
+    job.wrap = egui::text::TextWrapping::truncate_at_width(width);
+    job
 }
 
 /// A painted mark: ring, half, tick, or an open triangle.

@@ -9,16 +9,26 @@ use eframe::egui::{self, Button, Ui};
 
 /// Draws the bar.
 pub(super) fn top_bar_ui(ui: &mut Ui, m: &Model<'_>, document: &Document, out: &mut Vec<Action>) {
-    ui.horizontal_centered(|ui| {
-        ui.label(theme::bold(&m.job.name, 16.0));
-        ui.label(theme::soft(&m.job.vehicle.description));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            files(ui, document, out);
-            ui.add_space(8.0);
-            view_menu(ui, m, out);
-            ui.add_space(8.0);
-            history(ui, document, out);
-        });
+    // What can be pressed comes first; names take the room that is left.
+    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+        files(ui, document, out);
+        ui.add_space(8.0);
+        view_menu(ui, m, out);
+        ui.add_space(8.0);
+        history(ui, document, out);
+        ui.add_space(8.0);
+        names(ui, theme::bold(&m.job.name, 16.0), &m.job.vehicle.description);
+    });
+}
+
+/// A name and something about it at the left of a bar, each cut where there is no room.
+pub(super) fn names(ui: &mut Ui, name: egui::RichText, about: &str) {
+    ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
+        let shown = |ui: &mut Ui, text: egui::RichText| ui.add(egui::Label::new(text).truncate());
+        shown(ui, name);
+        if ui.available_width() > 48.0 {
+            shown(ui, theme::soft(about));
+        }
     });
 }
 

@@ -108,6 +108,12 @@ impl Document {
         Ok(self.revision)
     }
 
+    /// Forgets every step, back and forth: they no longer fit what the job stands on.
+    pub fn forget_steps(&mut self) {
+        self.undo.clear();
+        self.redo.clear();
+    }
+
     /// What undo would take back.
     pub fn undo_label(&self) -> Option<&'static str> {
         self.undo.back().map(|s| s.label)

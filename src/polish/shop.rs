@@ -1,8 +1,8 @@
 //! How a shop works and what it pays: leads, what is used up, prices.
 
 use super::materials::{StepMaterials, UsePolicy};
-use crate::units::fields;
 use crate::units::Seconds;
+use crate::units::fields;
 use serde::{Deserialize, Serialize};
 
 /// What a shop brings to every job.

@@ -194,8 +194,10 @@ pub enum LegendSymbol {
     Ramp,
     /// A pin.
     Pin(PinShape),
-    /// A worker, by index.
+    /// A worker, by index, with the way round.
     Worker(usize),
+    /// The bar of the budget.
+    Budget,
 }
 
 /// Draws the map of a job under one overlay. `order` is empty while none is known.
@@ -319,6 +321,10 @@ fn polish(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScen
     scene.legend.extend(
         levels.into_iter().map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
     );
+    if scene.panels.iter().any(|mark| mark.budget_used.is_some()) {
+        let text = "Budget used at most".to_owned();
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Budget, text });
+    }
 }
 
 fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {

@@ -206,7 +206,7 @@ fn a_stance_is_dragged_or_pushed_by_keys_and_never_into_the_body() {
         window.run();
     };
     drag(&mut window, from, from - egui::vec2(0.0, 40.0));
-    assert!(says(&window, "The change would leave a fault"));
+    assert!(says(&window, "That would leave a fault"));
     assert_eq!(at(&window), from);
     drag(&mut window, from, from + egui::vec2(8.0, 4.0));
     assert!(says(&window, &format!("Stance {number} moved")));

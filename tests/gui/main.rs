@@ -9,6 +9,7 @@
 
 mod correction;
 mod edit;
+mod edit_own;
 mod edit_steps;
 mod entry;
 mod import;

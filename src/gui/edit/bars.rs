@@ -5,6 +5,7 @@ use super::{Editing, floor};
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::app::{REDO, REDO_TOO, SAVE, UNDO};
 use crate::gui::theme;
+use crate::gui::top_bar::names;
 use crate::gui::view_state::Tool;
 use eframe::egui::{self, Button, Key, Panel, Ui};
 
@@ -13,22 +14,21 @@ const LIST_WIDTH: f32 = 312.0;
 
 /// The bar at the top: what is being changed, undo and redo.
 pub(in crate::gui) fn top_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
-    ui.horizontal_centered(|ui| {
-        ui.label(theme::bold(format!("Editing {}", m.template.name), 16.0));
-        ui.label(theme::soft("The job keeps its vehicle until this is saved."));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let mut wish = |wish| out.push(Action::Vehicle(wish));
-            let redo = editing.history.what_was_undone();
-            let hint = redo.map_or_else(|| "Nothing to redo".to_owned(), |what| format!("{what} (Ctrl+Shift+Z)"));
-            if ui.add_enabled(redo.is_some(), Button::new("Redo")).on_hover_text(hint).clicked() {
-                wish(VehicleWish::Redo);
-            }
-            let undo = editing.history.what_was_done().next_back();
-            let hint = undo.map_or_else(|| "Nothing to undo".to_owned(), |what| format!("{what} (Ctrl+Z)"));
-            if ui.add_enabled(undo.is_some(), Button::new("Undo")).on_hover_text(hint).clicked() {
-                wish(VehicleWish::Undo);
-            }
-        });
+    ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
+        let mut wish = |wish| out.push(Action::Vehicle(wish));
+        let redo = editing.history.what_was_undone();
+        let hint = redo.map_or_else(|| "Nothing to redo".to_owned(), |what| format!("{what} (Ctrl+Shift+Z)"));
+        if ui.add_enabled(redo.is_some(), Button::new("Redo")).on_hover_text(hint).clicked() {
+            wish(VehicleWish::Redo);
+        }
+        let undo = editing.history.what_was_done().next_back();
+        let hint = undo.map_or_else(|| "Nothing to undo".to_owned(), |what| format!("{what} (Ctrl+Z)"));
+        if ui.add_enabled(undo.is_some(), Button::new("Undo")).on_hover_text(hint).clicked() {
+            wish(VehicleWish::Undo);
+        }
+        ui.add_space(8.0);
+        let name = theme::bold(format!("Editing {}", m.template.name), 16.0);
+        names(ui, name, "The job keeps its vehicle until this is saved.");
     });
 }
 
@@ -54,14 +54,19 @@ pub(in crate::gui) fn below_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, ou
     egui::CentralPanel::default().frame(floor).show(ui, |ui| floor::floor_ui(ui, m, editing, out));
 }
 
+/// Whether the vehicle being changed is one of the user's own.
+pub(super) fn is_own(m: &Model<'_>) -> bool {
+    m.bodies.iter().any(|l| l.own && l.id == m.template.id)
+}
+
 /// Keys while the vehicle is changed.
 pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let pressed = |shortcut: &egui::KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
     if pressed(&SAVE) {
-        out.push(Action::Vehicle(VehicleWish::AskName));
+        out.push(Action::Vehicle(if is_own(m) { VehicleWish::AskReplace } else { VehicleWish::AskName }));
     }
     // A text field that is being typed in takes back its own letters.
-    if ui.egui_wants_keyboard_input() {
+    if ui.text_edit_focused() {
         return;
     }
     if pressed(&REDO) || pressed(&REDO_TOO) {
@@ -80,5 +85,8 @@ pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     if key(Key::F) {
         out.push(Action::View(ViewChange::Fit));
+    }
+    if key(Key::Z) {
+        out.push(Action::View(ViewChange::FitChosen));
     }
 }

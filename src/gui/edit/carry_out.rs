@@ -2,9 +2,11 @@
 //! refuse what would leave a fault.
 
 use super::wish::{VehicleWish, Way};
+use super::words::{name, number, refusal};
 use super::{Before, Editing, History, Said};
 use crate::cli::Failure;
 use crate::file::{RealDisk, Saved};
+use crate::finding::{Code, Finding};
 use crate::geometry::MapPoint;
 use crate::gui::action::SpotPlaces;
 use crate::gui::app::App;
@@ -25,18 +27,22 @@ type Changed = Result<(Template, String), EditError>;
 impl App {
     /// Carries out a wish about the vehicle.
     pub(in crate::gui) fn change_vehicle(&mut self, wish: VehicleWish, ctx: &egui::Context) {
+        let naming = self.view.naming;
         match wish {
             VehicleWish::Begin => self.begin_editing(),
             VehicleWish::CutPoint(at) => self.cut_at(at),
             VehicleWish::CutMiddle(way) => self.cut_middle(way),
-            VehicleWish::Merge(a, b) => self.attempt(None, |t, _| merged(t, &a, &b)),
+            VehicleWish::Merge(a, b) => self.attempt(None, |t, _| merged(t, naming, &a, &b)),
             VehicleWish::Skip(skip) => {
                 let words = skip.map_or("takes part in the work", crate::vehicle::Skip::words);
-                self.attempt(None, |t, chosen| each(t, chosen, words, |t, id| t.with_skip(id, skip)));
+                self.attempt(None, |t, chosen| each(t, naming, chosen, words, |t, id| t.with_skip(id, skip)));
             }
             VehicleWish::Substrate(kind) => {
-                self.attempt(None, |t, chosen| each(t, chosen, kind.name(), |t, id| t.with_substrate(id, kind)));
+                self.attempt(None, |t, chosen| {
+                    each(t, naming, chosen, kind.name(), |t, id| t.with_substrate(id, kind))
+                });
             }
+            VehicleWish::WorkedFrom(stance) => self.attempt(None, |t, chosen| worked_from(t, naming, chosen, &stance)),
             VehicleWish::ChooseStance(stance) => {
                 if let Some(editing) = &mut self.editing {
                     editing.stance = stance;
@@ -46,7 +52,7 @@ impl App {
                 let movement = by_keys.then(|| stance.clone());
                 self.attempt(movement, |t, _| {
                     let moved = t.with_stance(&stance, to)?;
-                    let number = t.stances.iter().position(|s| s.id == stance).map_or(0, |i| i + 1);
+                    let number = number(t, &stance).unwrap_or_default();
                     Ok((moved, format!("Stance {number} moved, and the one across from it alike")))
                 });
             }
@@ -64,6 +70,7 @@ impl App {
                 }
             }
             VehicleWish::SaveAs(name) => self.save_vehicle(name.trim(), ctx),
+            wish => self.keep_own(wish, ctx),
         }
     }
 
@@ -137,7 +144,7 @@ impl App {
                 self.show_edited();
             }
             Err(error) => {
-                editing.said = Some(Said::Refused(error.to_string()));
+                editing.said = Some(Said::Refused(refusal(&error, &self.template, self.view.naming)));
                 editing.first = None;
             }
         }
@@ -145,18 +152,18 @@ impl App {
 
     fn cut_at(&mut self, at: MapPoint) {
         let Some(editing) = &mut self.editing else { return };
-        let Some(panel) = self.view.current.clone() else { return };
+        let (Some(panel), naming) = (self.view.current.clone(), self.view.naming) else { return };
         match editing.first.take() {
             None => {
                 editing.first = Some(at);
                 editing.said = None;
             }
-            Some(first) => self.attempt(None, |t, _| cut(t, &panel, first, at)),
+            Some(first) => self.attempt(None, |t, _| cut(t, naming, &panel, first, at)),
         }
     }
 
     fn cut_middle(&mut self, way: Way) {
-        let Some(panel) = self.view.current.clone() else { return };
+        let (Some(panel), naming) = (self.view.current.clone(), self.view.naming) else { return };
         self.attempt(None, |t, _| {
             let unknown = || EditError::UnknownPanel(panel.clone());
             let outline = &t.panel(&panel).ok_or_else(unknown)?.outline;
@@ -165,7 +172,7 @@ impl App {
                 Way::Across => [MapPoint::new(middle.x, b.min.y), MapPoint::new(middle.x, b.max.y)],
                 Way::Along => [MapPoint::new(b.min.x, middle.y), MapPoint::new(b.max.x, middle.y)],
             };
-            cut(t, &panel, from, to)
+            cut(t, naming, &panel, from, to)
         });
     }
 
@@ -189,6 +196,10 @@ impl App {
         self.stop_editing();
         self.bodies.add(Arc::new(template));
         self.apply(&Command::SetTemplate { template: id, panels }, None, ctx);
+        self.say_if_not_confirmed(saved);
+    }
+
+    pub(super) fn say_if_not_confirmed(&mut self, saved: Saved) {
         if saved == Saved::NotConfirmed {
             self.fail(Failure::new(
                 "the vehicle is saved, but the system did not confirm that the file is on the disk",
@@ -198,33 +209,34 @@ impl App {
     }
 }
 
-fn cut(t: &Template, panel: &PanelId, a: MapPoint, b: MapPoint) -> Changed {
+fn cut(t: &Template, naming: Naming, panel: &PanelId, a: MapPoint, b: MapPoint) -> Changed {
     let changed = t.split(panel, a, b)?;
-    let whole = name(t, panel);
+    let whole = name(t, panel, naming);
     let is_part =
         |p: &&Panel| p.id == *panel || (t.panel(&p.id).is_none() && t.panel(panel).is_some_and(|w| w.side == p.side));
     let parts: Vec<String> = changed
         .panels
         .iter()
         .filter(is_part)
-        .map(|p| format!("{} (about {:.2}\u{202f}m²)", p.name(Naming::Uk), p.area.m2()))
+        .map(|p| format!("{} (about {:.2}\u{202f}m²)", p.name(naming), p.area.m2()))
         .collect();
     let what = format!("{whole} is two panels now: {}; the other side alike", parts.join(" and "));
     Ok((changed, what))
 }
 
-fn merged(t: &Template, a: &PanelId, b: &PanelId) -> Changed {
+fn merged(t: &Template, naming: Naming, a: &PanelId, b: &PanelId) -> Changed {
     let changed = t.merge(a, b)?;
     let gone = [a, b].into_iter().find(|id| changed.panel(id).is_some());
     let one = gone.or_else(|| changed.panels.iter().map(|p| &p.id).find(|id| t.panel(id).is_none()));
-    let one = one.map(|id| name(&changed, id)).unwrap_or_default();
-    let what = format!("{} and {} are one panel now: {one}", name(t, a), name(t, b));
+    let one = one.map(|id| name(&changed, id, naming)).unwrap_or_default();
+    let what = format!("{} and {} are one panel now: {one}", name(t, a, naming), name(t, b, naming));
     Ok((changed, what))
 }
 
 /// Changes every chosen panel in one step.
 fn each(
     t: &Template,
+    naming: Naming,
     chosen: &BTreeSet<PanelId>,
     words: &str,
     change: impl Fn(&Template, &PanelId) -> Result<Template, EditError>,
@@ -234,12 +246,18 @@ fn each(
         changed = change(&changed, id)?;
     }
     let who = match chosen.len() {
-        1 => chosen.first().map(|id| name(t, id)).unwrap_or_default(),
+        1 => chosen.first().map(|id| name(t, id, naming)).unwrap_or_default(),
         n => format!("{n} panels"),
     };
     Ok((changed, format!("{who}: {words}")))
 }
 
-fn name(t: &Template, id: &PanelId) -> String {
-    t.panel(id).map(|p| p.name(Naming::Uk)).unwrap_or_default()
+/// Lets the chosen panels be worked from another stance; says so where that is far.
+fn worked_from(t: &Template, naming: Naming, chosen: &BTreeSet<PanelId>, stance: &str) -> Changed {
+    let words = format!("worked from stance {}", number(t, stance).unwrap_or_default());
+    let (changed, what) = each(t, naming, chosen, &words, |t, id| t.with_stance_of(id, stance))?;
+    let far = |f: &Finding| f.code == Code::TemplateReach && chosen.iter().any(|id| f.place.contains(id.as_str()));
+    let far = changed.check().iter().any(|f| far(f));
+    let what = if far { format!("{what}, which is far along the vehicle from it") } else { what };
+    Ok((changed, what))
 }

@@ -6,7 +6,7 @@ use super::wish::VehicleWish;
 use crate::geometry::{FloorPoint, FloorVector};
 use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Palette};
-use crate::vehicle::{Naming, Stance, Template};
+use crate::vehicle::{Stance, Template};
 use eframe::egui::{
     self, Align2, EventFilter, FontId, Key, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, StrokeKind, Ui, pos2,
     vec2,
@@ -134,7 +134,7 @@ fn dot_response(ui: &Ui, m: &Model<'_>, plan: Plan, index: usize, stance: &Stanc
     let id = ui.scope_id().with(("stance", &stance.id));
     let response = ui.interact(place, id, Sense::click_and_drag());
     let worked: Vec<String> =
-        m.template.panels.iter().filter(|p| p.stance == index).map(|p| p.name(Naming::Uk)).collect();
+        m.template.panels.iter().filter(|p| p.stance == index).map(|p| p.name(m.view.naming)).collect();
     let words = match worked.as_slice() {
         [] => "nothing is worked from here".to_owned(),
         [one] => one.clone(),

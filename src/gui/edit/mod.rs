@@ -7,13 +7,17 @@ mod bars;
 mod carry_out;
 mod floor;
 mod history;
+mod own;
 mod preview;
+mod questions;
 mod tools;
 mod wish;
+mod words;
 
 pub(super) use bars::{below_ui, shortcuts, top_ui};
 pub(super) use history::History;
 pub(super) use preview::cut_preview;
+pub(super) use questions::{delete_ui, own_ui, replace_ui};
 pub(super) use tools::tools_ui;
 pub(super) use wish::VehicleWish;
 

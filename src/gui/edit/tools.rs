@@ -1,5 +1,6 @@
 //! The right side while the vehicle is changed: what can be done with the chosen panels, and how to leave.
 
+use super::bars::is_own;
 use super::wish::{VehicleWish, Way};
 use super::{Editing, Said};
 use crate::geometry::FloorPoint;
@@ -7,30 +8,31 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::view_state::Tool;
 use crate::gui::widgets::{choice, number, primary, section};
-use crate::vehicle::{Naming, Panel, PanelId, Side, Skip, Stance, Substrate};
+use crate::vehicle::{Panel, PanelId, Side, Skip, Stance, Substrate};
 use eframe::egui::{self, RichText, Ui};
 
 /// Draws the tools, what came of the last one, and the way out.
 pub(in crate::gui) fn tools_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
-    egui::Panel::bottom("leave").resizable(false).frame(egui::Frame::NONE).show(ui, |ui| leave(ui, editing, out));
+    egui::Panel::bottom("leave").resizable(false).frame(egui::Frame::NONE).show(ui, |ui| leave(ui, m, editing, out));
     egui::CentralPanel::default().frame(egui::Frame::NONE).show(ui, |ui| {
         egui::ScrollArea::vertical().id_salt("tools").auto_shrink([false, false]).show(ui, |ui| {
             ui.set_max_width(ui.available_width() - 4.0);
             let chosen: Vec<&Panel> = m.view.chosen.iter().filter_map(|id| m.template.panel(id)).collect();
-            head(ui, &chosen);
+            head(ui, m, &chosen);
             if let [one] = chosen[..] {
                 cutting(ui, m, editing, one, out);
             }
             merging(ui, m, &chosen, out);
             if !chosen.is_empty() {
-                facts(ui, &chosen, out);
+                facts(ui, m, &chosen, out);
             }
             stance(ui, m, editing, &chosen, out);
         });
     });
 }
 
-fn head(ui: &mut Ui, chosen: &[&Panel]) {
+fn head(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel]) {
+    let naming = m.view.naming;
     match chosen {
         [] => {
             ui.label(theme::bold("Edit vehicle", 20.0));
@@ -41,12 +43,12 @@ fn head(ui: &mut Ui, chosen: &[&Panel]) {
             ));
         }
         [one] => {
-            ui.label(theme::bold(one.name(Naming::Uk), 20.0));
+            ui.label(theme::bold(one.name(naming), 20.0));
             ui.label(theme::soft(format!("about {:.2}\u{202f}m², {}", one.area.m2(), one.substrate.name())));
         }
         several => {
             ui.label(theme::bold(format!("{} panels", several.len()), 20.0));
-            let names: Vec<String> = several.iter().take(4).map(|p| p.name(Naming::Uk)).collect();
+            let names: Vec<String> = several.iter().take(4).map(|p| p.name(naming)).collect();
             let more = several.len().saturating_sub(4);
             let more = if more > 0 { format!(" and {more} more") } else { String::new() };
             ui.label(theme::soft(format!("{}{more}", names.join("; "))));
@@ -90,6 +92,7 @@ fn cutting(ui: &mut Ui, m: &Model<'_>, editing: &Editing, panel: &Panel, out: &m
 
 /// One panel of two.
 fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>) {
+    let naming = m.view.naming;
     let mut merge = |a: &PanelId, b: &PanelId| out.push(Action::Vehicle(VehicleWish::Merge(a.clone(), b.clone())));
     match chosen {
         [one] => {
@@ -97,7 +100,7 @@ fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>)
             let index = m.template.index_of(&one.id).unwrap_or_default();
             let around = m.template.neighbours(index);
             let mut options = vec![(None, "choose…".to_owned())];
-            options.extend(around.iter().map(|i| (Some(*i), m.template.panels[*i].name(Naming::Uk))));
+            options.extend(around.iter().map(|i| (Some(*i), m.template.panels[*i].name(naming))));
             if let Some(Some(other)) = choice(ui, "Neighbour", None, &options) {
                 merge(&one.id, &m.template.panels[other].id);
             }
@@ -106,7 +109,7 @@ fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>)
             section(ui, "Make one of the two");
             // The one that was chosen first keeps its name.
             let (kept, gone) = if m.view.current.as_ref() == Some(&a.id) { (b, a) } else { (a, b) };
-            if ui.button(format!("Make one: {}", kept.name(Naming::Uk))).clicked() {
+            if ui.button(format!("Make one: {}", kept.name(naming))).clicked() {
                 merge(&kept.id, &gone.id);
             }
         }
@@ -115,7 +118,7 @@ fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>)
 }
 
 /// What the chosen panels are.
-fn facts(ui: &mut Ui, chosen: &[&Panel], out: &mut Vec<Action>) {
+fn facts(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>) {
     section(ui, "What it is");
     let skip = common(chosen, |p| p.skip);
     let mut options = vec![(Some(None), "takes part".to_owned())];
@@ -133,6 +136,17 @@ fn facts(ui: &mut Ui, chosen: &[&Panel], out: &mut Vec<Action>) {
     }
     if let Some(Some(kind)) = choice(ui, "Made of", kind, &options) {
         out.push(Action::Vehicle(VehicleWish::Substrate(kind)));
+    }
+    // Panels of two sides have no stance in common.
+    let Some(side) = common(chosen, |p| p.side) else { return };
+    let stance = common(chosen, |p| p.stance);
+    let mut options: Vec<_> =
+        m.template.stances_for(side).map(|(i, _)| (Some(i), format!("stance {}", i + 1))).collect();
+    if stance.is_none() {
+        options.push((None, "not all alike".to_owned()));
+    }
+    if let Some(Some(index)) = choice(ui, "Worked from", stance, &options) {
+        out.push(Action::Vehicle(VehicleWish::WorkedFrom(m.template.stances[index].id.clone())));
     }
 }
 
@@ -167,7 +181,7 @@ fn stance(ui: &mut Ui, m: &Model<'_>, editing: &Editing, chosen: &[&Panel], out:
     });
 }
 
-fn leave(ui: &mut Ui, editing: &Editing, out: &mut Vec<Action>) {
+fn leave(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
     ui.add_space(12.0);
     if let Some(said) = &editing.said {
         let (text, color) = match said {
@@ -178,10 +192,20 @@ fn leave(ui: &mut Ui, editing: &Editing, out: &mut Vec<Action>) {
         ui.add_space(4.0);
     }
     ui.horizontal(|ui| {
-        if primary(ui, "Save as…").clicked() {
+        let second = |text: &str| egui::Button::new(text).min_size(egui::vec2(0.0, 36.0));
+        let mut ask_name = false;
+        if is_own(m) {
+            if ui.add_enabled_ui(editing.history.is_changed(), |ui| primary(ui, "Save")).inner.clicked() {
+                out.push(Action::Vehicle(VehicleWish::AskReplace));
+            }
+            ask_name |= ui.add(second("Save as…")).clicked();
+        } else {
+            ask_name |= primary(ui, "Save as…").clicked();
+        }
+        if ask_name {
             out.push(Action::Vehicle(VehicleWish::AskName));
         }
-        if ui.add(egui::Button::new("Cancel").min_size(egui::vec2(0.0, 36.0))).clicked() {
+        if ui.add(second("Cancel")).clicked() {
             out.push(Action::Vehicle(VehicleWish::Cancel));
         }
     });

@@ -18,6 +18,8 @@ pub(in crate::gui) enum VehicleWish {
     Skip(Option<Skip>),
     /// What the chosen panels are made of.
     Substrate(Substrate),
+    /// Where the chosen panels are worked from.
+    WorkedFrom(String),
     /// Chooses a stance, or none.
     ChooseStance(Option<String>),
     /// Moves a stance; steps of one movement are undone together.
@@ -36,6 +38,16 @@ pub(in crate::gui) enum VehicleWish {
     AskName,
     /// Saves under a name, and lets the job use the new vehicle.
     SaveAs(String),
+    /// Asks whether to save over the vehicle of one's own that is being changed.
+    AskReplace,
+    /// Saves over it.
+    Replace,
+    /// Shows the vehicles of one's own.
+    ShowOwn,
+    /// Asks whether to delete a vehicle of one's own, by its id.
+    AskDelete(String),
+    /// Deletes it.
+    Delete(String),
 }
 
 /// How a cut runs.

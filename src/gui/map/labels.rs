@@ -8,15 +8,23 @@ use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
 use crate::scene::{Fill, MapScene, PanelMark};
-use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
+use eframe::egui::text::LayoutJob;
+use eframe::egui::{Align, Align2, Color32, FontId, Galley, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
+use std::sync::Arc;
 
-/// Smallest and largest size of a value.
-const SIZES: (f32, f32) = (11.0, 22.0);
+/// Sizes of a value, the largest that fits is taken: as few as possible, so that the map stays calm.
+const SIZES: [f32; 3] = [20.0, 14.0, 11.0];
+/// Words of more letters than a number are never of the largest size.
+const NUMBER: usize = 4;
+/// The size of a value beside the vehicle.
+const SMALLEST: f32 = SIZES[SIZES.len() - 1];
 /// Smallest and largest radius of a number in the shape of a worker.
 const RADII: (f32, f32) = (8.5, 11.0);
 /// Size of a second line beside that of the value, and how close the two stand.
 const BELOW: f32 = 0.72;
 const LEADING: f32 = 0.88;
+/// The smallest size of a second line.
+const LEAST_BELOW: f32 = 10.0;
 /// Height of the budget bar under a value, with its gap.
 const BAR: f32 = 9.0;
 /// Most badges on one panel.
@@ -98,15 +106,15 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     if let Some(two) = two_lines(paint, view, shape, mark, ink) {
         return Some(two);
     }
-    let probe = paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.1, theme::bold_family()), ink);
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
-    let (at, width, height) = room(view, shape, probe.size().x / (probe.size().y + extra))?;
-    let fits = (width * 0.92 / probe.size().x).min((height * 0.92 - extra) / probe.size().y);
-    let size = (SIZES.1 * fits).min(SIZES.1);
-    if size < SIZES.0 {
-        return None;
-    }
-    let galley = paint.layout_no_wrap(mark.value.clone(), FontId::new(size, theme::bold_family()), ink);
+    let sizes = &SIZES[usize::from(mark.value.chars().count() > NUMBER)..];
+    let tries = sizes.iter().flat_map(|size| ways_to_write(&mark.value).map(move |text| (*size, text)));
+    let (at, galley) = tries.into_iter().find_map(|(size, text)| {
+        let galley = layout(paint, &text?, size, ink);
+        let needed = galley.size() + vec2(0.0, extra);
+        let (at, width, height) = room(view, shape, needed.x / needed.y)?;
+        (width * 0.92 >= needed.x && height * 0.92 >= needed.y).then_some((at, galley))
+    })?;
     let text = Align2::CENTER_CENTER.anchor_size(at - vec2(0.0, extra / 2.0), galley.size());
     if matches!(mark.fill, Fill::Level(_)) {
         // The hatch must not run through the words.
@@ -124,28 +132,38 @@ fn two_lines(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelM
     if mark.below.is_empty() {
         return None;
     }
-    let lines = |size: f32| {
-        let line =
-            |text: &str, size: f32| paint.layout_no_wrap(text.to_owned(), FontId::new(size, theme::bold_family()), ink);
+    let line =
+        |text: &str, size: f32| paint.layout_no_wrap(text.to_owned(), FontId::new(size, theme::bold_family()), ink);
+    SIZES.iter().filter(|size| **size * BELOW >= LEAST_BELOW).find_map(|&size| {
         let (value, below) = (line(&mark.value, size), line(&mark.below, size * BELOW));
         let whole = vec2(value.size().x.max(below.size().x), (value.size().y + below.size().y) * LEADING);
-        (value, below, whole)
-    };
-    let (.., probe) = lines(SIZES.1);
-    let (at, width, height) = room(view, shape, probe.x / probe.y)?;
-    let size = (SIZES.1 * (width * 0.92 / probe.x).min(height * 0.92 / probe.y)).min(SIZES.1);
-    if size * BELOW < SIZES.0 {
-        return None;
-    }
-    let (value, below, whole) = lines(size);
-    let rect = Rect::from_center_size(at, whole);
-    paint.galley(Align2::CENTER_TOP.anchor_size(rect.center_top(), value.size()).min, value, ink);
-    paint.galley(Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom(), below.size()).min, below, ink);
-    Some(rect)
+        let (at, width, height) = room(view, shape, whole.x / whole.y)?;
+        if width * 0.92 < whole.x || height * 0.92 < whole.y {
+            return None;
+        }
+        let rect = Rect::from_center_size(at, whole);
+        paint.galley(Align2::CENTER_TOP.anchor_size(rect.center_top(), value.size()).min, value, ink);
+        paint.galley(Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom(), below.size()).min, below, ink);
+        Some(rect)
+    })
+}
+
+/// On one line, or on two where there are several words.
+fn ways_to_write(value: &str) -> [Option<String>; 2] {
+    let middle = value.char_indices().filter(|(_, c)| *c == ' ').min_by_key(|(i, _)| i.abs_diff(value.len() / 2));
+    [Some(value.to_owned()), middle.map(|(i, _)| format!("{}\n{}", &value[..i], &value[i + 1..]))]
+}
+
+/// Bold text, its lines one under the middle of the other.
+fn layout(paint: &Painter, text: &str, size: f32, ink: Color32) -> Arc<Galley> {
+    let font = FontId::new(size, theme::bold_family());
+    let mut job = LayoutJob::simple(text.to_owned(), font, ink, f32::INFINITY);
+    job.halign = Align::LEFT;
+    paint.layout_job(job)
 }
 
 /// How much of the budget the plan uses at most.
-fn bar(paint: &Painter, text: Rect, used: f32) {
+pub(super) fn bar(paint: &Painter, text: Rect, used: f32) {
     let p = theme::of(paint.ctx());
     let width = text.width().clamp(28.0, 64.0);
     let frame = Rect::from_center_size(pos2(text.center().x, text.bottom() + BAR / 2.0 - 1.0), vec2(width, 5.0));
@@ -181,7 +199,7 @@ fn badge_size(count: usize, radius: f32) -> Vec2 {
 fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
     let p = theme::of(paint.ctx());
     if mark.badges.is_empty() {
-        paint.layout_no_wrap(mark.value.clone(), FontId::new(SIZES.0, theme::bold_family()), p.ink).size()
+        paint.layout_no_wrap(mark.value.clone(), FontId::new(SMALLEST, theme::bold_family()), p.ink).size()
     } else {
         badge_size(mark.badges.len().min(BADGES), RADII.0)
     }
@@ -222,7 +240,7 @@ fn leader(paint: &Painter, item: &Outside<'_>, rect: Rect) {
     paint.circle_filled(item.from, 2.0, p.ink_soft);
     if item.mark.badges.is_empty() {
         paint.rect_filled(rect.expand2(vec2(3.0, 0.0)), 3.0, p.sheet);
-        let font = FontId::new(SIZES.0, theme::bold_family());
+        let font = FontId::new(SMALLEST, theme::bold_family());
         paint.text(rect.center(), Align2::CENTER_CENTER, &item.mark.value, font, p.ink);
     } else {
         badge_row(paint, rect.center(), RADII.0, item.mark);

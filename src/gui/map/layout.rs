@@ -1,21 +1,25 @@
 //! What the map is made of on its way to the screen, cached per template and zoom step: triangles of the fills, lines of the
 //! seams, hatches, label boxes. All in map millimetres, so panning costs nothing.
 
-use super::labels::Placed;
+use super::picture::{Memo, Picture};
 use crate::geometry::{LabelPlace, MapCurve, MapPoint, Outline, hatch_lines};
-use crate::vehicle::Template;
+use crate::vehicle::{Feature, FeatureKind, FeatureShape, Seam, Template};
+use eframe::egui::Vec2;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
 use std::cell::OnceCell;
 
 /// Shapes of one template at one zoom step.
 #[derive(Debug, Default)]
-pub(in crate::gui) struct MapCache {
+pub struct MapCache {
     key: Option<(String, i32)>,
     pub(super) panels: Vec<PanelShape>,
     pub(super) seams: Vec<SeamShape>,
-    pub(super) decor: Vec<Vec<MapPoint>>,
-    /// Where the labels of the last picture stand.
-    pub(super) labels: Vec<Placed>,
+    pub(super) decor: Vec<Decor>,
+    /// What is shown, and how it was drawn last.
+    pub(super) memo: Option<Memo>,
+    pub(super) picture: Option<Picture>,
+    /// How far that picture has to be moved on the screen.
+    pub(super) shift: Vec2,
 }
 
 /// One panel.
@@ -46,7 +50,28 @@ impl PanelShape {
 #[derive(Debug)]
 pub(super) struct SeamShape {
     pub(super) points: Vec<MapPoint>,
-    pub(super) is_contour: bool,
+    pub(super) kind: SeamKind,
+}
+
+/// What a line between panels is on the vehicle.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(super) enum SeamKind {
+    /// The outer edge.
+    Contour,
+    /// A gap between two panels.
+    Gap,
+    /// The middle of one piece that is worked in two halves.
+    Middle,
+}
+
+/// What is drawn on panels.
+#[derive(Debug)]
+pub(super) struct Decor {
+    pub(super) kind: FeatureKind,
+    pub(super) points: Vec<MapPoint>,
+    /// Its inside, where it has one that is drawn.
+    pub(super) vertices: Vec<MapPoint>,
+    pub(super) indices: Vec<u32>,
 }
 
 /// Width by height of label boxes that are looked up.
@@ -57,7 +82,7 @@ const HATCH_MM: [f32; 4] = [110.0, 66.0, 40.0, 24.0];
 
 impl MapCache {
     /// Makes the cache fit a template at a scale in points per mm.
-    pub(super) fn prepare(&mut self, template: &Template, scale: f32) {
+    pub fn prepare(&mut self, template: &Template, scale: f32) {
         let step = scale.max(1e-6).log2().ceil() as i32;
         let key = Some((format!("{}/{}", template.id, template.panels.len()), step));
         if self.key == key {
@@ -70,15 +95,10 @@ impl MapCache {
             .panels
             .iter()
             .map(|panel| {
-                let mut buffers: VertexBuffers<MapPoint, u32> = VertexBuffers::new();
-                let mut sink = BuffersBuilder::new(&mut buffers, |v: FillVertex<'_>| {
-                    MapPoint::new(v.position().x, v.position().y)
-                });
-                let filled = fill.tessellate_path(panel.outline.path(), &FillOptions::tolerance(tolerance), &mut sink);
-                debug_assert!(filled.is_ok(), "outlines of a template are finite and closed");
+                let (vertices, indices) = triangles(&mut fill, &panel.outline, tolerance);
                 PanelShape {
-                    vertices: buffers.vertices,
-                    indices: buffers.indices,
+                    vertices,
+                    indices,
                     outline: panel.outline.flattened(tolerance),
                     hatches: HATCH_MM.map(|distance| hatch_lines(&panel.outline, distance)),
                     source: Some(panel.outline.clone()),
@@ -89,15 +109,52 @@ impl MapCache {
         self.seams = template
             .seams
             .iter()
-            .map(|seam| SeamShape { points: polyline(&seam.curve, tolerance), is_contour: seam.right.is_none() })
+            .map(|seam| SeamShape { points: polyline(&[seam.curve], tolerance), kind: kind_of(seam, template) })
             .collect();
-        let drawn = template.features.iter().flat_map(|f| f.shape.curves());
-        self.decor = drawn.map(|curve| polyline(curve, tolerance)).collect();
+        self.decor = template.features.iter().map(|feature| decor(&mut fill, feature, tolerance)).collect();
         self.key = key;
     }
 }
 
-/// A curve as points, both ends included.
-fn polyline(curve: &MapCurve, tolerance: f32) -> Vec<MapPoint> {
-    std::iter::once(curve.from).chain(curve.flattened(tolerance)).collect()
+/// The inside of an outline.
+fn triangles(fill: &mut FillTessellator, outline: &Outline, tolerance: f32) -> (Vec<MapPoint>, Vec<u32>) {
+    let mut buffers: VertexBuffers<MapPoint, u32> = VertexBuffers::new();
+    let vertex = |v: FillVertex<'_>| MapPoint::new(v.position().x, v.position().y);
+    let mut sink = BuffersBuilder::new(&mut buffers, vertex);
+    let filled = fill.tessellate_path(outline.path(), &FillOptions::tolerance(tolerance), &mut sink);
+    debug_assert!(filled.is_ok(), "outlines of a template are finite and closed");
+    (buffers.vertices, buffers.indices)
+}
+
+fn kind_of(seam: &Seam, template: &Template) -> SeamKind {
+    let Some(right) = seam.right else { return SeamKind::Contour };
+    let (a, b) = (&template.panels[seam.left], &template.panels[right]);
+    let halves = a.part == b.part && a.number == b.number && a.side == b.side.opposite() && a.side != b.side;
+    if halves { SeamKind::Middle } else { SeamKind::Gap }
+}
+
+fn decor(fill: &mut FillTessellator, feature: &Feature, tolerance: f32) -> Decor {
+    let curves = feature.shape.curves();
+    let filled = matches!(
+        feature.kind,
+        FeatureKind::Grille | FeatureKind::Plate | FeatureKind::Lamp | FeatureKind::Mirror | FeatureKind::Emblem
+    );
+    let mut closed = curves.to_vec();
+    if let (FeatureShape::Stroke(_), Some(first), Some(last)) = (&feature.shape, curves.first(), curves.last()) {
+        // A line from the centreline to the centreline is half of a loop; its mirror image is the other half.
+        if first.from.y == 0.0 && last.to.y == 0.0 {
+            closed.push(MapCurve::line(last.to, first.from));
+        } else {
+            closed.clear();
+        }
+    }
+    let inside = Some(closed).filter(|c| filled && !c.is_empty()).and_then(|curves| Outline::new(curves).ok());
+    let (vertices, indices) = inside.map(|o| triangles(fill, &o, tolerance)).unwrap_or_default();
+    Decor { kind: feature.kind, points: polyline(curves, tolerance), vertices, indices }
+}
+
+/// Curves that join as points, both ends included.
+fn polyline(curves: &[MapCurve], tolerance: f32) -> Vec<MapPoint> {
+    let start = curves.first().map(|c| c.from);
+    start.into_iter().chain(curves.iter().flat_map(|c| c.flattened(tolerance))).collect()
 }

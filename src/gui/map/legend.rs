@@ -1,6 +1,6 @@
 //! The legend under the map: only what is on the map.
 
-use super::paint::{fill_color, hatch_of};
+use super::paint::{fill_color, hatch_of, path};
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
@@ -8,11 +8,14 @@ use crate::gui::widgets::{hatched, pin_symbol, worker_badge};
 use crate::scene::{LegendSymbol, MapScene};
 use eframe::egui::{Align2, FontId, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
-/// Draws the legend along the lower edge of the map.
+/// Between the lines of a legend that is too long for one.
+const LINE: f32 = 20.0;
+
+/// Draws the legend along the lower edge of the map, on as many lines as it needs.
 pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>) {
     let p = theme::of(paint.ctx());
     let y = area.bottom() - 16.0;
-    let mut x = area.left() + 16.0;
+    let left = area.left() + 16.0;
     let font = FontId::proportional(12.0);
     if scene.legend.is_empty() {
         let text = match scene.overlay {
@@ -24,13 +27,30 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>)
             crate::scene::Overlay::Order => "No order yet.",
             crate::scene::Overlay::Body => "No panels.",
         };
-        paint.text(pos2(x, y), Align2::LEFT_CENTER, text, font, p.ink_soft);
+        paint.text(pos2(left, y), Align2::LEFT_CENTER, text, font, p.ink_soft);
         return;
     }
+    let mut lines = vec![Vec::new()];
+    let mut x = left;
     for row in &scene.legend {
-        x += symbol(paint, x, y, row.symbol) + 6.0;
-        let text = paint.text(pos2(x, y), Align2::LEFT_CENTER, &row.text, font.clone(), p.ink_soft);
-        x = text.right() + 18.0;
+        let text = paint.layout_no_wrap(row.text.clone(), font.clone(), p.ink_soft);
+        let width = width(row.symbol) + 6.0 + text.size().x;
+        if x > left && x + width > area.right() - 8.0 {
+            lines.push(Vec::new());
+            x = left;
+        }
+        if let Some(line) = lines.last_mut() {
+            line.push((x, row.symbol, text));
+        }
+        x += width + 18.0;
+    }
+    let top = y - LINE * (lines.len() - 1) as f32;
+    for (line, y) in lines.into_iter().zip((0_u8..).map(|k| top + LINE * f32::from(k))) {
+        for (x, mark, text) in line {
+            symbol(paint, x, y, mark);
+            let at = Align2::LEFT_CENTER.anchor_size(pos2(x + width(mark) + 6.0, y), text.size());
+            paint.galley(at.min, text, p.ink_soft);
+        }
     }
 }
 
@@ -42,8 +62,17 @@ fn polishing(m: &Model<'_>) -> &'static str {
     }
 }
 
-/// Draws one mark with its left end at `x`; answers its width.
-fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
+fn width(symbol: LegendSymbol) -> f32 {
+    match symbol {
+        LegendSymbol::Fill(_) => 18.0,
+        LegendSymbol::Ramp => 48.0,
+        LegendSymbol::Pin(_) => 14.0,
+        LegendSymbol::Worker(_) | LegendSymbol::Budget => 34.0,
+    }
+}
+
+/// Draws one mark with its left end at `x`.
+fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) {
     let p = theme::of(paint.ctx());
     match symbol {
         LegendSymbol::Fill(fill) => {
@@ -53,22 +82,21 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) -> f32 {
                 hatched(paint, swatch, hatch, p.hatch());
             }
             paint.rect_stroke(swatch, 2.0, Stroke::new(1.0, p.seam), StrokeKind::Inside);
-            18.0
         }
         LegendSymbol::Ramp => {
             for k in 0..48_u8 {
                 let slice = Rect::from_min_size(pos2(x + f32::from(k), y - 6.0), vec2(1.2, 12.0));
                 paint.rect_filled(slice, 0.0, p.ramp(f32::from(k) / 47.0));
             }
-            48.0
         }
-        LegendSymbol::Pin(shape) => {
-            pin_symbol(paint, pos2(x + 7.0, y), shape, 0.4);
-            14.0
-        }
+        LegendSymbol::Pin(shape) => pin_symbol(paint, pos2(x + 7.0, y), shape, 0.4),
         LegendSymbol::Worker(worker) => {
-            worker_badge(paint, pos2(x + 7.0, y), 7.0, worker, "");
-            14.0
+            let stroke = Stroke::new(1.5 * p.line, theme::worker(worker));
+            paint.extend(path(&[pos2(x, y), pos2(x + 34.0, y)], stroke, worker));
+            worker_badge(paint, pos2(x + 17.0, y), 7.0, worker, "");
+        }
+        LegendSymbol::Budget => {
+            super::labels::bar(paint, Rect::from_min_size(pos2(x, y - 8.0), vec2(34.0, 5.0)), 0.6);
         }
     }
 }

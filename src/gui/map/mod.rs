@@ -7,32 +7,29 @@ mod labels_test;
 mod layout;
 mod legend;
 mod paint;
+mod picture;
 mod way;
 
-pub(super) use layout::MapCache;
+pub use layout::MapCache;
 
 use super::action::{Action, Model, ViewChange};
 use super::edit::VehicleWish;
 use super::theme;
-use super::view_state::{Tool, Workspace};
+use super::view_state::Tool;
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
-use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
+use crate::scene::{MapScene, Overlay};
 use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
 use eframe::egui::{self, EventFilter, Key, Rect, Sense, Stroke, StrokeKind, Ui, pos2};
+use picture::Picture;
+use std::sync::Arc;
 
 /// Air round the vehicle, in points.
 pub(super) const MARGIN: f32 = 28.0;
 
 /// Draws the map into all the room there is.
 pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut Vec<Action>) {
-    let scene = match (m.view.overlay, m.view.workspace) {
-        (Overlay::Order, Workspace::Correction) => {
-            polish_order_map(m.job, m.template, m.insight, m.polishing.order.as_ref())
-        }
-        _ => map_scene(m.job, m.template, m.insight, m.view.overlay, m.rows),
-    };
     let builder = egui::UiBuilder::new()
         .id_salt("map")
         .accessibility_role(egui::Role::ListBox)
@@ -40,19 +37,19 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
     ui.scope_builder(builder, |ui| {
         let (area, background) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
         let view = viewport(m, area, out);
-        let view = pointer(ui, m, cache, &background, view, out);
+        let (view, moving) = pointer(ui, m, cache, &background, view, out);
+        let paint = ui.painter_at(area);
+        cache.shift = Picture::bring_up(cache, &paint, m, &view, moving);
         let hovered =
             background.hover_pos().filter(|_| !background.dragged()).and_then(|p| panel_under(m, cache, &view, p));
-        cache.prepare(m.template, view.scale());
-        let paint = ui.painter_at(area);
-        paint::vehicle(&paint, m, cache, &view, &scene, hovered);
+        let Some(picture) = &cache.picture else { return };
+        let scene = Arc::clone(picture.scene());
+        picture.draw_ground(&paint, cache.shift);
+        paint::rings(&paint, m, cache, &view, &scene, hovered);
         way::draw(&paint, m, &view);
-        let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
-        let taken = labels::draw(&paint, m, cache, &view, &scene, reading.map(|(i, _)| i));
-        paint::pins(&paint, m, &view, &scene, &taken);
+        picture.draw_marks(&paint, cache.shift);
         way::mark(&paint, m, &view);
         draw::stroke(&paint, m, &view);
-        cache.labels = taken;
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
         legend::draw(&paint, area, &scene, m);
@@ -81,7 +78,7 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
     view
 }
 
-/// Wheel, pinch, drag, click.
+/// Wheel, pinch, drag, click; answers how the map lies then, and whether it is being dragged.
 fn pointer(
     ui: &Ui,
     m: &Model<'_>,
@@ -89,10 +86,10 @@ fn pointer(
     background: &egui::Response,
     mut view: Viewport,
     out: &mut Vec<Action>,
-) -> Viewport {
+) -> (Viewport, bool) {
     let before = view;
     if boxing(ui, m, background, &view, out) || draw::drawing(ui, m, background, &view, out) {
-        return view;
+        return (view, false);
     }
     if background.dragged() {
         let by = background.drag_delta();
@@ -122,7 +119,7 @@ fn pointer(
     if crosshair {
         ui.ctx().set_cursor_icon(egui::CursorIcon::Crosshair);
     }
-    view
+    (view, background.dragged())
 }
 
 /// Shift and a drag draw a box; the panels whose middle lies in it are chosen. Answers whether a box is being drawn.
@@ -158,8 +155,8 @@ fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, ou
 
 /// The panel at a point of the screen; a label beside the vehicle stands for its panel.
 fn panel_under(m: &Model<'_>, cache: &MapCache, view: &Viewport, at: egui::Pos2) -> Option<usize> {
-    let label = cache.labels.iter().find(|l| !l.inside && l.rect.contains(at));
-    label.map(|l| l.panel).or_else(|| m.template.panel_at(view.to_map(ScreenPoint::new(at.x, at.y))))
+    let label = cache.picture.as_ref().and_then(|picture| picture.label_at(at, cache.shift));
+    label.or_else(|| m.template.panel_at(view.to_map(ScreenPoint::new(at.x, at.y))))
 }
 
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
@@ -174,7 +171,9 @@ fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scen
 fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, out: &mut Vec<Action>) {
     let current = m.current().map_or(0, |(i, _)| i);
     let mut go = None;
-    for (index, panel) in m.template.panels.iter().enumerate() {
+    // Without a reader of the tree only the one that takes the keys is needed.
+    let heard = ui.ctx().has_accesskit_node(ui.unique_id());
+    for (index, panel) in m.template.panels.iter().enumerate().filter(|(index, _)| heard || *index == current) {
         let id = node_id(ui, panel);
         let b = view.rect_to_screen(panel.outline.bounds());
         let bounds = Rect::from_min_max(pos2(b.min.x, b.min.y), pos2(b.max.x, b.max.y)).intersect(area);

@@ -1,7 +1,7 @@
 //! From a scene to shapes on the screen.
 
 use super::labels::Placed;
-use super::layout::MapCache;
+use super::layout::{MapCache, SeamKind};
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
 use crate::gui::theme::{self, Palette};
@@ -9,13 +9,111 @@ use crate::gui::view_state::Workspace;
 use crate::gui::widgets::pin_symbol;
 use crate::polish::Level;
 use crate::scene::{Fill, MapScene, Overlay, PinShape};
-use crate::vehicle::Surface;
-use eframe::egui::epaint::{Mesh, Vertex, WHITE_UV};
+use crate::vehicle::{FeatureKind, Surface};
+use eframe::egui::epaint::{CircleShape, Mesh, Vertex, WHITE_UV};
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 use std::sync::Arc;
 
-/// Fills, hatches, seams, contour, quiet drawing, choice.
-pub(super) fn vehicle(
+/// Fills, hatches, seams, contour, quiet drawing.
+pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
+    let screen = |p: MapPoint| to_screen(view, p);
+    for wheel in &m.template.wheels {
+        draw_wheel(paint, p, screen(wheel.centre), wheel.radius * view.scale());
+    }
+    for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
+        paint.add(filled(view, &shape.vertices, &shape.indices, fill_color(p, mark.fill)));
+        if let Some(hatch) = hatch_of(mark.fill) {
+            for (from, to) in &shape.hatches[hatch] {
+                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.hatch()));
+            }
+        }
+    }
+    for decor in cache.decor.iter().filter(|d| !d.indices.is_empty()) {
+        let color = match decor.kind {
+            FeatureKind::Lamp => p.lamp,
+            FeatureKind::Plate | FeatureKind::Emblem => p.sheet,
+            FeatureKind::Mirror => p.paint,
+            _ => p.trim,
+        };
+        paint.add(filled(view, &decor.vertices, &decor.indices, color));
+    }
+    let line = |points: &[MapPoint]| points.iter().map(|p| screen(*p)).collect::<Vec<Pos2>>();
+    for decor in &cache.decor {
+        paint.add(Shape::line(line(&decor.points), Stroke::new(FINE, p.quiet)));
+    }
+    for kind in [SeamKind::Middle, SeamKind::Gap, SeamKind::Contour] {
+        for seam in cache.seams.iter().filter(|s| s.kind == kind) {
+            let points = line(&seam.points);
+            match kind {
+                SeamKind::Middle => {
+                    paint.extend(Shape::dashed_line(&points, Stroke::new(FINE * p.line, p.seam), 9.0, 4.0));
+                }
+                SeamKind::Gap => {
+                    paint.add(Shape::line(points, Stroke::new(p.line, p.seam)));
+                }
+                SeamKind::Contour => {
+                    paint.add(Shape::line(points, Stroke::new(HEAVY * p.line, p.contour)));
+                }
+            }
+        }
+    }
+    if scene.overlay == Overlay::Order {
+        way_round(paint, view, scene);
+    }
+}
+
+/// Widths of lines: what is drawn on panels, and the outer edge; gaps between panels are 1.
+const FINE: f32 = 0.8;
+const HEAVY: f32 = 1.8;
+
+fn filled(view: &Viewport, vertices: &[MapPoint], indices: &[u32], color: Color32) -> Shape {
+    let vertices = vertices.iter().map(|p| Vertex { pos: to_screen(view, *p), uv: WHITE_UV, color }).collect();
+    Shape::mesh(Arc::new(Mesh { indices: indices.to_vec(), vertices, ..Mesh::default() }))
+}
+
+/// A tyre, a rim with five spokes, a hub.
+fn draw_wheel(paint: &Painter, p: &Palette, at: Pos2, radius: f32) {
+    let line = Stroke::new(FINE, p.quiet);
+    let ring = |share: f32, fill: Color32| {
+        paint.add(Shape::Circle(CircleShape { center: at, radius: radius * share, fill, stroke: line }))
+    };
+    ring(1.0, p.tyre);
+    ring(0.68, p.wheel);
+    for spoke in 0..5_u8 {
+        let angle = std::f32::consts::TAU * (f32::from(spoke) / 5.0 - 0.25);
+        let out = vec2(angle.cos(), angle.sin());
+        let aside = vec2(-out.y, out.x) * radius * 0.045;
+        for side in [aside, -aside] {
+            paint.line_segment([at + out * radius * 0.17 + side, at + out * radius * 0.66 + side], line);
+        }
+    }
+    ring(0.16, p.wheel);
+}
+
+/// The way of each worker from panel to panel as a thin path: whole for the first, dashed for the second.
+fn way_round(paint: &Painter, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
+    for (worker, way) in scene.ways.iter().enumerate() {
+        let mut stops: Vec<Pos2> = way.iter().map(|w| to_screen(view, w.at)).collect();
+        stops.dedup();
+        let stroke = Stroke::new(1.2 * p.line, theme::worker(worker).gamma_multiply(0.55));
+        paint.extend(path(&stops, stroke, worker));
+    }
+}
+
+/// A path in the manner of a worker.
+pub(super) fn path(points: &[Pos2], stroke: Stroke, worker: usize) -> Vec<Shape> {
+    match worker % 4 {
+        0 => vec![Shape::line(points.to_vec(), stroke)],
+        1 => Shape::dashed_line(points, stroke, 5.0, 4.0),
+        2 => Shape::dashed_line(points, stroke, 10.0, 3.0),
+        _ => Shape::dashed_line(points, stroke, 1.5, 3.0),
+    }
+}
+
+/// What the pointer is over, what is chosen, and who is where.
+pub(super) fn rings(
     paint: &Painter,
     m: &Model<'_>,
     cache: &MapCache,
@@ -25,31 +123,6 @@ pub(super) fn vehicle(
 ) {
     let p = theme::of(paint.ctx());
     let screen = |p: MapPoint| to_screen(view, p);
-    for wheel in &m.template.wheels {
-        let radius = wheel.radius * view.scale();
-        paint.circle(screen(wheel.centre), radius, p.wheel, Stroke::new(1.0, p.quiet));
-        paint.circle_stroke(screen(wheel.centre), radius * 0.62, Stroke::new(1.0, p.quiet));
-    }
-    for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
-        let color = fill_color(p, mark.fill);
-        let vertices = shape.vertices.iter().map(|p| Vertex { pos: screen(*p), uv: WHITE_UV, color }).collect();
-        paint.add(Shape::mesh(Arc::new(Mesh { indices: shape.indices.clone(), vertices, ..Mesh::default() })));
-        if let Some(hatch) = hatch_of(mark.fill) {
-            for (from, to) in &shape.hatches[hatch] {
-                paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.hatch()));
-            }
-        }
-    }
-    for line in &cache.decor {
-        let points: Vec<Pos2> = line.iter().map(|p| screen(*p)).collect();
-        paint.add(Shape::line(points, Stroke::new(0.8, p.quiet)));
-    }
-    for seam in &cache.seams {
-        let points: Vec<Pos2> = seam.points.iter().map(|p| screen(*p)).collect();
-        let stroke =
-            if seam.is_contour { Stroke::new(1.8 * p.line, p.contour) } else { Stroke::new(1.0 * p.line, p.seam) };
-        paint.add(Shape::line(points, stroke));
-    }
     if scene.overlay == Overlay::Order {
         ways(paint, m, cache, view, scene);
     }

@@ -10,9 +10,7 @@ pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worke
     let fill = theme::worker(worker);
     let line = Stroke::new(1.0, p.contour);
     match worker % 4 {
-        0 => {
-            paint.circle(at, radius, fill, line);
-        }
+        0 => disc(paint, at, radius, fill, line),
         1 => {
             let side = radius * 0.9;
             let square = [
@@ -43,7 +41,7 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
     let line = Stroke::new(1.5, p.contour);
     match shape {
         PinShape::Spot => {
-            paint.circle(at, 3.0, p.sheet, line);
+            disc(paint, at, 3.0, p.sheet, line);
         }
         PinShape::SuspectSpot => {
             paint.circle(at, 4.5, p.sheet, Stroke::new(1.5, p.note));
@@ -57,9 +55,7 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
         PinShape::Defect(class) => {
             let fill = theme::defect_class(class as usize);
             match class {
-                DefectClass::Fine => {
-                    paint.circle(at, radius, fill, line);
-                }
+                DefectClass::Fine => disc(paint, at, radius, fill, line),
                 DefectClass::Deep => {
                     paint.add(Shape::convex_polygon(
                         regular(at, radius * 1.3, 3, -std::f32::consts::FRAC_PI_2),
@@ -77,6 +73,12 @@ pub(in crate::gui) fn pin_symbol(paint: &Painter, at: Pos2, shape: PinShape, sev
             }
         }
     }
+}
+
+/// A disc with a rim, as one disc on another: each is a picture that is there already, so that hundreds cost next to nothing.
+fn disc(paint: &Painter, at: Pos2, radius: f32, fill: Color32, rim: Stroke) {
+    paint.circle_filled(at, radius + rim.width / 2.0, rim.color);
+    paint.circle_filled(at, radius - rim.width / 2.0, fill);
 }
 
 /// A regular polygon; `turn` is the angle of its first corner.

@@ -14,11 +14,18 @@ pub(super) fn vehicle_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     body(ui, m, out);
     size(ui, m, out);
     let paint: f64 = m.template.panels.iter().filter(|p| p.surface == Surface::Paint).map(|p| p.area.m2()).sum();
-    ui.label(theme::soft(format!("About {paint:.1}\u{202f}m² of paint. Areas, ways and stances follow the size.")));
+    ui.label(theme::soft(format!(
+        "About {paint:.1}\u{202f}m² of paint, estimated for such a body. Areas, ways and stances follow the size."
+    )));
     ui.horizontal(|ui| {
         if ui.button("Edit vehicle…").on_hover_text("Cut or join panels, leave some out, move stances").clicked() {
             out.push(Action::Vehicle(VehicleWish::Begin));
         }
+        if m.bodies.iter().any(|l| l.own) && ui.button("Your vehicles…").clicked() {
+            out.push(Action::Vehicle(VehicleWish::ShowOwn));
+        }
+    });
+    ui.horizontal(|ui| {
         let own = m.job.vehicle.size_mm.is_some();
         if own && ui.add(egui::Button::new("Keep the template's size")).clicked() {
             out.push(Action::edit(Command::SetSize(None)));

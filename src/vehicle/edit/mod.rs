@@ -99,6 +99,32 @@ impl Template {
         self.sound(&file)
     }
 
+    /// One panel worked from another stance: that of the same name on the panel's own side.
+    ///
+    /// # Errors
+    /// [`EditError::UnknownPanel`]; [`EditError::UnknownStance`], also where the stance is only on the other side.
+    pub fn with_stance_of(&self, panel: &PanelId, stance: &str) -> Result<Self, EditError> {
+        let unknown = || EditError::UnknownStance(stance.to_owned());
+        let of_panel = self.panel(panel).ok_or_else(|| EditError::UnknownPanel(panel.clone()))?;
+        let (_, side) =
+            self.stances_for(of_panel.side).find(|(i, _)| self.stances[*i].id == stance).ok_or_else(unknown)?;
+        let stem = stance.strip_suffix(side.suffix()).ok_or_else(unknown)?;
+        let changed = self.with_entry(panel, |entry| entry.stance = Name::made(stem))?;
+        self.sound(&changed.file)
+    }
+
+    /// The stances that a panel of a side can be worked from, as indices into the stances, each with its own side: those of that
+    /// side and those on the centreline. A panel across the centreline is worked from the left where there is a choice.
+    pub fn stances_for(&self, side: Side) -> impl Iterator<Item = (usize, Side)> {
+        let sides = self.stances.iter().map(|stance| match stance.at.y {
+            y if y > 0.0 => Side::Left,
+            y if y < 0.0 => Side::Right,
+            _ => Side::Centre,
+        });
+        let own = if side == Side::Right { Side::Right } else { Side::Left };
+        sides.enumerate().filter(move |(_, s)| *s == own || *s == Side::Centre)
+    }
+
     /// The entry of a panel and the side that was meant.
     fn entry_of(&self, panel: &PanelId) -> Result<(usize, Side), EditError> {
         let unknown = || EditError::UnknownPanel(panel.clone());
