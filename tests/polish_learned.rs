@@ -14,11 +14,13 @@ fn result(step: &str, passes: u32) -> TestResult {
     TestResult { step: step.to_owned(), passes, removal: None, seen: None, finish: FinishSeen::NotJudged }
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "as the field takes it")]
 fn removed(um: f64, give_or_take: f64) -> Option<TestRemoval> {
     let (um, give_or_take_um) = (Micrometres::of(um), Micrometres::of(give_or_take));
     Some(TestRemoval { um, give_or_take_um, basis: RemovalBasis::Measured })
 }
 
+#[expect(clippy::unnecessary_wraps, reason = "as the field takes it")]
 fn swirls(share: f64) -> Option<Seen> {
     Some(Seen { kind: DefectKind::Swirl, share })
 }

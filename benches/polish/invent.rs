@@ -17,16 +17,14 @@ pub(crate) fn vehicle(template: &str, panels: usize, marks: usize) -> Loaded {
     let kinds = [DefectKind::Swirl, DefectKind::DeepScratch, DefectKind::Etching, DefectKind::WashMark];
     for (index, panel) in template.panels.iter().filter(|p| p.surface == Surface::Paint).take(panels).enumerate() {
         let film = 108.0 + (index * 37 % 41) as f64;
-        let reading = |k: usize| Reading { thickness_um: Micrometres::of(film + (k % 5) as f64) };
-        let spot = |(k, at)| Spot { at, edge: false, readings: (0..3).map(|r| reading(k + r)).collect() };
+        let reading = |k: usize| Reading::of(Micrometres::of(film + (k % 5) as f64));
+        let spot =
+            |(k, at)| Spot { at, edge: false, readings: (0..3).map(|r| reading(k + r)).collect(), note: String::new() };
         let spots: Vec<Spot> = recommended_spots(panel).into_iter().enumerate().map(spot).collect();
         let mark = |k: usize| Defect {
-            kind: kinds[(index + k) % kinds.len()],
-            at: spots[k % spots.len()].at,
             size_mm: Millimetres::of([400.0, 20.0][usize::from(k > 0)]),
             quantity: if k > 0 { 1 + (k % 2) as u8 } else { 4 },
-            depth_um: None,
-            note: String::new(),
+            ..Defect::new(kinds[(index + k) % kinds.len()], spots[k % spots.len()].at)
         };
         let defects = (0..marks).map(mark).collect();
         let record = PanelRecord { history: PaintHistory::Original, spots, defects, ..PanelRecord::default() };

@@ -12,7 +12,7 @@ mod invent;
 
 use eframe::egui::{Role, Vec2, vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::{NodeT, Queryable};
+use egui_kittest::kittest::Queryable;
 use lapwright::gui::{App, install_theme};
 use lapwright::work::Effort;
 use std::hint::black_box;

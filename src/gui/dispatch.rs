@@ -156,7 +156,7 @@ impl App {
                 }
             }
             Effect::NextVisit => {
-                if self.may_leave(Next::NextVisit) {
+                if self.may_leave(Next::LaterVisit) {
                     let job = self.document.job();
                     let next = next_visit(job, &self.template, &self.insight, &visit_name(job));
                     let (job, template) = (Arc::new(next), Arc::clone(&self.template));

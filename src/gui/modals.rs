@@ -69,7 +69,7 @@ pub(super) enum Question {
 pub(super) enum Next {
     Close,
     New,
-    NextVisit,
+    LaterVisit,
     AskOpen,
     Open(PathBuf),
 }
@@ -79,7 +79,7 @@ impl Next {
         match self {
             Self::Close => Effect::Close,
             Self::New => Effect::New,
-            Self::NextVisit => Effect::NextVisit,
+            Self::LaterVisit => Effect::NextVisit,
             Self::AskOpen => Effect::AskOpen,
             Self::Open(path) => Effect::Open(path),
         }

@@ -40,6 +40,7 @@ impl std::fmt::Debug for Photos {
 
 impl Photos {
     /// A picture to show: not looked for yet, missing, or there.
+    #[expect(clippy::option_option, reason = "not looked for yet is not the same as missing")]
     pub(super) fn of(&self, photo: &PhotoId) -> Option<Option<&TextureHandle>> {
         self.shown.get(photo).map(Option::as_ref)
     }

@@ -74,6 +74,7 @@ pub struct RemovedReport {
 
 /// A panel after polishing.
 #[derive(Debug, Clone, Serialize)]
+#[expect(clippy::struct_field_names, reason = "fields of an output format carry their unit")]
 pub struct AfterReport {
     pub film_um: Option<FilmReport>,
     pub removed_um: Option<RemovedReport>,

@@ -26,7 +26,7 @@ pub enum Command {
         /// What undo calls them together.
         label: &'static str,
         /// The changes.
-        commands: Vec<Command>,
+        commands: Vec<Self>,
     },
     /// Changes one of the texts.
     SetText(TextField, String),

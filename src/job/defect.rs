@@ -74,13 +74,11 @@ impl Extent {
     /// The middle of what was drawn, where there are points.
     pub fn middle(&self) -> Option<MapPoint> {
         let points = self.points();
-        match self {
-            Self::Line(_) => half_way(points),
-            _ => {
-                let sum = points.iter().fold(MapPoint::origin(), |sum, p| sum + p.to_vector());
-                (!points.is_empty()).then(|| sum / points.len() as f32)
-            }
+        if matches!(self, Self::Line(_)) {
+            return half_way(points);
         }
+        let sum = points.iter().fold(MapPoint::origin(), |sum, p| sum + p.to_vector());
+        (!points.is_empty()).then(|| sum / points.len() as f32)
     }
 
     /// Length of a line, or the longest way across an area, in mm on the map; none for one place.
@@ -139,6 +137,7 @@ fn half_way(points: &[MapPoint]) -> Option<MapPoint> {
     points.first().copied()
 }
 
+#[expect(clippy::trivially_copy_pass_by_ref, reason = "serde hands over a reference")]
 fn is_not_tried(fingernail: &Fingernail) -> bool {
     *fingernail == Fingernail::NotTried
 }

@@ -12,7 +12,8 @@ pub struct PhotoId(String);
 impl PhotoId {
     /// The name for a hash.
     pub fn of_hash(hash: [u8; 32]) -> Self {
-        Self(hash.iter().map(|byte| format!("{byte:02x}")).collect())
+        let digit = |half: u8| char::from_digit(u32::from(half), 16).unwrap_or('0');
+        Self(hash.iter().flat_map(|byte| [digit(byte >> 4), digit(byte & 15)]).collect())
     }
 
     /// The digits.

@@ -27,7 +27,11 @@ fn base(substrate: Substrate) -> Base {
 
 /// Refuses a new reading where the gauge can't read.
 pub(super) fn admit(command: &Command, job: &Job, template: &Template) -> Result<(), CommandError> {
-    let (Command::AddSpot { panel, .. } | Command::AddReading { panel, .. }) = command else { return Ok(()) };
+    let panel = match command {
+        Command::AddSpot { panel, .. } | Command::AddReading { panel, .. } | Command::AddSpots(panel, _) => panel,
+        Command::All { commands, .. } => return commands.iter().try_for_each(|command| admit(job, template, command)),
+        _ => return Ok(()),
+    };
     match template.panel(panel).and_then(|p| cant_read(job, p)) {
         Some(reason) => Err(CommandError::CantRead { panel: panel.clone(), reason }),
         None => Ok(()),

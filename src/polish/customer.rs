@@ -28,7 +28,11 @@ pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPla
         let most = plan.local.iter().map(|l| l.removal_upper.um()).fold(0.0, f64::max) + plan.removal_upper.um();
         let share = (100.0 * most / clear.lower.um()).ceil();
         let which = if facts.finish == super::Finish::SingleStage { "paint" } else { "clear coat" };
-        text.push_str(&format!(" It takes at most {share:.0}\u{202f}% of the {which}."));
+        text += " It takes at most ";
+        text += &share.to_string();
+        text += "\u{202f}% of the ";
+        text += which;
+        text.push('.');
     }
     text
 }

@@ -2,7 +2,7 @@
 
 use super::work::Work;
 use crate::geometry::MapPoint;
-use crate::insight::{Insight, OrderRow, is_coated};
+use crate::insight::{Insight, OrderRow, SurveyFilm, is_coated};
 use crate::job::{Extent, Job};
 use crate::polish::{DefectKind, Level, Treatment};
 use crate::units::Seconds;
@@ -240,7 +240,7 @@ fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
 /// What a person should hear of a panel.
 fn summary(insight: &Insight, index: usize) -> String {
     let panel = &insight.panels[index];
-    let film = match (&panel.film, &panel.unreadable, panel.read.as_ref().and_then(|r| r.refusal())) {
+    let film = match (&panel.film, &panel.unreadable, panel.read.as_ref().and_then(SurveyFilm::refusal)) {
         (Some(film), ..) => format!("film {:.0} µm, at least {:.0} µm", film.mean, film.lower.um()),
         (None, Some(reason), _) => format!("no reading, {reason}"),
         (None, None, Some(reason)) => format!("no reading that counts, {reason}"),

@@ -23,7 +23,7 @@ impl Date {
         if !shape {
             return Err("a day is written as year, month and day, for example 2026-03-14".to_owned());
         }
-        text.parse().map(Self).map_err(|_: jiff::Error| format!("there is no day {text}"))
+        text.parse().map(Self).map_err(|e: jiff::Error| format!("there is no day {text} ({e})"))
     }
 
     /// The day of a year, month and day; none where there is no such day.

@@ -122,8 +122,8 @@ pub fn readings_from_bytes(name: &str, bytes: &[u8]) -> Result<Readings, Reading
     if let Some((line, _)) = records.get(MOST_ROWS) {
         return Err(ReadingsError::TooManyRows { name: name(), line: *line, limit: MOST_ROWS });
     }
-    let cells = records.iter().filter_map(|(_, record)| record.get(columns.thickness));
-    let decimal = cells.filter_map(decimal_sign).next();
+    let mut cells = records.iter().filter_map(|(_, record)| record.get(columns.thickness));
+    let decimal = cells.find_map(decimal_sign);
     let mut read = Readings {
         recognised: Recognised {
             encoding,

@@ -257,7 +257,7 @@ fn worked_from(t: &Template, naming: Naming, chosen: &BTreeSet<PanelId>, stance:
     let words = format!("worked from stance {}", number(t, stance).unwrap_or_default());
     let (changed, what) = each(t, naming, chosen, &words, |t, id| t.with_stance_of(id, stance))?;
     let far = |f: &Finding| f.code == Code::TemplateReach && chosen.iter().any(|id| f.place.contains(id.as_str()));
-    let far = changed.check().iter().any(|f| far(f));
+    let far = changed.check().iter().any(far);
     let what = if far { format!("{what}, which is far along the vehicle from it") } else { what };
     Ok((changed, what))
 }

@@ -49,6 +49,7 @@ pub(in crate::gui) fn number(
 }
 
 /// A number that may be left out; answers as [`number`] does, with none where the field was emptied.
+#[expect(clippy::option_option, reason = "no answer is not the same as the answer none")]
 pub(in crate::gui) fn optional_number(
     ui: &mut Ui,
     label: &str,

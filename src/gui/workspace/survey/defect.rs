@@ -141,7 +141,7 @@ fn photos(ui: &mut Ui, m: &Model<'_>, value: &mut Defect, out: &mut Vec<Action>)
                         ui.add(image.alt_text(format!("Picture {number}")));
                     }
                 }
-                if ui.button("Remove").accessible_name(&format!("Remove picture {number}")).clicked() {
+                if ui.button("Remove").accessible_name(format!("Remove picture {number}")).clicked() {
                     gone = Some(photo.clone());
                 }
             });

@@ -30,7 +30,7 @@ fn row(ui: &mut Ui, index: usize, defect: &Defect, out: &mut Vec<Action>) {
     ));
     let width = ui.available_width();
     let response = ui.add(button.min_size(egui::vec2(width, 32.0))).on_hover_text("Open this defect");
-    let response = response.accessible_name(&format!("{name}, {}", in_short(defect)));
+    let response = response.accessible_name(format!("{name}, {}", in_short(defect)));
     if response.clicked() {
         out.push(Action::View(ViewChange::Defect(Some(index))));
     }

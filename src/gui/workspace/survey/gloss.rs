@@ -3,7 +3,7 @@
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::gui::widgets::{choice, entry_field};
-use crate::job::{Command, Job, PanelRecord, SurveyChange};
+use crate::job::{Command, Job, PanelRecord, SurveyChange, SurveyStage};
 use crate::measure::{GlossComparison, GlossGeometry, compare_gloss, next_gloss_geometry};
 use crate::units::GlossUnits;
 use crate::vehicle::Panel;
@@ -42,8 +42,10 @@ fn comparisons(job: &Job, record: &PanelRecord) -> Vec<GlossComparison> {
         let mine = record.gloss.iter().filter(|g| g.geometry == geometry && of(g.survey) == Some(stage));
         mine.map(|g| g.gloss_gu.gu()).collect()
     };
-    use crate::job::SurveyStage::{After, Before};
-    GlossGeometry::ALL.into_iter().filter_map(|g| compare_gloss(g, &at(g, Before), &at(g, After))).collect()
+    GlossGeometry::ALL
+        .into_iter()
+        .filter_map(|g| compare_gloss(g, &at(g, SurveyStage::Before), &at(g, SurveyStage::After)))
+        .collect()
 }
 
 /// The next reading, in the geometry that the rule asks for unless another one is chosen.

@@ -44,7 +44,7 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
         if let (Some(left), false) = (left, record.removals.is_empty()) {
             fact(ui, "Visits left at the cap for one", left.to_string());
         }
-        new_entry(ui, "panel", &[panel.id.clone()], "Add to this panel", out);
+        new_entry(ui, "panel", std::slice::from_ref(&panel.id), "Add to this panel", out);
     });
 }
 

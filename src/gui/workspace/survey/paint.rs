@@ -149,6 +149,7 @@ fn common<T: PartialEq>(records: &[&PanelRecord], of: impl Fn(&PanelRecord) -> T
 }
 
 /// A choice that says where the panels differ.
+#[expect(clippy::option_option, reason = "no answer is not the same as the answer none")]
 fn choose<T: PartialEq + Copy>(
     ui: &mut Ui,
     label: &str,

@@ -24,7 +24,7 @@ pub(super) fn surveys_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     let begin = |stage: SurveyStage| {
         let taken_by = survey.taken_by.clone();
-        Action::edit(Command::Survey(SurveyChange::Begin(Survey { stage, taken_by, ..Survey::default() })))
+        Action::edit(Command::Survey(SurveyChange::Begin(Survey { taken_by, stage, ..Survey::default() })))
     };
     if readings(m.job, current) == 0 {
         if current > 0 && ui.button("Drop this survey").clicked() {
@@ -48,7 +48,7 @@ fn readings(job: &Job, survey: usize) -> usize {
 
 /// An earlier survey on one line.
 fn line(job: &Job, number: usize, survey: &Survey) -> String {
-    let known = [survey.date.trim(), survey.taken_by.trim()].into_iter().filter(|text| !text.is_empty());
-    let known: String = known.map(|text| format!(", {text}")).collect();
-    format!("Survey {}, {}{known}, {} readings", number + 1, survey.stage.name(), readings(job, number))
+    let (number, count) = (format!("Survey {}", number + 1), format!("{} readings", readings(job, number)));
+    let parts = [&number, survey.stage.name(), survey.date.trim(), survey.taken_by.trim(), &count];
+    parts.into_iter().filter(|text| !text.is_empty()).collect::<Vec<_>>().join(", ")
 }
