@@ -29,7 +29,7 @@ fn base(substrate: Substrate) -> Base {
 pub(super) fn admit(command: &Command, job: &Job, template: &Template) -> Result<(), CommandError> {
     let panel = match command {
         Command::AddSpot { panel, .. } | Command::AddReading { panel, .. } | Command::AddSpots(panel, _) => panel,
-        Command::All { commands, .. } => return commands.iter().try_for_each(|command| admit(job, template, command)),
+        Command::All { commands, .. } => return commands.iter().try_for_each(|command| admit(command, job, template)),
         _ => return Ok(()),
     };
     match template.panel(panel).and_then(|p| cant_read(job, p)) {
