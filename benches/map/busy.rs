@@ -22,18 +22,15 @@ pub(crate) fn job(template: &Arc<Template>, readings: usize, defects: usize) -> 
         let panel = painted[index % painted.len()];
         let thickness_um = Micrometres::of(90.0 + (index * 37 % 61) as f64);
         let at = place(panel, index / painted.len());
-        let spot = Spot { at, edge: false, readings: vec![Reading { thickness_um }] };
+        let spot = Spot { at, edge: false, readings: vec![Reading::of(thickness_um)], note: String::new() };
         records.entry(panel.id.clone()).or_default().spots.push(spot);
     }
     for index in 0..defects {
         let panel = painted[index % painted.len()];
         let defect = Defect {
-            kind: KINDS[index % KINDS.len()],
-            at: place(panel, index / painted.len() + 1),
             size_mm: Millimetres::of(60.0),
             quantity: 1 + (index % 5) as u8,
-            depth_um: None,
-            note: String::new(),
+            ..Defect::new(KINDS[index % KINDS.len()], place(panel, index / painted.len() + 1))
         };
         records.entry(panel.id.clone()).or_default().defects.push(defect);
     }
