@@ -14,6 +14,7 @@
 //! | 1 | [`measure`] | how thick is the film, and how sure is that |
 //! | 1 | [`coat`] | is the air right, and how long may a coating wait |
 //! | 1 | [`crew`] | who does what, when, and never in each other's way |
+//! | 2 | [`bay`] | what really happened, and what comes next |
 //! | 2 | [`polish`] | what may go, what must go, what will be done |
 //! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
 //! | 3 | [`job`] | the document, its commands, undo |
@@ -24,6 +25,7 @@
 //! | 8 | [`cli`] | the command line |
 //! | 9 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
 
+pub mod bay;
 pub mod cli;
 pub mod coat;
 pub mod crew;

@@ -51,3 +51,17 @@ fn bounds_never_pass_the_optimum() {
     }
     assert!(gap < 0.25, "mean gap {gap}: the bounds have become much weaker");
 }
+
+/// A few orders are soon tried; on a small problem that was once no end but a loop.
+#[test]
+fn a_handful_of_nodes_is_an_end() {
+    for seed in 0..300 {
+        let problem = Problem::try_from(random_problem(&mut Dice::new(seed))).unwrap();
+        let outcome = solve(&problem, &Limits { nodes: Some(1 + 7 * seed), threads: 1, seed }, &Quiet);
+        if let Some(best) = outcome.schedule() {
+            let bound = outcome.bound().unwrap_or(0);
+            let broken = violations(&problem, &best.to_plan(&problem, bound));
+            assert!(broken.is_empty(), "seed {seed}: {broken:?}");
+        }
+    }
+}

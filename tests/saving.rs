@@ -193,6 +193,9 @@ fn a_name_that_is_only_a_name_is_saved_in_the_folder_one_is_in() {
             self.0.borrow_mut().push(path.to_owned());
             Ok(())
         }
+        fn append(&self, _: &Path, _: &[u8]) -> std::io::Result<()> {
+            Ok(())
+        }
         fn link(&self, _: &Path, _: &Path) -> std::io::Result<()> {
             Ok(())
         }

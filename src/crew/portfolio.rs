@@ -17,27 +17,38 @@ use super::order::Order;
 use super::outcome::{Control, Limits, Outcome};
 use super::problem::Problem;
 use super::random::Random;
-use super::schedule::Schedule;
+use super::schedule::{PlanFile, Schedule};
 use std::sync::{Mutex, MutexGuard, PoisonError};
 
 /// Plans a problem: the best order found within the limits, with a proven lower bound of the cost.
 pub fn solve(problem: &Problem, limits: &Limits, control: &dyn Control) -> Outcome {
     let model = Model::new(problem);
-    let first = match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
-        First::Found(orders) => orders,
+    match construct::first(problem, &model, &mut Random::new(limits.seed, 0)) {
+        First::Found(orders) => search(problem, &model, &orders, limits, control),
         First::Impossible(parts) if problem.undirected.is_empty() => {
-            return Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect());
+            Outcome::Infeasible(parts.iter().map(|part| conflict::explain(problem, part)).collect())
         }
-        First::Impossible(_) | First::Unclear => return Outcome::Unknown { bound: bound::cost(problem, None) },
-    };
-    let best = Best { schedule: first[0].schedule(&model, problem), bound: bound::cost(problem, None) };
+        First::Impossible(_) | First::Unclear => Outcome::Unknown { bound: bound::cost(problem, None) },
+    }
+}
+
+/// Looks for a better order than a known one; none where that one breaks a rule of the problem whatever the times.
+pub(crate) fn improve(problem: &Problem, known: &PlanFile, limits: &Limits, control: &dyn Control) -> Option<Outcome> {
+    let model = Model::new(problem);
+    let order = Order::of(&model, &Schedule::from_plan(problem, known).ok()?)?;
+    Some(search(problem, &model, &[order], limits, control))
+}
+
+/// Search on every thread, from valid orders, the cheapest first.
+fn search(problem: &Problem, model: &Model, first: &[Order], limits: &Limits, control: &dyn Control) -> Outcome {
+    let best = Best { schedule: first[0].schedule(model, problem), bound: bound::cost(problem, None) };
     control.improved(&best.schedule, best.bound);
-    let shared = Shared { problem, model: &model, control, floor: best.bound, best: Mutex::new(best) };
+    let shared = Shared { problem, model, control, floor: best.bound, best: Mutex::new(best) };
     let threads = limits.threads.max(1);
     let share = limits.nodes.map(|n| n / threads as u64);
     let search = |thread: usize| {
         let start = &first[thread % first.len()];
-        let annealer = Annealer::new(&model, start.clone(), Random::new(limits.seed, 1 + thread as u64));
+        let annealer = Annealer::new(model, start.clone(), Random::new(limits.seed, 1 + thread as u64));
         let left = share.unwrap_or(u64::MAX);
         Search { shared: &shared, best: start.clone(), annealer, thread, left, alone: share.is_some(), stop: false }
             .run();
@@ -216,6 +227,7 @@ impl Search<'_> {
             !control.should_stop()
         });
         self.left -= tried.min(self.left);
+        self.stop |= self.left == 0;
         let (Answer::Complete(found) | Answer::Stopped(found)) = &answer;
         if let Some(order) = found.as_ref().and_then(|s| Order::new(model, s.list.clone(), s.worker.clone())) {
             self.shared.offer(&order);

@@ -17,6 +17,11 @@ pub trait Disk {
     /// # Errors
     /// What the system says.
     fn write_new(&self, path: &Path, bytes: &[u8], like: &Path) -> io::Result<()>;
+    /// Writes bytes behind those of a file, which is made where there is none, and waits until they are on the disk.
+    ///
+    /// # Errors
+    /// What the system says; a part of the bytes may be there.
+    fn append(&self, path: &Path, bytes: &[u8]) -> io::Result<()>;
     /// Gives a file a second name; copies it where the file system has no hard links.
     ///
     /// # Errors
@@ -55,6 +60,12 @@ impl Disk for RealDisk {
         if let Ok(old) = fs::metadata(like) {
             file.set_permissions(old.permissions())?; // first, so that nobody else can read it meanwhile
         }
+        file.write_all(bytes)?;
+        file.sync_all()
+    }
+
+    fn append(&self, path: &Path, bytes: &[u8]) -> io::Result<()> {
+        let mut file = OpenOptions::new().append(true).create(true).open(path)?;
         file.write_all(bytes)?;
         file.sync_all()
     }
@@ -118,6 +129,13 @@ impl Disk for Fault {
             return Err(error);
         }
         RealDisk.write_new(path, bytes, like)
+    }
+    fn append(&self, path: &Path, bytes: &[u8]) -> io::Result<()> {
+        if let Err(error) = self.step() {
+            RealDisk.append(path, &bytes[..bytes.len() / 2])?;
+            return Err(error);
+        }
+        RealDisk.append(path, bytes)
     }
     fn link(&self, from: &Path, to: &Path) -> io::Result<()> {
         self.step()?;

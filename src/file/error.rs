@@ -48,7 +48,7 @@ pub enum ReadError {
         message: String,
     },
     /// Written by a later version of the program.
-    #[error("{name}:{line}:1: the format is \"{format}\", this version reads \"job/1\"")]
+    #[error("{name}:{line}:1: the format is \"{format}\", this version reads \"{reads}\"")]
     OtherFormat {
         /// The file.
         name: String,
@@ -56,6 +56,8 @@ pub enum ReadError {
         line: usize,
         /// What the file says.
         format: String,
+        /// What this version reads.
+        reads: &'static str,
     },
     /// The job names a template that doesn't exist.
     #[error("{name}: vehicle.template: there is no vehicle template \"{template}\"")]

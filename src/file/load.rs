@@ -178,5 +178,5 @@ fn stated_format(text: &str) -> Option<String> {
 
 fn other_format(name: &str, text: &str, format: String) -> ReadError {
     let line = text.lines().position(|l| l.contains("format:")).map_or(1, |i| i + 1);
-    ReadError::OtherFormat { name: name.to_owned(), line, format }
+    ReadError::OtherFormat { name: name.to_owned(), line, format, reads: super::v1::FORMAT }
 }

@@ -5,6 +5,7 @@
 //!
 //! [`Templates`] finds the vehicle template that a job names: one of the program, or one in the user's own folder.
 
+mod day;
 mod disk;
 mod error;
 mod load;
@@ -16,6 +17,7 @@ mod save;
 mod templates;
 mod v1;
 
+pub use day::{DayFile, append_day, day_path, read_day};
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
 pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};

@@ -1,0 +1,88 @@
+//! The log of a day on disk: whatever tears it, what was tapped before is there again.
+
+use lapwright::bay::{Event, Log};
+use lapwright::coat::Feel;
+use lapwright::file::{DayFile, Disk, Fault, RealDisk, append_day, day_path, read_day};
+use std::fs;
+use std::path::Path;
+
+fn some_day() -> Log {
+    let mut log = Log::default();
+    let mara = || "Mara \"the\u{202f}hand\"\n".to_owned();
+    log.note(1_764_000_000, Event::Began { worker: mara(), operation: "roof-left/apply1".into() });
+    log.note(1_764_000_040, Event::Finished { worker: mara() });
+    log.assume(1_764_000_041, Event::Began { worker: mara(), operation: "bonnet-left/apply1".into() });
+    log.note(1_764_000_050, Event::Felt { operation: "roof-left/level1".into(), feel: Feel::StillWet });
+    log.note(1_764_000_060, Event::Left { worker: mara(), for_s: 240 });
+    log.note(1_764_000_070, Event::TakenBack);
+    log
+}
+
+fn write(disk: &dyn Disk, path: &Path, log: &Log) {
+    for entry in log.entries() {
+        append_day(disk, path, entry).expect("there is room");
+    }
+}
+
+#[test]
+fn a_day_is_read_as_it_was_written() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = day_path(&folder.path().join("estate.job.ron"));
+    assert!(path.ends_with("estate.job.ron.day"));
+    assert_eq!(read_day(&RealDisk, &path).expect("no file is an empty day"), DayFile::default());
+    let log = some_day();
+    write(&RealDisk, &path, &log);
+    assert_eq!(read_day(&RealDisk, &path).expect("readable"), DayFile { log, unreadable: 0 });
+}
+
+/// The battery dies at every byte once; the day goes on after it and is read again.
+#[test]
+fn a_torn_line_costs_only_its_own_entry() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("whole.day");
+    let log = some_day();
+    write(&RealDisk, &path, &log);
+    let bytes = fs::read(&path).expect("written");
+    let torn = folder.path().join("torn.day");
+    for cut in 0..=bytes.len() {
+        fs::write(&torn, &bytes[..cut]).expect("there is room");
+        let whole_lines = bytes[..cut].iter().filter(|b| **b == b'\n').count().saturating_sub(1);
+        let kept = read_day(&RealDisk, &torn).expect("readable");
+        assert_eq!(kept.log.entries(), &log.entries()[..whole_lines], "cut at {cut}");
+        assert_eq!(kept.unreadable, 0, "cut at {cut}");
+        let next = &log.entries()[0];
+        append_day(&RealDisk, &torn, next).expect("there is room");
+        let gone_on = read_day(&RealDisk, &torn).expect("readable");
+        assert_eq!(gone_on.log.entries().len(), whole_lines + 1, "cut at {cut}");
+    }
+}
+
+#[test]
+fn every_failing_call_leaves_the_entries_before() {
+    let log = some_day();
+    let (last, before) = log.entries().split_last().expect("not empty");
+    for nth in 0..6 {
+        let folder = tempfile::tempdir().expect("a folder");
+        let path = folder.path().join("x.day");
+        before.iter().for_each(|e| append_day(&RealDisk, &path, e).expect("there is room"));
+        let disk = Fault::at(nth, true);
+        let done = append_day(&disk, &path, last);
+        let read = read_day(&RealDisk, &path).expect("readable");
+        assert_eq!(read.log.entries()[..before.len()], *before);
+        assert_eq!(done.is_ok(), !disk.struck());
+        if disk.struck() {
+            append_day(&RealDisk, &path, last).expect("there is room again");
+            assert_eq!(read_day(&RealDisk, &path).expect("readable").log.entries(), log.entries());
+        }
+    }
+}
+
+#[test]
+fn another_format_is_refused_and_left_alone() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("x.day");
+    fs::write(&path, "day/2\n(at_s:1)\n").expect("there is room");
+    let error = read_day(&RealDisk, &path).expect_err("a later format");
+    assert!(error.to_string().contains("day/2"), "{error}");
+    assert_eq!(fs::read_to_string(&path).expect("untouched"), "day/2\n(at_s:1)\n");
+}
