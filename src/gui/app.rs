@@ -320,8 +320,11 @@ impl App {
                 .default_size(theme::CHART_HEIGHT)
                 .size_range(theme::CHART_HEIGHT..=3.0 * theme::CHART_HEIGHT)
                 .frame(sheet(Margin::same(0)))
-                .show(ui, |ui| match model.view.workspace {
-                    Workspace::Correction => workspace::table_ui(ui, &model, out),
+                // With the order on the map, when who does what; otherwise every panel in figures.
+                .show(ui, |ui| match (model.view.workspace, model.view.overlay) {
+                    (Workspace::Correction, overlay) if overlay != Overlay::Order => {
+                        workspace::table_ui(ui, &model, out);
+                    }
                     _ => chart::chart_ui(ui, &model, out),
                 }),
         };

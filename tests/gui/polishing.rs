@@ -17,7 +17,14 @@ const SIZE: [f32; 2] = [1280.0, 800.0];
 fn correction() -> Harness<'static, App> {
     let mut window = window(SIZE);
     open(&mut window, "Correction");
+    show(&mut window, "Order");
     window
+}
+
+/// Another overlay; with the order on the map the time chart stands below it.
+fn show(window: &mut Harness<'_, App>, overlay: &str) {
+    window.get_by_role_and_label(Role::Button, overlay).click();
+    window.run();
 }
 
 fn open(window: &mut Harness<'_, App>, tab: &str) {
@@ -104,9 +111,9 @@ fn a_click_on_a_bar_chooses_its_panel_and_tells_who_and_when() {
 #[test]
 fn the_map_shows_the_order_of_polishing_when_asked() {
     let mut window = correction();
+    show(&mut window, "Polish");
     let polish = window.render().unwrap();
-    window.get_by_role_and_label(Role::Button, "Order").click();
-    window.run();
+    show(&mut window, "Order");
     let order = window.render().unwrap();
     assert_ne!(polish, order);
     open(&mut window, "Coating");
