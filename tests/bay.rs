@@ -172,6 +172,17 @@ impl Bay {
         } else {
             let next = self.board().workers[w].next[0].operation;
             let operation = self.spec.operations[next].id.clone();
+            let day = self.day();
+            let done = |id: &str| {
+                let at = self.spec.operations.iter().position(|o| o.id == id);
+                at.is_some_and(|o| day.done_at(o).is_some())
+            };
+            if self.spec.lags.iter().any(|l| l.to == operation && !done(&l.from)) {
+                // Somebody is later than they said: ask again.
+                self.now += 5;
+                self.replan();
+                return true;
+            }
             self.note(Event::Began { worker, operation });
         }
         true
@@ -314,11 +325,12 @@ fn taps_that_do_not_fit_are_left_out_and_named() {
     log.note(1, Event::Began { worker: "nobody".into(), operation: apply.id.clone() });
     log.note(2, Event::Began { worker: a.clone(), operation: apply.id.clone() });
     log.note(3, Event::Felt { operation: level.id.clone(), feel: Feel::Right });
+    log.note(4, Event::Began { worker: l.clone(), operation: level.id.clone() });
     log.note(40, Event::Finished { worker: a.clone() });
     log.note(41, Event::Began { worker: a, operation: apply.id.clone() });
     log.note(42, Event::Returned { worker: l });
     let day = Day::replay(&spec, &log);
-    assert_eq!(day.odd.iter().map(|o| o.entry).collect::<Vec<_>>(), [0, 1, 3, 5, 6]);
+    assert_eq!(day.odd.iter().map(|o| o.entry).collect::<Vec<_>>(), [0, 1, 3, 4, 6, 7]);
     assert_eq!(day.done_at(0), Some(40));
 }
 

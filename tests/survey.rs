@@ -202,13 +202,13 @@ fn a_second_survey_at_the_same_spots_gives_the_change_and_what_may_still_go() {
         (&planned.film, &planned.polish),
         "the plan rests on what it was made from"
     );
-    let after = panel.after.expect("read after polishing");
+    let after = panel.after.clone().expect("read after polishing");
     let removal = after.removal.as_ref().expect("five spots read twice");
     assert_eq!((removal.change.n, removal.visibility), (5, Visibility::Shown));
     assert!((removal.change.mean - 2.0).abs() < 1e-9);
     assert!(after.went.measured && after.went.upper >= um(2.0));
     assert!(after.left <= planned.budget.allowed.saturating_sub(after.went.upper));
-    assert!(panel.budget.cautions.iter().any(|c| c.contains("polished in this visit already")));
+    assert!(panel.cautions().any(|c| c.contains("polished in this visit already")));
     // Nothing in the record of the first survey has changed.
     let record = shop.document.job().record(&PanelId::from(BONNET)).expect("read");
     assert!(record.spots.iter().all(|s| s.count_in(0) == 3 && s.count_in(1) == 3));

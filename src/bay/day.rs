@@ -135,10 +135,22 @@ impl Day {
                 self.felt.insert(o, *feel);
                 Ok(())
             }
-            Event::Looked { place } => Ok(self.mark(place, LapMark::Fine)),
-            Event::FoundHighSpot { place } => Ok(self.mark(place, LapMark::HighSpot)),
-            Event::SavedHighSpot { place } => Ok(self.mark(place, LapMark::Saved)),
-            Event::LeftForPolishing { place } => Ok(self.mark(place, LapMark::ToPolish)),
+            Event::Looked { place } => {
+                self.mark(place, LapMark::Fine);
+                Ok(())
+            }
+            Event::FoundHighSpot { place } => {
+                self.mark(place, LapMark::HighSpot);
+                Ok(())
+            }
+            Event::SavedHighSpot { place } => {
+                self.mark(place, LapMark::Saved);
+                Ok(())
+            }
+            Event::LeftForPolishing { place } => {
+                self.mark(place, LapMark::ToPolish);
+                Ok(())
+            }
             Event::TakenBack => Ok(()), // a log leaves these out
         }
     }
@@ -156,6 +168,11 @@ impl Day {
             }
             Progress::Running { .. } => return Ok(()),
             Progress::ToDo => {}
+        }
+        let open = |from: &str| problem.operations.iter().position(|o| o.id == from);
+        let not_yet = |from: &str| open(from).is_some_and(|o| !matches!(self.operations[o], Progress::Done { .. }));
+        if let Some(lag) = problem.lags.iter().find(|l| l.to == spec.id && l.max_s.is_some() && not_yet(&l.from)) {
+            return Err(format!("{} can't begin before {} is done", spec.id, lag.from));
         }
         if !problem.workers[worker].roles.contains(&spec.role) {
             return Err(format!("{} does not {}", problem.workers[worker].id, spec.role));

@@ -11,6 +11,8 @@ use std::io;
 use std::path::{Path, PathBuf};
 
 const FORMAT: &str = "day/1";
+/// Closes off a line that was torn, so that it never counts, not even where only its end was missing.
+const TORN: char = '~';
 /// A day of a tap a second for a week is far below this.
 const LIMIT: u64 = 64 << 20;
 
@@ -53,7 +55,7 @@ pub fn read_day(disk: &dyn Disk, path: &Path) -> Result<DayFile, ReadError> {
             return Err(ReadError::OtherFormat { name, line: 1, format, reads: FORMAT });
         }
     }
-    for line in lines.filter(|l| !l.trim().is_empty()) {
+    for line in lines.filter(|l| !l.trim().is_empty() && !l.ends_with(TORN)) {
         match ron::from_str::<Entry>(line) {
             Ok(entry) => {
                 day.log.push(entry);
@@ -78,7 +80,7 @@ pub fn append_day(disk: &dyn Disk, path: &Path, entry: &Entry) -> io::Result<()>
     let start = match before.last() {
         None => format!("{FORMAT}\n"),
         Some(b'\n') => String::new(),
-        Some(_) if before.contains(&b'\n') => "\n".to_owned(),
+        Some(_) if before.contains(&b'\n') => format!("{TORN}\n"),
         Some(_) => format!("\n{FORMAT}\n"), // the first line itself was torn
     };
     disk.append(path, format!("{start}{line}\n").as_bytes())

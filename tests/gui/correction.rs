@@ -25,7 +25,7 @@ fn open(window: &mut Harness<'_, App>, name: &str) {
 }
 
 fn click(window: &mut Harness<'_, App>, label: &str) {
-    window.get_by_label(label).click();
+    window.get_by_label(label).click_accesskit(); // it may lie below what is on screen
     window.run();
 }
 

@@ -57,6 +57,9 @@ pub(super) fn pick(window: &mut Harness<'_, App>, choice: &str, value: &str) {
     // The end of a long list is not on screen yet.
     if matches!(choice, "Body" | "Worked from") {
         option.click_accesskit();
+        window.run();
+        // That leaves the list open.
+        window.get_by_role_and_label(Role::ComboBox, choice).click();
     } else {
         option.click();
     }

@@ -13,7 +13,7 @@ use lapwright::vehicle::PanelId;
 const SIZE: [f32; 2] = [1280.0, 3000.0];
 
 fn press(window: &mut Harness<'_, App>, button: &str) {
-    window.get_by_role_and_label(Role::Button, button).click();
+    window.get_by_role_and_label(Role::Button, button).click_accesskit(); // it may lie below what is on screen
     window.run();
 }
 
@@ -57,7 +57,7 @@ fn a_check_that_fails_marks_the_readings_and_removing_it_brings_them_back() {
     window.key_press(Key::Escape);
     window.run();
     let removes: Vec<_> = window.query_all_by_role_and_label(Role::Button, "Remove").collect();
-    removes.last().unwrap().click();
+    removes.last().unwrap().click_accesskit();
     window.run();
     assert_eq!(window.state().job().surveys[0].checks.len(), checks);
     choose(&mut window, "Roof, right");

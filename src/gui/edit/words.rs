@@ -40,8 +40,8 @@ fn spoken(text: &str, t: &Template, naming: Naming) -> String {
     for (index, part) in text.split('"').enumerate() {
         if index % 2 == 0 {
             said.push_str(part);
-        } else if let Some(number) = number(t, part) {
-            said.push_str(&number.to_string());
+        } else if let Some(number) = number(t, part).filter(|_| said.ends_with("stance ")) {
+            said.push_str(&number.to_string()); // many stances are called as the panel worked from there
         } else {
             for word in ["panel ", "panels "] {
                 if let Some(shorter) = said.strip_suffix(word) {
