@@ -234,7 +234,7 @@ impl<'a> Life<'a> {
             let to = self.so_far.operations[self.index(&rule.to)];
             let is_wet = from != State::ToDo && !matches!(to, State::Done { .. });
             let leaning = |b: &String| matches!(self.so_far.operations[self.index(b)], State::Running { .. });
-            !(is_wet && rule.blocks.contains(id)) && !(rule.from == *id && rule.blocks.iter().any(leaning))
+            !(is_wet && rule.blocks.contains(id) || rule.from == *id && rule.blocks.iter().any(leaning))
         })
     }
 
