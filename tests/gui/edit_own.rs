@@ -59,6 +59,8 @@ fn a_vehicle_of_ones_own_is_deleted_after_a_question_unless_the_job_uses_it() {
     press(&mut window, "Close");
     pick(&mut window, "Body", "Four-door saloon");
     settle(&mut window);
+    window.key_press(Key::Escape); // closes the list
+    window.run();
     press(&mut window, "Your vehicles…");
     press(&mut window, "Delete…");
     press(&mut window, "Keep it");
