@@ -28,7 +28,7 @@ impl Prospect {
         self.candidates.as_ref().and_then(|c| c.choose(share)).unwrap_or_else(Choice::nothing)
     }
 
-    /// The plan for a goal; the same as [`super::plan`]. Facts, budget and steps are those it was made from.
+    /// The plan for a goal; the same as [`super::plan()`]. Facts, budget and steps are those it was made from.
     pub fn plan(&self, facts: &PanelFacts<'_>, budget: &Budget, steps: &[PolishStep], goal: Goal) -> PolishPlan {
         planned(facts, budget, steps, goal, &self.choose(goal.share()))
     }

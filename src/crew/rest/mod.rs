@@ -1,7 +1,7 @@
 //! The rest of a day: what is still to be done once part of it has happened, perhaps otherwise than planned.
 //!
 //! [`rest_of`] writes what is left as an ordinary crew problem, so that everything that plans, checks and explains one serves here
-//! too, and anyone can check that the advice keeps the rules given what has happened. [`replan`] finds an order for it that
+//! too, and anyone can check that the advice keeps the rules given what has happened. [`replan()`] finds an order for it that
 //! stays near to the one people have in their heads.
 //!
 //! **How the past is held fixed.** One more operation, [`NOW`], stands for the present; a worker of its own does it in the first

@@ -1,6 +1,6 @@
 //! Entering readings: what is being typed, where it goes, and what comes of it.
 //!
-//! The way round is [`Model::way`]; the next reading goes to its first stop that is not full, from where somebody is. Everything
+//! The way round is `Model::way`; the next reading goes to its first stop that is not full, from where somebody is. Everything
 //! happens in the order it was typed, since a gauge that types can send several readings within one picture.
 
 mod carry_out;

@@ -56,18 +56,20 @@ fn heading(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>, out: &mut Vec
     {
         ui.label(theme::bold(m.template.panels[next.panel].name(m.view.naming), 16.0));
     }
+    if next.is_none() {
+        // A sentence has no room beside the choices.
+        let chosen = m.current().map(|(index, _)| &m.insight.panels[index]);
+        ui.label(match chosen {
+            Some(panel) if panel.unreadable.is_some() => "",
+            Some(_) => "This panel has its readings.",
+            None if m.view.entry.skipped.is_empty() => "Every panel that the gauge can read has its readings.",
+            None => "Every spot is read or skipped.",
+        });
+    }
     ui.horizontal(|ui| {
         if let Some(next) = next {
             let text = format!("Spot {} of {}", entry::number_of(m, next.stop), progress.all);
             ui.label(theme::bold(text, 14.0));
-        } else {
-            let chosen = m.current().map(|(index, _)| &m.insight.panels[index]);
-            ui.label(match chosen {
-                Some(panel) if panel.unreadable.is_some() => "",
-                Some(_) => "This panel has its readings.",
-                None if m.view.entry.skipped.is_empty() => "Every panel that the gauge can read has its readings.",
-                None => "Every spot is read or skipped.",
-            });
         }
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
