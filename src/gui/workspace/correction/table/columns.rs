@@ -22,9 +22,9 @@ pub(super) fn shape(column: Column) -> Shape {
         Column::MayGo => ("May go", 0.085, Align::RIGHT),
         Column::Needed => ("Needed", 0.085, Align::RIGHT),
         Column::WillGo => ("Will go", 0.24, Align::LEFT),
-        Column::Level => ("Level", 0.16, Align::LEFT),
+        Column::Level => ("Level", 0.14, Align::LEFT),
         Column::Time => ("Time", 0.08, Align::RIGHT),
-        Column::Stays => ("Stays", 0.06, Align::RIGHT),
+        Column::Stays => ("Stays", 0.08, Align::RIGHT),
     };
     Shape { title, width, align }
 }
