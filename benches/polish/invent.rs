@@ -3,6 +3,7 @@
 use lapwright::file::{Loaded, SAMPLE, job_from_text};
 use lapwright::insight::recommended_spots;
 use lapwright::job::{Defect, PanelRecord, Reading, Spot};
+use lapwright::measure::GaugePrinciple;
 use lapwright::polish::{DefectKind, PaintHistory, PolishStep, StepKind};
 use lapwright::units::{Micrometres, Millimetres};
 use lapwright::vehicle::{Surface, load_embedded};
@@ -14,6 +15,8 @@ pub(crate) fn vehicle(template: &str, panels: usize, marks: usize) -> Loaded {
     let mut job = (*job_from_text("the sample", SAMPLE).expect("the sample loads").job).clone();
     job.vehicle.template.clone_from(&template.id);
     job.panels.clear();
+    // Reads over every base, so that no panel is left out of the plan.
+    job.gauge.principle = GaugePrinciple::Ultrasonic;
     let kinds = [DefectKind::Swirl, DefectKind::DeepScratch, DefectKind::Etching, DefectKind::WashMark];
     for (index, panel) in template.panels.iter().filter(|p| p.surface == Surface::Paint).take(panels).enumerate() {
         let film = 108.0 + (index * 37 % 41) as f64;

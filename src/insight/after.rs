@@ -1,9 +1,11 @@
 //! What a survey after polishing shows: how much went, and what may still go.
 
+use super::PanelInsight;
 use super::film::{SurveyFilm, film_at};
 use crate::job::{Job, PanelRecord, Spot, SurveyStage, Suspects};
 use crate::measure::{MeasuredRemoval, Visibility, measured_removal, thickness};
 use crate::units::Micrometres;
+use crate::vehicle::{Panel, Template};
 
 /// One panel after polishing.
 #[derive(Debug, Clone, PartialEq)]
@@ -94,13 +96,17 @@ fn went(removal: Option<&MeasuredRemoval>, (planned, planned_upper): (Micrometre
 
 /// Mean change over the panels read before and after, each of which counts as one: panels are polished differently, so the spots
 /// of one are not independent. None with fewer than two such panels.
-pub(super) fn over_vehicle(job: &Job, suspects: &Suspects) -> Option<MeasuredRemoval> {
-    let of_panel = |record: &PanelRecord| {
-        let before = film_at(job, record, SurveyStage::Before, suspects)?;
-        let after = film_at(job, record, SurveyStage::After, suspects)?;
-        let (before, after) = pairs(record, before.survey, after.survey, suspects);
+pub(super) fn over_vehicle(
+    job: &Job,
+    template: &Template,
+    panels: &[PanelInsight],
+    suspects: &Suspects,
+) -> Option<MeasuredRemoval> {
+    let of_panel = |(panel, insight): (&Panel, &PanelInsight)| {
+        let (before, after) = (insight.read.as_ref()?, &insight.after.as_ref()?.read);
+        let (before, after) = pairs(job.record(&panel.id)?, before.survey, after.survey, suspects);
         Some((mean(&before)?, mean(&after)?))
     };
-    let (before, after): (Vec<_>, Vec<_>) = job.panels.values().filter_map(|record| of_panel(record)).unzip();
+    let (before, after): (Vec<_>, Vec<_>) = template.panels.iter().zip(panels).filter_map(of_panel).unzip();
     removal(job, &before, &after)
 }

@@ -7,6 +7,7 @@ mod after;
 mod ambition;
 mod cautions;
 mod coating;
+mod common;
 mod exposure;
 mod film;
 mod floor;
@@ -45,11 +46,12 @@ pub use visit::{EarlierVisit, earlier_visits, next_visit};
 use crate::coat::{self, AirVerdict};
 use crate::job::{Job, PanelRecord};
 use crate::measure::MeasuredRemoval;
-use crate::polish::{Budget, Learned, SeamDifference, learn};
+use crate::polish::{Budget, Learned, SeamDifference};
 use crate::vehicle::Template;
 use after::over_vehicle;
+use common::Common;
 use neighbours::differences;
-use open_points::open_points;
+use open_points::{of_panel, open_points};
 use std::sync::Arc;
 
 /// What was worked out from one job.
@@ -67,6 +69,7 @@ pub struct Insight {
     pub differences: Vec<SeamDifference>,
     /// What the air allows.
     pub air: AirVerdict,
+    common: Common,
     job: Arc<Job>,
     template: Arc<Template>,
     worked_out: usize,
@@ -75,16 +78,16 @@ pub struct Insight {
 impl Insight {
     /// Works everything out.
     pub fn new(job: &Arc<Job>, template: &Arc<Template>) -> Self {
-        let learned = learn(&job.steps, &job.test_spots);
-        let panels: Vec<_> =
-            (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i, &learned)).collect();
+        let common = Common::new(job, template);
+        let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i, &common)).collect();
         Self {
             worked_out: panels.len(),
-            points: open_points(job, template, &panels),
-            removal: over_vehicle(job, &job.suspects()),
+            points: open_points(job, template, &panels, &common),
+            removal: over_vehicle(job, template, &panels, &common.suspects),
             differences: differences(template, &panels),
             panels,
-            learned: Arc::new(learned),
+            learned: Arc::clone(&common.learned),
+            common,
             air: coat::assess(&job.air, &job.product),
             job: Arc::clone(job),
             template: Arc::clone(template),
@@ -100,30 +103,37 @@ impl Insight {
             *self = Self::new(job, template);
             return self.worked_out;
         }
-        let mut anew = 0;
+        let mut changed = Vec::new();
+        let mut read_after = false;
         let other_goal = self.job.goal != job.goal;
         for (index, (panel, insight)) in template.panels.iter().zip(&mut self.panels).enumerate() {
             if !same_record(self.job.record(&panel.id), job.record(&panel.id)) {
-                *insight = PanelInsight::new(job, template, index, &self.learned);
-                anew += 1;
+                read_after |= insight.after.is_some();
+                *insight = PanelInsight::new(job, template, index, &self.common);
+                read_after |= insight.after.is_some();
+                changed.push(index);
             } else if other_goal {
-                insight.replan(job, template, index, &self.learned);
-                anew += 1;
+                insight.replan(job, template, index, &self.common);
+                changed.push(index);
             }
         }
-        if anew > 0 {
+        if !changed.is_empty() {
             self.differences = differences(template, &self.panels);
         }
         if self.job.air != job.air || self.job.product != job.product {
             self.air = coat::assess(&job.air, &job.product);
         }
-        if anew > 0 {
-            self.points = open_points(job, template, &self.panels);
-            self.removal = over_vehicle(job, &job.suspects());
+        for &index in &changed {
+            for at in std::iter::once(index).chain(self.common.mirrors[index]) {
+                self.points.panels[at] = of_panel(job, template, &self.panels, at, &self.common);
+            }
+        }
+        if read_after {
+            self.removal = over_vehicle(job, template, &self.panels, &self.common.suspects);
         }
         self.job = Arc::clone(job);
-        self.worked_out = anew;
-        anew
+        self.worked_out = changed.len();
+        self.worked_out
     }
 
     /// Seconds of polishing over all panels.

@@ -1,11 +1,13 @@
 //! What the readings suggest: findings per panel, and of the whole survey.
 
 use super::PanelInsight;
+use super::common::Common;
 use crate::finding::{Code, Finding};
 use crate::job::Job;
 use crate::measure::film_findings;
 use crate::polish::{DefectKind, Finish};
 use crate::vehicle::{Panel, Template};
+use std::collections::HashMap;
 
 /// Findings of one job: first those of the gauge, then those of each panel in the order of the template.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -24,30 +26,47 @@ impl OpenPoints {
 }
 
 /// Everything that the readings of a job suggest.
-pub(super) fn open_points(job: &Job, template: &Template, panels: &[PanelInsight]) -> OpenPoints {
+pub(super) fn open_points(job: &Job, template: &Template, panels: &[PanelInsight], common: &Common) -> OpenPoints {
     OpenPoints {
         gauge: failed_checks(job),
-        panels: (0..panels.len()).map(|index| of_panel(job, template, panels, index)).collect(),
+        panels: (0..panels.len()).map(|index| of_panel(job, template, panels, index, common)).collect(),
     }
 }
 
 /// The panel in the same place on the other side.
 pub fn mirror_of(template: &Template, index: usize) -> Option<usize> {
-    let name = template.panels[index].id.as_str();
-    let other = match (name.strip_suffix("-left"), name.strip_suffix("-right")) {
-        (Some(part), _) => format!("{part}-right"),
-        (_, Some(part)) => format!("{part}-left"),
-        _ => return None,
-    };
+    let other = on_the_other_side(template.panels[index].id.as_str())?;
     template.panels.iter().position(|p| p.id.as_str() == other)
 }
 
-fn of_panel(job: &Job, template: &Template, panels: &[PanelInsight], index: usize) -> Vec<Finding> {
+/// [`mirror_of`] for every panel, in the order of the template.
+pub(super) fn mirrors(template: &Template) -> Vec<Option<usize>> {
+    let places: HashMap<&str, usize> = template.panels.iter().enumerate().map(|(i, p)| (p.id.as_str(), i)).collect();
+    let mirror = |p: &Panel| on_the_other_side(p.id.as_str()).and_then(|id| places.get(id.as_str()).copied());
+    template.panels.iter().map(mirror).collect()
+}
+
+fn on_the_other_side(id: &str) -> Option<String> {
+    match (id.strip_suffix("-left"), id.strip_suffix("-right")) {
+        (Some(part), _) => Some(format!("{part}-right")),
+        (_, Some(part)) => Some(format!("{part}-left")),
+        _ => None,
+    }
+}
+
+/// What is suggested for one panel; depends on its own figures and on those of its mirror panel.
+pub(super) fn of_panel(
+    job: &Job,
+    template: &Template,
+    panels: &[PanelInsight],
+    index: usize,
+    common: &Common,
+) -> Vec<Finding> {
     let (panel, insight) = (&template.panels[index], &panels[index]);
     let place = panel.id.as_str();
     let mut found = Vec::new();
     if let Some(film) = &insight.film {
-        let mirror = mirror_of(template, index).and_then(|other| panels[other].film.as_ref());
+        let mirror = common.mirrors[index].and_then(|other| panels[other].film.as_ref());
         found.extend(film_findings(place, film, mirror, &job.policy.bands));
     }
     found.extend(doubtful(place, insight));

@@ -1,6 +1,7 @@
 //! What follows for one panel.
 
 use super::after::{AfterPolishing, after_polishing};
+use super::common::Common;
 use super::film::{SurveyFilm, film_at, place};
 use crate::job::{Defect, Job, PanelRecord, Spot, SurveyStage, cant_read, substrate_of};
 use crate::measure::FilmSummary;
@@ -51,15 +52,15 @@ pub const AMBITIONS: [f64; 20] =
 
 impl PanelInsight {
     /// Works one panel out.
-    pub(super) fn new(job: &Job, template: &Template, index: usize, learned: &Learned) -> Self {
+    pub(super) fn new(job: &Job, template: &Template, index: usize, common: &Common) -> Self {
+        let learned = &*common.learned;
         let panel = &template.panels[index];
         let blank = PanelRecord::default();
         let record = job.record(&panel.id).map_or(&blank, |r| r);
         let substrate = substrate_of(job, panel);
         let unreadable = cant_read(job, panel).map(str::to_owned);
-        let suspects = job.suspects();
         let possible = |read: SurveyFilm| if unreadable.is_some() { read.impossible() } else { read };
-        let read = film_at(job, record, SurveyStage::Before, &suspects).map(possible);
+        let read = film_at(job, record, SurveyStage::Before, &common.suspects).map(possible);
         let finish = record.finish.unwrap_or_else(|| usual_finish(panel));
         let defects: Vec<_> = record.defects.iter().map(|d| defect_facts(d, learned)).collect();
         let known = Known { read: read.as_ref(), unreadable: unreadable.as_ref(), finish };
@@ -83,24 +84,24 @@ impl PanelInsight {
             spots: OnceLock::new(),
             ambition: OnceLock::new(),
         };
-        panel.look_after(job, template, index);
+        panel.look_after(job, template, index, common);
         panel
     }
 
     /// Plans again after nothing but the goal has changed.
-    pub(super) fn replan(&mut self, job: &Job, template: &Template, index: usize, learned: &Learned) {
+    pub(super) fn replan(&mut self, job: &Job, template: &Template, index: usize, common: &Common) {
         let blank = PanelRecord::default();
-        let steps = steps(job.record(&template.panels[index].id).map_or(&blank, |r| r), learned);
+        let steps = steps(job.record(&template.panels[index].id).map_or(&blank, |r| r), &common.learned);
         let plan = |facts: &PanelFacts<'_>| self.prospect.plan(facts, &self.budget, &steps, job.goal);
         self.polish = self.with_facts(job, template, index, plan);
-        self.look_after(job, template, index);
+        self.look_after(job, template, index, common);
     }
 
     /// What was read after polishing, beside the plan, and what the plan makes worth minding.
-    fn look_after(&mut self, job: &Job, template: &Template, index: usize) {
+    fn look_after(&mut self, job: &Job, template: &Template, index: usize, common: &Common) {
         let Some(record) = job.record(&template.panels[index].id) else { return };
         let planned = (self.polish.removal, removal_upper(&self.polish));
-        let after = after_polishing(job, record, self.read.as_ref(), planned, &job.suspects()).map(|after| {
+        let after = after_polishing(job, record, self.read.as_ref(), planned, &common.suspects).map(|after| {
             let left = self.with_facts(job, template, index, |f| left_after(&after, f, &self.budget, &job.policy));
             AfterPolishing { left, ..after }
         });

@@ -2,6 +2,7 @@
 //!
 //! A reading it points at is measured again and never deleted: on a vehicle the edge of a repair looks exactly like an error.
 
+use super::memo::known_or;
 use super::student::t_quantile;
 
 /// What the test says about a set of values.
@@ -47,6 +48,8 @@ pub fn grubbs(values: &[f64]) -> Option<Grubbs> {
 /// Critical value of Grubbs' statistic for `n` ≥ 3 values; `tail` is the significance of one side (α/2 for two-sided).
 pub fn grubbs_critical(n: usize, tail: f64) -> f64 {
     let n = n.max(3) as f64;
-    let t = t_quantile(1.0 - tail / n, n - 2.0);
-    (n - 1.0) / n.sqrt() * (t * t / (n - 2.0 + t * t)).sqrt()
+    known_or("grubbs", [n, tail, 0.0, 0.0], || {
+        let t = t_quantile(1.0 - tail / n, n - 2.0);
+        (n - 1.0) / n.sqrt() * (t * t / (n - 2.0 + t * t)).sqrt()
+    })
 }

@@ -13,6 +13,7 @@ mod findings;
 mod gauge;
 mod gloss;
 mod grubbs;
+mod memo;
 mod mirror;
 mod paired;
 mod removal;

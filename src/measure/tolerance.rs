@@ -1,5 +1,6 @@
 //! One-sided tolerance bounds: how thin the film may be almost everywhere, from a few spots.
 
+use super::memo::known_or;
 use super::special::{normal_quantile, open_unit};
 use super::student::{noncentral_t_cdf, root};
 use crate::units::fields;
@@ -47,6 +48,10 @@ pub fn tolerance_factor(n: usize, coverage: f64, confidence: f64) -> f64 {
 
 /// The factor when the spread has `dof` degrees of freedom and the mean comes from `n` values.
 pub(super) fn factor_with_dof(n: f64, dof: f64, coverage: f64, confidence: f64) -> f64 {
+    known_or("tolerance", [n, dof, coverage, confidence], || exact_factor(n, dof, coverage, confidence))
+}
+
+fn exact_factor(n: f64, dof: f64, coverage: f64, confidence: f64) -> f64 {
     let z = normal_quantile(coverage);
     let confidence = open_unit(confidence);
     let root_n = n.sqrt();
