@@ -134,7 +134,7 @@ pub fn order_rows(job: &Job, template: &Template, problem: &ProblemSpec, plan: &
         .iter()
         .filter_map(|row| {
             let operation = problem.operations.iter().find(|o| o.id == row.id)?;
-            let panel = template.panels.iter().position(|p| p.id.to_string() == operation.panel)?;
+            let panel = template.panels.iter().position(|p| p.id.as_str() == operation.panel)?;
             let role = [Role::Apply, Role::Level].into_iter().find(|r| r.id() == operation.role)?;
             let layer = operation.id.rsplit(|c: char| !c.is_ascii_digit()).next()?.parse().ok()?;
             let worker = job.crew.iter().position(|m| m.name == row.worker)?;

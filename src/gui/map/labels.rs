@@ -215,6 +215,9 @@ fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, ta
     };
     let mut best: Option<(f32, Rect)> = None;
     for distance in [18.0_f32, 26.0, 36.0, 48.0, 62.0, 78.0, 96.0, 116.0, 140.0] {
+        if best.is_some_and(|(least, _)| distance >= least) {
+            break; // the distance alone costs as much already
+        }
         for turn in 0..TURNS {
             let angle = std::f32::consts::TAU * f32::from(turn) / f32::from(TURNS);
             let reach =
