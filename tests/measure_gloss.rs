@@ -1,7 +1,7 @@
 //! Gloss against Fresnel's equations and published rules. The source stands beside each check.
 
 use lapwright::measure::{
-    GlossChange, GlossGeometry, REFERENCE_INDEX, gloss_change, haze_index, reflectance, smooth_gloss,
+    GlossChange, GlossGeometry, REFERENCE_INDEX, compare_gloss, gloss_change, haze_index, reflectance, smooth_gloss,
 };
 
 #[track_caller]
@@ -69,4 +69,19 @@ fn a_small_change_of_gloss_is_none() {
     assert_eq!(gloss_change(84.0, 85.9), GlossChange::NotShown);
     assert_eq!(gloss_change(84.0, 86.0), GlossChange::Higher);
     assert_eq!(gloss_change(84.0, 81.5), GlossChange::Lower);
+}
+
+#[test]
+fn readings_before_and_after_are_compared_by_their_means_in_one_geometry() {
+    let geometry = GlossGeometry::Deg20;
+    let up = compare_gloss(geometry, &[80.0, 84.0], &[88.0, 90.0, 92.0]).expect("both were read");
+    assert_eq!((up.geometry, up.change), (geometry, GlossChange::Higher));
+    close(up.means.0, 82.0, 1e-12);
+    close(up.means.1, 90.0, 1e-12);
+    assert_eq!(up.text, "82.0 before, 90.0 after at 20°: glossier than before.");
+    let down = compare_gloss(geometry, &[90.0], &[85.0]).expect("both were read");
+    assert!(down.text.ends_with("duller than before."), "{}", down.text);
+    assert_eq!(compare_gloss(geometry, &[90.0], &[91.0]).expect("read").change, GlossChange::NotShown);
+    assert_eq!(compare_gloss(geometry, &[], &[91.0]), None);
+    assert_eq!(compare_gloss(geometry, &[90.0], &[]), None);
 }

@@ -4,9 +4,10 @@
 
 mod support;
 
-use lapwright::file::{Readings, ReadingsError, TextEncoding, match_panels, readings_from_bytes};
+use lapwright::file::{Loaded, Readings, ReadingsError, TextEncoding, match_panels, readings_from_bytes};
 use lapwright::insight::{SAME_PLACE_MM, add_readings, recommended_spots};
 use lapwright::job::{Document, check};
+use lapwright::measure::GaugePrinciple;
 use lapwright::units::{Micrometres, ThicknessUnit};
 use lapwright::vehicle::PanelId;
 use proptest::prelude::*;
@@ -148,17 +149,17 @@ fn a_file_too_large_is_refused_before_it_is_read() {
 
 #[test]
 fn a_panel_is_known_by_its_id_and_by_both_its_names() {
-    let template = job_on("saloon").build().template;
+    let Loaded { job, template } = job_on("saloon").build();
     let text = "panel;reading;thickness_um\n\
                 bonnet-left;1;100\nBonnet, left;2;100\nHOOD, LEFT;3;100\nleft bonnet;4;100\nbonnet_left;5;100\n\
                 bonnet;6;100\nHeck;7;100\n";
-    let matched = match_panels(&read(text.as_bytes()), &template, &BTreeMap::new());
+    let matched = match_panels(&read(text.as_bytes()), &job, &template, &BTreeMap::new());
     assert_eq!(matched.taken.len(), 5);
     assert!(matched.taken.iter().all(|r| r.panel == PanelId::from("bonnet-left")));
     let unknown: Vec<_> = matched.unknown.iter().map(|u| (u.name.as_str(), u.lines.as_slice())).collect();
     assert_eq!(unknown, [("bonnet", &[7_u64][..]), ("Heck", &[8][..])], "a half of a pair is not guessed");
     let assigned = BTreeMap::from([("Heck".to_owned(), PanelId::from("bumper-rear-left"))]);
-    let matched = match_panels(&read(text.as_bytes()), &template, &assigned);
+    let matched = match_panels(&read(text.as_bytes()), &job, &template, &assigned);
     assert_eq!(matched.taken.last().expect("one more").panel, PanelId::from("bumper-rear-left"));
 }
 
@@ -174,7 +175,7 @@ fn readings_are_put_at_recommended_places_three_a_spot_in_one_step() {
     for reading in (1..=15).rev() {
         text += &format!("roof-left;{reading};{}\n", 100 + reading);
     }
-    let matched = match_panels(&read(text.as_bytes()), &template, &BTreeMap::new());
+    let matched = match_panels(&read(text.as_bytes()), document.job(), &template, &BTreeMap::new());
     let command = add_readings(document.job(), &template, &matched.taken).expect("something to add");
     document.apply(&command, None).expect("a job");
     let roof = PanelId::from("roof-left");
@@ -193,7 +194,7 @@ fn readings_are_put_at_recommended_places_three_a_spot_in_one_step() {
 fn a_reading_that_is_missing_does_not_move_the_others_to_another_spot() {
     let (mut document, template) = document();
     let text = "panel;reading;thickness_um\nroof-left;1;101\nroof-left;3;103\nroof-left;4;104\n";
-    let matched = match_panels(&read(text.as_bytes()), &template, &BTreeMap::new());
+    let matched = match_panels(&read(text.as_bytes()), document.job(), &template, &BTreeMap::new());
     document.apply(&add_readings(document.job(), &template, &matched.taken).expect("some"), None).expect("a job");
     let counts: Vec<usize> = document
         .job()
@@ -212,7 +213,7 @@ fn named_spots_stay_together_and_new_ones_keep_clear_of_those_that_are_there() {
     let mut document = Document::opened(Arc::clone(&loaded.job));
     let text =
         "panel,spot,reading,thickness_um,note\nroof-left,A,1,101,warm\nroof-left,B,1,111,\nroof-left,A,2,102,warm\n";
-    let matched = match_panels(&read(text.as_bytes()), &loaded.template, &BTreeMap::new());
+    let matched = match_panels(&read(text.as_bytes()), &loaded.job, &loaded.template, &BTreeMap::new());
     let command = add_readings(&loaded.job, &loaded.template, &matched.taken).expect("some");
     document.apply(&command, None).expect("a job");
     let spots = &document.job().record(&PanelId::from("roof-left")).expect("read").spots;
@@ -223,6 +224,23 @@ fn named_spots_stay_together_and_new_ones_keep_clear_of_those_that_are_there() {
     for spot in new {
         assert!(old.iter().all(|o| (o.at - spot.at).length() >= SAME_PLACE_MM));
     }
+}
+
+#[test]
+fn rows_of_a_panel_that_the_gauge_cannot_read_are_listed_and_the_others_taken() {
+    let Loaded { job, template } = job_on("saloon").build();
+    let text = "panel;reading;thickness_um\nroof-left;1;101\nbumper-rear-left;1;140\nroof-left;2;102\nLeft rear bumper;2;150\n";
+    let matched = match_panels(&read(text.as_bytes()), &job, &template, &BTreeMap::new());
+    assert_eq!(matched.taken.len(), 2);
+    assert!(matched.taken.iter().all(|r| r.panel == PanelId::from("roof-left")));
+    assert_eq!(matched.impossible.iter().map(|r| r.line).collect::<Vec<_>>(), [3, 5], "the bumpers are plastic");
+    assert!(matched.impossible[1].reason.contains("Left rear bumper"), "{}", matched.impossible[1].reason);
+    let mut document = Document::opened(Arc::clone(&job));
+    document.apply(&add_readings(&job, &template, &matched.taken).expect("some"), None).expect("the rest goes in");
+    // With a gauge that reads over plastic all of them are taken.
+    let mut other = (*job).clone();
+    other.gauge.principle = GaugePrinciple::Ultrasonic;
+    assert_eq!(match_panels(&read(text.as_bytes()), &other, &template, &BTreeMap::new()).taken.len(), 4);
 }
 
 proptest! {

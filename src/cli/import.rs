@@ -12,8 +12,9 @@ use std::sync::Arc;
 pub(super) fn run(args: &args::Import, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let loaded = Templates::of_user().read_job(&RealDisk, &args.job)?;
     let readings = read_readings(&RealDisk, &args.readings)?;
-    let matched = match_panels(&readings, &loaded.template, &BTreeMap::new());
-    let mut rejected: Vec<(u64, String)> = readings.rejected.iter().map(|r| (r.line, r.reason.clone())).collect();
+    let matched = match_panels(&readings, &loaded.job, &loaded.template, &BTreeMap::new());
+    let refused = readings.rejected.iter().chain(&matched.impossible);
+    let mut rejected: Vec<(u64, String)> = refused.map(|r| (r.line, r.reason.clone())).collect();
     rejected.extend(matched.unknown.iter().flat_map(|unknown| {
         let reason = format!("the vehicle has no panel \u{201c}{}\u{201d}", unknown.name);
         unknown.lines.iter().map(move |line| (*line, reason.clone()))

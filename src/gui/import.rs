@@ -52,7 +52,7 @@ impl App {
         match read_readings(&RealDisk, path) {
             Ok(readings) => {
                 let template = Arc::clone(&self.template);
-                let matched = match_panels(&readings, &template, &BTreeMap::new());
+                let matched = match_panels(&readings, self.document.job(), &template, &BTreeMap::new());
                 let file = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
                 let strange = matched.unknown.iter().map(|u| (u.name.clone(), u.lines.len())).collect();
                 let naming = self.view.naming;
@@ -72,7 +72,7 @@ impl App {
                     Some(panel) => drop(draft.assigned.insert(name, panel)),
                     None => drop(draft.assigned.remove(&name)),
                 }
-                draft.matched = match_panels(&draft.readings, &draft.template, &draft.assigned);
+                draft.matched = match_panels(&draft.readings, self.document.job(), &draft.template, &draft.assigned);
             }
             ImportWish::Drop => self.import = None,
             ImportWish::Add => {
@@ -180,7 +180,8 @@ fn strange(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>) {
 
 /// Rows that are not taken, with their line and why.
 fn rejected(ui: &mut Ui, draft: &ImportDraft) {
-    let rejected = &draft.readings.rejected;
+    let mut rejected: Vec<_> = draft.readings.rejected.iter().chain(&draft.matched.impossible).collect();
+    rejected.sort_by_key(|row| row.line);
     if rejected.is_empty() {
         return;
     }

@@ -1,7 +1,7 @@
 //! Which panel a name in a file means.
 
-use super::table::Readings;
-use crate::job::GaugeReading;
+use super::table::{Readings, RejectedRow};
+use crate::job::{GaugeReading, Job, cant_read};
 use crate::vehicle::{Naming, PanelId, Template};
 use std::collections::BTreeMap;
 
@@ -12,6 +12,8 @@ pub struct Matched {
     pub taken: Vec<GaugeReading>,
     /// Names that no panel of the vehicle has, in the order of the file.
     pub unknown: Vec<UnknownPanel>,
+    /// Rows for a panel that the gauge of the job can't read, in the order of the file.
+    pub impossible: Vec<RejectedRow>,
 }
 
 /// A name in a file that no panel has.
@@ -25,12 +27,25 @@ pub struct UnknownPanel {
 
 /// Finds the panel of every row. A panel is known by its id and by its British and American name; capitals, the order of the
 /// words, commas, hyphens and underscores make no difference. `assigned` says which panel is meant by a name that is none.
-pub fn match_panels(readings: &Readings, template: &Template, assigned: &BTreeMap<String, PanelId>) -> Matched {
+/// `template` is the vehicle of the job.
+pub fn match_panels(
+    readings: &Readings,
+    job: &Job,
+    template: &Template,
+    assigned: &BTreeMap<String, PanelId>,
+) -> Matched {
     let names = names(template);
     let mut matched = Matched::default();
     for row in &readings.rows {
         let given = assigned.get(&row.panel).filter(|id| template.panel(id).is_some());
-        match given.or_else(|| names.get(&words(&row.panel)).and_then(Option::as_ref)) {
+        let meant = given.or_else(|| names.get(&words(&row.panel)).and_then(Option::as_ref));
+        let reason = meant.and_then(|id| template.panel(id)).and_then(|panel| cant_read(job, panel));
+        if let Some(reason) = reason {
+            let reason = format!("\u{201c}{}\u{201d} can't be read: {reason}", row.panel);
+            matched.impossible.push(RejectedRow { line: row.line, reason });
+            continue;
+        }
+        match meant {
             Some(panel) => matched.taken.push(GaugeReading {
                 panel: panel.clone(),
                 spot: row.spot.clone(),

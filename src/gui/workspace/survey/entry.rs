@@ -171,11 +171,15 @@ fn spot_so_far(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
 }
 
 /// The readings so far, each with a way to take it back.
-pub(super) fn readings_ui(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>) {
+pub(super) fn readings_ui(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &PanelRecord, out: &mut Vec<Action>) {
     if record.spots.is_empty() {
         return;
     }
     egui::CollapsingHeader::new("Readings").id_salt("readings").show(ui, |ui| {
+        let suspects = m.job.suspects();
+        if record.spots.iter().flat_map(|s| &s.readings).any(|r| suspects.has(r)) {
+            ui.label(theme::soft("Those with ? were taken with a gauge that then failed its check; they don't count."));
+        }
         for (spot, taken) in record.spots.iter().enumerate() {
             ui.horizontal_wrapped(|ui| {
                 ui.label(theme::soft(format!("Spot {}", spot + 1)));
@@ -184,8 +188,9 @@ pub(super) fn readings_ui(ui: &mut Ui, panel: &Panel, record: &PanelRecord, out:
                     out.push(Action::edit(Command::SetEdge { panel: panel.id.clone(), spot, edge }));
                 }
                 for (reading, value) in taken.readings.iter().enumerate() {
-                    let text = format!("{}", value.thickness_um.um());
-                    let button = ui.button(text).on_hover_text("Remove this reading");
+                    let doubt = if suspects.has(value) { " ?" } else { "" };
+                    let button = ui.button(format!("{}{doubt}", value.thickness_um.um()));
+                    let button = button.on_hover_text("Remove this reading");
                     if button.clicked() {
                         let panel = panel.id.clone();
                         out.push(Action::edit(Command::RemoveReading { panel, spot, reading }));

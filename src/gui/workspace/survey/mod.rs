@@ -44,7 +44,7 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     // The field keeps its place from panel to panel, so what varies in height comes after it.
     entry::entry_ui(ui, m, out);
     film::film_ui(ui, m, index, out);
-    entry::readings_ui(ui, panel, record, out);
+    entry::readings_ui(ui, m, panel, record, out);
     section(ui, "Defects");
     defects::defects_ui(ui, m, record, out);
     section(ui, "Paint");
