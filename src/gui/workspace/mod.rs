@@ -15,7 +15,9 @@ use eframe::egui::{self, Ui};
 
 /// Draws the right side of the workspace that is open.
 pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    egui::ScrollArea::vertical().id_salt(m.view.workspace.name()).auto_shrink([false, false]).show(ui, |ui| {
+    // What is shown of one panel keeps its place from panel to panel; anything else begins at its top.
+    let shown = (m.view.workspace.name(), m.view.chosen.len().min(2), m.view.defect.is_some());
+    egui::ScrollArea::vertical().id_salt(shown).auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(ui.available_width() - 4.0);
         match m.view.workspace {
             Workspace::Job => job::job_ui(ui, m, out),

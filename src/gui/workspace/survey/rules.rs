@@ -16,7 +16,7 @@ const LEVELS: [f64; 6] = [0.75, 0.80, 0.90, 0.95, 0.975, 0.99];
 pub(super) fn assurance_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     section(ui, "How sure");
     let now = m.job.assurance;
-    if let Some(coverage) = level(ui, "Share of the panel above it", now.coverage) {
+    if let Some(coverage) = level(ui, "Share of the panel", now.coverage) {
         out.push(Action::edit(Command::SetAssurance(Assurance { coverage, ..now })));
     }
     if let Some(confidence) = level(ui, "Sure of that", now.confidence) {
