@@ -86,6 +86,9 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) {
         LegendSymbol::Fill(fill) => {
             let swatch = Rect::from_min_size(pos2(x, y - 6.0), vec2(18.0, 12.0));
             paint.rect_filled(swatch, 2.0, fill_color(p, fill));
+            if fill == Fill::Plain(Surface::Lamp) {
+                paint.rect_filled(swatch.with_min_x(swatch.center().x), 2.0, p.rear_lamp);
+            }
             if let Some(hatch) = hatch_of(fill) {
                 hatched(paint, swatch, hatch, p.hatch());
             }
