@@ -122,7 +122,7 @@ fn bowed([from, to]: [Pos2; 2], worker: usize, manner: &Manner) -> Vec<Pos2> {
     }
     let across = Vec2::new(-along.y, along.x) / length;
     let forward = if along.x.abs() > 0.01 { along.x > 0.0 } else { along.y > 0.0 };
-    let side = if forward == (worker % 2 == 0) { -1.0 } else { 1.0 };
+    let side = if forward == worker.is_multiple_of(2) { -1.0 } else { 1.0 };
     let lane = 1.0 + (worker / 2) as f32;
     let out = across * side;
     let (from, to) = (from + out * manner.aside * lane, to + out * manner.aside * lane);
