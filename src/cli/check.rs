@@ -5,7 +5,7 @@ use crate::crew::{Problem, ReadError};
 use crate::file::{RealDisk, Templates, read_text};
 use crate::finding::{Finding, Severity};
 use crate::insight::Insight;
-use crate::vehicle::{Template, TemplateError};
+use crate::vehicle::{Template, TemplateError, written_at};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -20,7 +20,10 @@ fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let name = file.display().to_string();
     let Checked { found, suggested } = check(&name, &text)?;
     for finding in found.iter().chain(&suggested) {
-        writeln!(out.data, "{name}: {finding}")?;
+        match written_at(&text, &finding.place).filter(|_| is_template(&text)) {
+            Some((line, column)) => writeln!(out.data, "{name}:{line}:{column}: {finding}")?,
+            None => writeln!(out.data, "{name}: {finding}")?,
+        }
     }
     match found.len() {
         0 => writeln!(out.data, "{name}: nothing to complain about")?,
@@ -56,7 +59,11 @@ fn check(name: &str, text: &str) -> Result<Checked, Failure> {
 
 /// Whether a text is neither a crew problem nor a vehicle template.
 fn is_job(text: &str) -> bool {
-    !text.trim_start().starts_with('{') && !text.contains("\"vehicle-template/")
+    !text.trim_start().starts_with('{') && !is_template(text)
+}
+
+fn is_template(text: &str) -> bool {
+    text.contains("\"vehicle-template/")
 }
 
 /// What a file is shows in its text: JSON is a crew problem, and RON says its format in the first field.

@@ -21,8 +21,8 @@ pub(super) struct Polishing {
     pub(super) work: PolishWork,
     /// What the order shown is of.
     shown: PolishWork,
-    /// The order shown, read for this job; none while none is known.
-    pub(super) order: Option<PolishOrder>,
+    /// The order shown, read for this job; none while none is known. Another one is another allocation.
+    pub(super) order: Option<Arc<PolishOrder>>,
 }
 
 impl Polishing {
@@ -64,7 +64,7 @@ impl Polishing {
             self.shown = self.work.clone();
         }
         let fits = found.filter(|f| Arc::ptr_eq(&f.problem, &self.shown.problem));
-        self.order = fits.map(|f| polish_order(job, template, &self.shown, f));
+        self.order = fits.map(|f| Arc::new(polish_order(job, template, &self.shown, f)));
     }
 
     /// Forgets the order shown, as after another vehicle was taken.

@@ -2,7 +2,7 @@
 
 use super::work::Work;
 use crate::geometry::MapPoint;
-use crate::insight::{Insight, OrderRow, SurveyFilm, is_coated};
+use crate::insight::{Insight, OrderRow, SurveyFilm};
 use crate::job::{Extent, Job};
 use crate::polish::{DefectKind, Level, Treatment};
 use crate::units::Seconds;
@@ -81,6 +81,8 @@ pub enum Fill {
     Scale(f32),
     /// A polishing level, as a shade and an ordered hatch.
     Level(Level),
+    /// When its turn comes, from 0 (first of all) to 1 (last), over what its surface shows.
+    Turn(Surface, f32),
     /// No reading, so nothing is known.
     Unread,
     /// Left out.
@@ -103,6 +105,8 @@ pub struct Badge {
 pub struct Waypoint {
     /// Index into the panels.
     pub panel: usize,
+    /// Place in this worker's order, from 1.
+    pub number: usize,
     /// Middle of the panel.
     pub at: MapPoint,
     /// When the work there begins.
@@ -196,6 +200,8 @@ pub enum LegendSymbol {
     Pin(PinShape),
     /// A worker, by index, with the way round.
     Worker(usize),
+    /// Shades from the first turn to the last.
+    Turns,
     /// The bar of the budget.
     Budget,
 }
@@ -207,7 +213,7 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
         Overlay::Film => super::film::show(job, template, insight, &mut scene),
         Overlay::Defects => defects(job, template, insight, &mut scene),
         Overlay::Polish => polish(job, template, insight, &mut scene),
-        Overlay::Order => show_order(job, template, order, &mut scene),
+        Overlay::Order => super::order::show(job, template, order, &mut scene),
         Overlay::Body => super::body::show(template, &mut scene),
     }
     scene
@@ -324,37 +330,5 @@ fn polish(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScen
     if scene.panels.iter().any(|mark| mark.budget_used.is_some()) {
         let text = "Budget used at most".to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Budget, text });
-    }
-}
-
-fn show_order(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {
-    for (index, panel) in template.panels.iter().enumerate() {
-        if !is_coated(job, panel) {
-            scene.panels[index].fill = Fill::LeftOut;
-        }
-    }
-    for worker in 0..job.crew.len() {
-        let mine: Vec<_> = order.iter().filter(|r| r.worker == worker).collect();
-        for (place, row) in mine.iter().enumerate() {
-            scene.panels[row.panel].badges.push(Badge { worker, work: Work::Coat(row.role), number: place + 1 });
-        }
-        scene.ways.push(
-            mine.iter()
-                .map(|r| Waypoint {
-                    panel: r.panel,
-                    at: template.panels[r.panel].label.centre,
-                    from: r.at.start,
-                    until: r.at.end,
-                })
-                .collect(),
-        );
-        if let Some(row) = mine.first() {
-            let text = format!("{} {}", job.crew[worker].name, row.role.verb());
-            scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
-        }
-    }
-    if scene.panels.iter().any(|p| p.fill == Fill::LeftOut) {
-        let text = "Left uncoated".to_owned();
-        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
     }
 }

@@ -7,6 +7,7 @@ mod body;
 mod chart;
 mod film;
 mod map;
+mod order;
 mod polishing;
 mod work;
 

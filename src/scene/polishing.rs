@@ -19,6 +19,7 @@ pub fn polish_order_map(job: &Job, template: &Template, insight: &Insight, order
         let mine: Vec<_> = rows.iter().filter(|r| r.worker == worker).collect();
         let way = mine.iter().map(|r| Waypoint {
             panel: r.panel,
+            number: r.stop,
             at: template.panels[r.panel].label.centre,
             from: r.at.start,
             until: r.at.end,
@@ -35,6 +36,7 @@ pub fn polish_order_map(job: &Job, template: &Template, insight: &Insight, order
             badges.push(Badge { worker: row.worker, work: Work::Polish(row.kind), number: row.stop });
         }
     }
+    super::order::turns(job, &mut scene);
     let mut left = false;
     for (panel, mark) in template.panels.iter().zip(&mut scene.panels) {
         if panel.surface == Surface::Paint && mark.badges.is_empty() {

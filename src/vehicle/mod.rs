@@ -28,6 +28,7 @@ mod size;
 mod template;
 mod walk;
 mod write;
+mod written;
 
 pub use edit::EditError;
 pub use embedded::{Embedded, embedded, load_embedded};
@@ -40,3 +41,4 @@ pub use read::TemplateError;
 pub use schema::BodyClass;
 pub use size::Size;
 pub use template::{Seam, Template, Wheel};
+pub use written::written_at;

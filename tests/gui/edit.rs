@@ -99,7 +99,7 @@ fn neighbours_become_one_and_strangers_do_not() {
     let far = window.get_by_role_and_label(PANEL, "Boot lid, left").rect().center();
     click_at(&mut window, far, Modifiers::SHIFT);
     assert!(says(&window, "2 panels"));
-    press(&mut window, "Make one: Wing, left");
+    press(&mut window, "Join as Wing, left");
     assert!(says(&window, "do not share one seam that can be taken away."), "the refusal is shown as it is");
     save_as(&mut window, "One bonnet");
     settle(&mut window);

@@ -109,7 +109,7 @@ fn names_while_editing_follow_the_choice_and_the_map_is_zoomed_by_keys() {
     assert!(says(&window, "Hood, left"));
     let far = window.get_by_role_and_label(PANEL, "Trunk lid, left").rect().center();
     click_at(&mut window, far, Modifiers::SHIFT);
-    window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with("Make one: "))).click();
+    window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with("Join as "))).click();
     window.run();
     assert!(says(&window, "Hood, left") && says(&window, "do not share one seam"));
     assert!(!says(&window, "bonnet-left"), "no ids");

@@ -38,7 +38,7 @@ fn head(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel]) {
             ui.label(theme::bold("Edit vehicle", 20.0));
             ui.label("Choose a panel on the map. With Shift, a click adds another one.");
             ui.label(theme::soft(
-                "A panel can be cut in two, made one with its neighbour, left out of the work, or said to be made of something \
+                "A panel can be cut in two, joined with its neighbour, left out of the work, or said to be made of something \
                  else. Below the map, stances can be moved.",
             ));
         }
@@ -96,7 +96,7 @@ fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>)
     let mut merge = |a: &PanelId, b: &PanelId| out.push(Action::Vehicle(VehicleWish::Merge(a.clone(), b.clone())));
     match chosen {
         [one] => {
-            section(ui, "Make one with a neighbour");
+            section(ui, "Join with a neighbour");
             let index = m.template.index_of(&one.id).unwrap_or_default();
             let around = m.template.neighbours(index);
             let mut options = vec![(None, "choose…".to_owned())];
@@ -106,10 +106,10 @@ fn merging(ui: &mut Ui, m: &Model<'_>, chosen: &[&Panel], out: &mut Vec<Action>)
             }
         }
         [a, b] => {
-            section(ui, "Make one of the two");
+            section(ui, "Join the two");
             // The one that was chosen first keeps its name.
             let (kept, gone) = if m.view.current.as_ref() == Some(&a.id) { (b, a) } else { (a, b) };
-            if ui.button(format!("Make one: {}", kept.name(naming))).clicked() {
+            if ui.button(format!("Join as {}", kept.name(naming))).clicked() {
                 merge(&kept.id, &gone.id);
             }
         }

@@ -1,13 +1,14 @@
 //! Text and numbers on panels. What fits stays inside its panel; what doesn't stands beside the vehicle on a leader line.
 //! Nothing overlaps anything.
 
+use super::badges;
 use super::layout::{MapCache, PanelShape};
 use super::paint::{fill_color, to_screen};
 use crate::geometry::{ScreenPoint, Viewport};
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::gui::widgets::worker_badge;
-use crate::scene::{Fill, MapScene, PanelMark};
+use crate::polish::Level;
+use crate::scene::{Fill, MapScene, PanelMark, Waypoint};
 use eframe::egui::text::LayoutJob;
 use eframe::egui::{Align, Align2, Color32, FontId, Galley, Painter, Pos2, Rect, Stroke, StrokeKind, Vec2, pos2, vec2};
 use std::sync::Arc;
@@ -27,8 +28,8 @@ const LEADING: f32 = 0.88;
 const LEAST_BELOW: f32 = 10.0;
 /// Height of the budget bar under a value, with its gap.
 const BAR: f32 = 9.0;
-/// Most badges on one panel.
-const BADGES: usize = 2;
+/// With more labels than this beside the vehicle none is written there: what they stand for shows as the map is enlarged.
+const CROWD: usize = 20;
 
 /// A label that was drawn.
 #[derive(Debug, Clone, Copy)]
@@ -39,6 +40,25 @@ pub(super) struct Placed {
     pub(super) rect: Rect,
     /// On its panel; otherwise beside it on a leader line.
     pub(super) inside: bool,
+}
+
+/// All labels of a map.
+#[derive(Debug, Clone, Default)]
+pub(super) struct Labels {
+    /// Those that were drawn.
+    pub(super) placed: Vec<Placed>,
+    /// How many are left out until the map is enlarged.
+    pub(super) left_out: usize,
+}
+
+impl Labels {
+    /// The middle of the badge of a worker's stop; none where there is no label.
+    pub(super) fn badge(&self, scene: &MapScene, worker: usize, stop: &Waypoint) -> Option<Pos2> {
+        let label = self.placed.iter().find(|l| l.panel == stop.panel)?;
+        let row = &scene.panels[stop.panel].badges;
+        let place = row.iter().position(|b| b.worker == worker && b.number == stop.number).unwrap_or(0);
+        Some(badges::middle(label.rect, row, place))
+    }
 }
 
 /// What is to be written for a panel that has no room for it.
@@ -58,7 +78,7 @@ pub(super) fn draw(
     view: &Viewport,
     scene: &MapScene,
     hidden: Option<usize>,
-) -> Vec<Placed> {
+) -> Labels {
     let mut taken = Vec::new();
     let mut outside = Vec::new();
     for (index, (shape, mark)) in cache.panels.iter().zip(&scene.panels).enumerate() {
@@ -66,7 +86,7 @@ pub(super) fn draw(
             continue;
         }
         let inside = if !mark.badges.is_empty() {
-            badges(paint, view, shape, mark)
+            on_panel(paint, view, shape, mark)
         } else if mark.value.is_empty() {
             continue;
         } else {
@@ -83,13 +103,17 @@ pub(super) fn draw(
         }
     }
     let area = paint.clip_rect().shrink2(vec2(6.0, 40.0));
-    for item in outside.iter().filter(|o| area.contains(o.from)) {
+    outside.retain(|o| area.contains(o.from));
+    if outside.len() > CROWD {
+        return Labels { placed: taken, left_out: outside.len() };
+    }
+    for item in &outside {
         if let Some(rect) = free_place(m, view, item, area, &taken) {
             leader(paint, item, rect);
             taken.push(Placed { panel: item.panel, rect, inside: false });
         }
     }
-    taken
+    Labels { placed: taken, left_out: 0 }
 }
 
 /// The box on the screen for something of an aspect: middle, width, height.
@@ -102,12 +126,15 @@ fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> Option<(Pos2, f32, 
 fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
     let p = theme::of(paint.ctx());
     let fill = fill_color(p, mark.fill);
-    let ink = theme::text_on(fill);
+    let nothing = mark.fill == Fill::Level(Level::Leave);
+    let ink = if nothing { p.ink_soft } else { theme::text_on(fill) };
     if let Some(two) = two_lines(paint, view, shape, mark, ink) {
         return Some(two);
     }
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
-    let sizes = &SIZES[usize::from(mark.value.chars().count() > NUMBER)..];
+    // What is left as it is needs the least attention.
+    let largest = if nothing { SIZES.len() - 1 } else { usize::from(mark.value.chars().count() > NUMBER) };
+    let sizes = &SIZES[largest..];
     let tries = sizes.iter().flat_map(|size| ways_to_write(&mark.value).map(move |text| (*size, text)));
     let (at, galley) = tries.into_iter().find_map(|(size, text)| {
         let galley = layout(paint, &text?, size, ink);
@@ -174,25 +201,11 @@ pub(super) fn bar(paint: &Painter, text: Rect, used: f32) {
 }
 
 /// Numbers inside their panel; answers where, or none if there is no room.
-fn badges(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
-    let count = mark.badges.len().min(BADGES) as f32;
-    let (at, width, height) = room(view, shape, count)?;
-    let radius = (width / (2.2 * count)).min(height / 2.2).min(RADII.1);
-    (radius >= RADII.0).then(|| badge_row(paint, at, radius, mark))
-}
-
-fn badge_row(paint: &Painter, middle: Pos2, radius: f32, mark: &PanelMark) -> Rect {
-    let count = mark.badges.len().min(BADGES);
-    let step = radius * 2.2;
-    let left = middle.x - step * (count as f32 - 1.0) / 2.0;
-    for (k, badge) in mark.badges.iter().take(count).enumerate() {
-        worker_badge(paint, pos2(left + step * k as f32, middle.y), radius, badge.worker, &badge.number.to_string());
-    }
-    Rect::from_center_size(middle, badge_size(count, radius))
-}
-
-fn badge_size(count: usize, radius: f32) -> Vec2 {
-    vec2(radius * 2.2 * count as f32, radius * 2.2)
+fn on_panel(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark) -> Option<Rect> {
+    let unit = badges::size(&mark.badges, 1.0);
+    let (at, width, height) = room(view, shape, unit.x / unit.y)?;
+    let radius = (width / unit.x).min(height / unit.y).min(RADII.1);
+    (radius >= RADII.0).then(|| badges::draw(paint, at, radius, &mark.badges))
 }
 
 /// The room that a label outside takes.
@@ -201,7 +214,7 @@ fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
     if mark.badges.is_empty() {
         paint.layout_no_wrap(mark.value.clone(), FontId::new(SMALLEST, theme::bold_family()), p.ink).size()
     } else {
-        badge_size(mark.badges.len().min(BADGES), RADII.0)
+        badges::size(&mark.badges, RADII.0)
     }
 }
 
@@ -246,6 +259,6 @@ fn leader(paint: &Painter, item: &Outside<'_>, rect: Rect) {
         let font = FontId::new(SMALLEST, theme::bold_family());
         paint.text(rect.center(), Align2::CENTER_CENTER, &item.mark.value, font, p.ink);
     } else {
-        badge_row(paint, rect.center(), RADII.0, item.mark);
+        badges::draw(paint, rect.center(), RADII.0, &item.mark.badges);
     }
 }

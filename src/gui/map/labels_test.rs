@@ -1,6 +1,6 @@
 //! Labels over every template and overlay, at the size of the map in a window of 1280 by 800.
 
-use super::labels::{self, Placed};
+use super::labels::{self, Labels};
 use super::{MARGIN, MapCache};
 use crate::file::{Loaded, SAMPLE, job_from_text};
 use crate::geometry::{Orientation, ScreenPoint, ScreenRect, Viewport};
@@ -32,7 +32,7 @@ fn read_everywhere(template: Arc<Template>) -> Loaded {
 }
 
 /// Draws the labels and answers what is on the map, how it lies, and where they stand.
-fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Vec<Placed>) {
+fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Labels) {
     let mut app = App::new(loaded.clone(), None);
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &Insight::new(&loaded.job, &loaded.template)));
     let effort = Effort { seconds: 60.0, nodes: Some(300), threads: 1, seed: 1 };
@@ -46,14 +46,14 @@ fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Vec<Placed>)
     cache.prepare(&loaded.template, view.scale());
     let ctx = eframe::egui::Context::default();
     install_theme(&ctx);
-    let mut placed = Vec::new();
+    let mut drawn = Labels::default();
     let input =
         RawInput { screen_rect: Some(Rect::from_min_size(Pos2::ZERO, [1280.0, 800.0].into())), ..Default::default() };
     let mut frame = |ui: &mut eframe::egui::Ui| {
-        placed = labels::draw(&ui.painter_at(MAP), &app.model(), &cache, &view, &scene, None);
+        drawn = labels::draw(&ui.painter_at(MAP), &app.model(), &cache, &view, &scene, None);
     };
     ctx.run_ui(input, &mut frame).textures_delta.clear();
-    (scene, view, placed)
+    (scene, view, drawn)
 }
 
 #[test]
@@ -61,7 +61,7 @@ fn labels_overlap_nothing_and_stay_on_their_panels_in_every_template() {
     for file in vehicle::embedded() {
         let loaded = read_everywhere(vehicle::load_embedded(file.id).unwrap());
         for overlay in [Overlay::Film, Overlay::Polish, Overlay::Order] {
-            let (scene, view, placed) = drawn(&loaded, overlay);
+            let (scene, view, Labels { placed, left_out }) = drawn(&loaded, overlay);
             let place = |p: Pos2| view.to_map(ScreenPoint::new(p.x, p.y));
             for (k, label) in placed.iter().enumerate() {
                 let name = &loaded.template.panels[label.panel].id;
@@ -81,7 +81,9 @@ fn labels_overlap_nothing_and_stay_on_their_panels_in_every_template() {
                 assert!(!label.inside || on_panel, "{} {overlay:?}: {name} runs over its edge", file.id);
             }
             let wanted = scene.panels.iter().filter(|p| !p.value.is_empty() || !p.badges.is_empty()).count();
-            assert_eq!(placed.len(), wanted, "{} {overlay:?}: a label found no place", file.id);
+            assert_eq!(placed.len() + left_out, wanted, "{} {overlay:?}: a label found no place", file.id);
+            let coach = loaded.template.panels.len() > 60;
+            assert!(left_out == 0 || coach, "{} {overlay:?}: a car has room for all labels", file.id);
         }
     }
 }

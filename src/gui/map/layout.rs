@@ -7,11 +7,12 @@ use crate::vehicle::{Feature, FeatureKind, FeatureShape, Seam, Template};
 use eframe::egui::Vec2;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
 use std::cell::OnceCell;
+use std::sync::Arc;
 
 /// Shapes of one template at one zoom step.
 #[derive(Debug, Default)]
 pub struct MapCache {
-    key: Option<(String, i32)>,
+    key: Option<(Arc<Template>, i32)>,
     pub(super) panels: Vec<PanelShape>,
     pub(super) seams: Vec<SeamShape>,
     pub(super) decor: Vec<Decor>,
@@ -82,10 +83,9 @@ const HATCH_MM: [f32; 4] = [110.0, 66.0, 40.0, 24.0];
 
 impl MapCache {
     /// Makes the cache fit a template at a scale in points per mm.
-    pub fn prepare(&mut self, template: &Template, scale: f32) {
+    pub fn prepare(&mut self, template: &Arc<Template>, scale: f32) {
         let step = scale.max(1e-6).log2().ceil() as i32;
-        let key = Some((format!("{}/{}", template.id, template.panels.len()), step));
-        if self.key == key {
+        if self.key.as_ref().is_some_and(|(drawn, at)| Arc::ptr_eq(drawn, template) && *at == step) {
             return;
         }
         // A fifth of a point at the far end of the step.
@@ -112,7 +112,7 @@ impl MapCache {
             .map(|seam| SeamShape { points: polyline(&[seam.curve], tolerance), kind: kind_of(seam, template) })
             .collect();
         self.decor = template.features.iter().map(|feature| decor(&mut fill, feature, tolerance)).collect();
-        self.key = key;
+        self.key = Some((Arc::clone(template), step));
     }
 }
 

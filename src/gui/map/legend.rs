@@ -1,18 +1,20 @@
 //! The legend under the map: only what is on the map.
 
-use super::paint::{fill_color, hatch_of, path};
+use super::paint::{fill_color, hatch_of};
+use super::round::path;
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::{hatched, pin_symbol, worker_badge};
-use crate::scene::{LegendSymbol, MapScene};
+use crate::scene::{Fill, LegendSymbol, MapScene};
+use crate::vehicle::Surface;
 use eframe::egui::{Align2, FontId, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 
 /// Between the lines of a legend that is too long for one.
 const LINE: f32 = 20.0;
 
 /// Draws the legend along the lower edge of the map, on as many lines as it needs.
-pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>) {
+pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>, left_out: usize) {
     let p = theme::of(paint.ctx());
     let y = area.bottom() - 16.0;
     let left = area.left() + 16.0;
@@ -45,6 +47,12 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>)
         x += width + 18.0;
     }
     let top = y - LINE * (lines.len() - 1) as f32;
+    if left_out > 0 {
+        let text = format!("{left_out} small panels show theirs when you zoom in or point at them.");
+        let text = paint.layout_no_wrap(text, font, p.ink_soft);
+        let at = Align2::LEFT_CENTER.anchor_size(pos2(left, top - LINE), text.size());
+        paint.galley(at.min, text, p.ink_soft);
+    }
     for (line, y) in lines.into_iter().zip((0_u8..).map(|k| top + LINE * f32::from(k))) {
         for (x, mark, text) in line {
             symbol(paint, x, y, mark);
@@ -65,7 +73,7 @@ fn polishing(m: &Model<'_>) -> &'static str {
 fn width(symbol: LegendSymbol) -> f32 {
     match symbol {
         LegendSymbol::Fill(_) => 18.0,
-        LegendSymbol::Ramp => 48.0,
+        LegendSymbol::Ramp | LegendSymbol::Turns => 48.0,
         LegendSymbol::Pin(_) => 14.0,
         LegendSymbol::Worker(_) | LegendSymbol::Budget => 34.0,
     }
@@ -78,6 +86,9 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) {
         LegendSymbol::Fill(fill) => {
             let swatch = Rect::from_min_size(pos2(x, y - 6.0), vec2(18.0, 12.0));
             paint.rect_filled(swatch, 2.0, fill_color(p, fill));
+            if fill == Fill::Plain(Surface::Lamp) {
+                paint.rect_filled(swatch.with_min_x(swatch.center().x), 2.0, p.rear_lamp);
+            }
             if let Some(hatch) = hatch_of(fill) {
                 hatched(paint, swatch, hatch, p.hatch());
             }
@@ -88,6 +99,14 @@ fn symbol(paint: &Painter, x: f32, y: f32, symbol: LegendSymbol) {
                 let slice = Rect::from_min_size(pos2(x + f32::from(k), y - 6.0), vec2(1.2, 12.0));
                 paint.rect_filled(slice, 0.0, p.ramp(f32::from(k) / 47.0));
             }
+        }
+        LegendSymbol::Turns => {
+            for k in 0..48_u8 {
+                let slice = Rect::from_min_size(pos2(x + f32::from(k), y - 6.0), vec2(1.2, 12.0));
+                paint.rect_filled(slice, 0.0, fill_color(p, Fill::Turn(Surface::Paint, f32::from(k) / 47.0)));
+            }
+            let frame = Rect::from_min_size(pos2(x, y - 6.0), vec2(48.0, 12.0));
+            paint.rect_stroke(frame, 0.0, Stroke::new(1.0, p.seam), StrokeKind::Inside);
         }
         LegendSymbol::Pin(shape) => pin_symbol(paint, pos2(x + 7.0, y), shape, 0.4),
         LegendSymbol::Worker(worker) => {

@@ -1,5 +1,6 @@
 //! The map: pointer and keys to wishes. What it looks like is in [`paint`], where things lie in [`layout`].
 
+mod badges;
 mod draw;
 mod labels;
 #[cfg(test)]
@@ -8,6 +9,7 @@ mod layout;
 mod legend;
 mod paint;
 mod picture;
+mod round;
 mod way;
 
 pub use layout::MapCache;
@@ -45,14 +47,17 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         let Some(picture) = &cache.picture else { return };
         let scene = Arc::clone(picture.scene());
         picture.draw_ground(&paint, cache.shift);
-        paint::rings(&paint, m, cache, &view, &scene, hovered);
+        if let Some(moment) = m.view.moment.filter(|_| scene.overlay == Overlay::Order) {
+            round::at_moment(&paint, cache, &view, &scene, (picture.labels(), cache.shift), moment);
+        }
+        paint::rings(&paint, m, cache, &view, hovered);
         way::draw(&paint, m, &view);
         picture.draw_marks(&paint, cache.shift);
         way::mark(&paint, m, &view);
         draw::stroke(&paint, m, &view);
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
-        legend::draw(&paint, area, &scene, m);
+        legend::draw(&paint, area, &scene, m, picture.labels().left_out);
         if let Some(index) = hovered {
             hover(ui, m, &background, index, &scene);
         }

@@ -21,8 +21,11 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
     for wheel in &m.template.wheels {
         draw_wheel(paint, p, screen(wheel.centre), wheel.radius * view.scale());
     }
-    for (shape, mark) in cache.panels.iter().zip(&scene.panels) {
-        paint.add(filled(view, &shape.vertices, &shape.indices, fill_color(p, mark.fill)));
+    let middle = m.template.length.mm() as f32 / 2.0;
+    for ((shape, mark), panel) in cache.panels.iter().zip(&scene.panels).zip(&m.template.panels) {
+        let rear = panel.surface == Surface::Lamp && panel.label.centre.x > middle;
+        let fill = if rear { rear_lamp(p, mark.fill) } else { fill_color(p, mark.fill) };
+        paint.add(filled(view, &shape.vertices, &shape.indices, fill));
         if let Some(hatch) = hatch_of(mark.fill) {
             for (from, to) in &shape.hatches[hatch] {
                 paint.line_segment([screen(*from), screen(*to)], Stroke::new(1.0, p.hatch()));
@@ -40,7 +43,10 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
     }
     let line = |points: &[MapPoint]| points.iter().map(|p| screen(*p)).collect::<Vec<Pos2>>();
     for decor in &cache.decor {
-        paint.add(Shape::line(line(&decor.points), Stroke::new(FINE, p.quiet)));
+        // What one can take hold of is drawn a little stronger than what is only a shape of the sheet metal.
+        let shape_only = matches!(decor.kind, FeatureKind::BodyLine | FeatureKind::Edge | FeatureKind::Trim);
+        let color = if shape_only { p.quiet } else { p.seam };
+        paint.add(Shape::line(line(&decor.points), Stroke::new(FINE * p.line, color)));
     }
     for kind in [SeamKind::Middle, SeamKind::Gap, SeamKind::Contour] {
         for seam in cache.seams.iter().filter(|s| s.kind == kind) {
@@ -57,9 +63,6 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
                 }
             }
         }
-    }
-    if scene.overlay == Overlay::Order {
-        way_round(paint, view, scene);
     }
 }
 
@@ -91,41 +94,10 @@ fn draw_wheel(paint: &Painter, p: &Palette, at: Pos2, radius: f32) {
     ring(0.16, p.wheel);
 }
 
-/// The way of each worker from panel to panel as a thin path: whole for the first, dashed for the second.
-fn way_round(paint: &Painter, view: &Viewport, scene: &MapScene) {
-    let p = theme::of(paint.ctx());
-    for (worker, way) in scene.ways.iter().enumerate() {
-        let mut stops: Vec<Pos2> = way.iter().map(|w| to_screen(view, w.at)).collect();
-        stops.dedup();
-        let stroke = Stroke::new(1.2 * p.line, theme::worker(worker).gamma_multiply(0.55));
-        paint.extend(path(&stops, stroke, worker));
-    }
-}
-
-/// A path in the manner of a worker.
-pub(super) fn path(points: &[Pos2], stroke: Stroke, worker: usize) -> Vec<Shape> {
-    match worker % 4 {
-        0 => vec![Shape::line(points.to_vec(), stroke)],
-        1 => Shape::dashed_line(points, stroke, 5.0, 4.0),
-        2 => Shape::dashed_line(points, stroke, 10.0, 3.0),
-        _ => Shape::dashed_line(points, stroke, 1.5, 3.0),
-    }
-}
-
 /// What the pointer is over, what is chosen, and who is where.
-pub(super) fn rings(
-    paint: &Painter,
-    m: &Model<'_>,
-    cache: &MapCache,
-    view: &Viewport,
-    scene: &MapScene,
-    hovered: Option<usize>,
-) {
+pub(super) fn rings(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, hovered: Option<usize>) {
     let p = theme::of(paint.ctx());
     let screen = |p: MapPoint| to_screen(view, p);
-    if scene.overlay == Overlay::Order {
-        ways(paint, m, cache, view, scene);
-    }
     let ring = |index: usize, stroke: Stroke| {
         let points: Vec<Pos2> = cache.panels[index].outline.iter().map(|p| screen(*p)).collect();
         paint.add(Shape::closed_line(points, stroke));
@@ -181,27 +153,6 @@ pub(super) fn pins(paint: &Painter, m: &Model<'_>, view: &Viewport, scene: &MapS
     }
 }
 
-/// Where everybody is at the moment of the chart's cursor: the panel being worked, and the way that led there.
-fn ways(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, scene: &MapScene) {
-    let Some(moment) = m.view.moment else { return };
-    for (worker, way) in scene.ways.iter().enumerate() {
-        let reached = way.iter().take_while(|w| w.from <= moment).count();
-        let first = reached.saturating_sub(LEGS);
-        let points: Vec<Pos2> = way[first..reached].iter().map(|w| to_screen(view, w.at)).collect();
-        for (age, leg) in points.windows(2).rev().enumerate() {
-            let strength = 1.0 - age as f32 / LEGS as f32;
-            let stroke = Stroke::new(1.0 + 2.0 * strength, theme::worker(worker).gamma_multiply(strength));
-            paint.line_segment([leg[0], leg[1]], stroke);
-        }
-        let Some(here) = reached.checked_sub(1).map(|i| &way[i]).filter(|w| moment < w.until) else { continue };
-        let outline: Vec<Pos2> = cache.panels[here.panel].outline.iter().map(|p| to_screen(view, *p)).collect();
-        paint.add(Shape::closed_line(outline, Stroke::new(4.0, theme::worker(worker))));
-    }
-}
-
-/// How many steps of a way are shown behind somebody.
-const LEGS: usize = 4;
-
 pub(super) fn to_screen(view: &Viewport, p: MapPoint) -> Pos2 {
     let p = view.to_screen(p);
     pos2(p.x, p.y)
@@ -216,6 +167,21 @@ pub(super) fn fill_color(p: &Palette, fill: Fill) -> Color32 {
         Fill::Scale(share) => p.ramp(share),
         Fill::Level(level) => p.level(level as usize),
         Fill::LeftOut => p.sheet,
+        Fill::Turn(surface, share) => turn(p, fill_color(p, Fill::Plain(surface)), share),
+    }
+}
+
+/// The later the turn, the darker (or, on a dark table, the lighter).
+fn turn(p: &Palette, surface: Color32, share: f32) -> Color32 {
+    surface.lerp_to_gamma(p.contour, 0.34 * share)
+}
+
+/// As other lamps, with the colour of those at the rear.
+fn rear_lamp(p: &Palette, fill: Fill) -> Color32 {
+    match fill {
+        Fill::Plain(Surface::Lamp) => p.rear_lamp,
+        Fill::Turn(Surface::Lamp, share) => turn(p, p.rear_lamp, share),
+        other => fill_color(p, other),
     }
 }
 

@@ -1,14 +1,14 @@
 //! The drawn map kept from frame to frame, as triangles: made anew only when what it shows, how it lies or how it looks has
 //! changed. While the map is dragged it is moved as it is.
 
-use super::labels::{self, Placed};
+use super::labels::{self, Labels};
 use super::layout::MapCache;
-use super::paint;
+use super::{paint, round};
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
 use crate::gui::theme::{self, Theme};
 use crate::gui::view_state::Workspace;
-use crate::insight::OrderRow;
+use crate::insight::{OrderRow, PolishOrder};
 use crate::job::Job;
 use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
 use crate::vehicle::Template;
@@ -23,52 +23,61 @@ pub(super) struct Memo {
     job: Arc<Job>,
     template: Arc<Template>,
     overlay: Overlay,
-    rows: Vec<OrderRow>,
+    order: Source,
     scene: Arc<MapScene>,
+}
+
+/// The order that a scene shows.
+#[derive(Debug)]
+enum Source {
+    Coating(Vec<OrderRow>),
+    Polishing(Option<Arc<PolishOrder>>),
+}
+
+impl Source {
+    /// Polishing has an order of its own, shown while it is planned.
+    fn polishing(m: &Model<'_>) -> bool {
+        m.view.overlay == Overlay::Order && m.view.workspace == Workspace::Correction
+    }
+
+    fn now(m: &Model<'_>) -> Self {
+        if Self::polishing(m) { Self::Polishing(m.polishing.order.clone()) } else { Self::Coating(m.rows.to_vec()) }
+    }
+
+    fn is_now(&self, m: &Model<'_>) -> bool {
+        match self {
+            Self::Coating(rows) => !Self::polishing(m) && rows == m.rows,
+            Self::Polishing(order) => {
+                Self::polishing(m) && order.as_ref().map(Arc::as_ptr) == m.polishing.order.as_ref().map(Arc::as_ptr)
+            }
+        }
+    }
 }
 
 impl Memo {
     /// The scene of this frame: the one that is there, or a new one.
     pub(super) fn scene(memo: &mut Option<Self>, m: &Model<'_>) -> Arc<MapScene> {
-        if m.view.overlay == Overlay::Order && m.view.workspace == Workspace::Correction {
-            return Self::polishing(memo, m);
-        }
         if let Some(memo) = memo
             && Arc::ptr_eq(&memo.job, m.job)
             && Arc::ptr_eq(&memo.template, m.template)
             && memo.overlay == m.view.overlay
-            && memo.rows == m.rows
+            && memo.order.is_now(m)
         {
             return Arc::clone(&memo.scene);
         }
-        let scene = Arc::new(map_scene(m.job, m.template, m.insight, m.view.overlay, m.rows));
+        let order = Source::now(m);
+        let scene = Arc::new(match &order {
+            Source::Coating(rows) => map_scene(m.job, m.template, m.insight, m.view.overlay, rows),
+            Source::Polishing(order) => polish_order_map(m.job, m.template, m.insight, order.as_deref()),
+        });
         *memo = Some(Self {
             job: Arc::clone(m.job),
             template: Arc::clone(m.template),
             overlay: m.view.overlay,
-            rows: m.rows.to_vec(),
+            order,
             scene: Arc::clone(&scene),
         });
         scene
-    }
-
-    /// The order of polishing comes from a planner of its own, so what it shows is compared instead of where it comes from.
-    fn polishing(memo: &mut Option<Self>, m: &Model<'_>) -> Arc<MapScene> {
-        let scene = polish_order_map(m.job, m.template, m.insight, m.polishing.order.as_ref());
-        match memo {
-            Some(memo) if *memo.scene == scene => Arc::clone(&memo.scene),
-            _ => {
-                let scene = Arc::new(scene);
-                *memo = Some(Self {
-                    job: Arc::clone(m.job),
-                    template: Arc::clone(m.template),
-                    overlay: Overlay::Body, // none that a job is looked at under, so that the next one is made anew
-                    rows: Vec::new(),
-                    scene: Arc::clone(&scene),
-                });
-                scene
-            }
-        }
     }
 }
 
@@ -116,7 +125,7 @@ pub(super) struct Picture {
     /// Under the rings of what is chosen, and above them.
     ground: Vec<Shape>,
     marks: Vec<Shape>,
-    labels: Vec<Placed>,
+    labels: Labels,
 }
 
 impl Picture {
@@ -139,12 +148,16 @@ impl Picture {
         cache.prepare(m.template, view.scale());
         let reading = m.current().filter(|_| m.view.overlay == Overlay::Film && m.view.workspace == Workspace::Survey);
         let hidden = reading.map(|(i, _)| i);
-        let ground = recorded(paint, |paint| paint::vehicle(paint, m, cache, view, &scene)).0;
         let (marks, labels) = recorded(paint, |paint| {
             let labels = labels::draw(paint, m, cache, view, &scene, hidden);
-            paint::pins(paint, m, view, &scene, &labels);
+            paint::pins(paint, m, view, &scene, &labels.placed);
             labels
         });
+        let ground = recorded(paint, |paint| {
+            paint::vehicle(paint, m, cache, view, &scene);
+            round::draw(paint, view, &scene, &labels);
+        })
+        .0;
         cache.picture = Some(Self { look, view: *view, area: paint.clip_rect(), ground, marks, labels });
         Vec2::ZERO
     }
@@ -159,7 +172,7 @@ impl Picture {
         same.then(|| Vec2::new(by.x, by.y))
     }
 
-    /// Surfaces, hatches, seams and contour.
+    /// Surfaces, hatches, seams, contour and the ways round.
     pub(super) fn draw_ground(&self, paint: &Painter, shift: Vec2) {
         put(paint, &self.ground, shift);
     }
@@ -174,9 +187,14 @@ impl Picture {
         &self.look.scene
     }
 
+    /// Where its labels stand, before the picture is moved.
+    pub(super) fn labels(&self) -> &Labels {
+        &self.labels
+    }
+
     /// The panel whose label beside the vehicle is at a place, the picture being moved by `shift`.
     pub(super) fn label_at(&self, at: eframe::egui::Pos2, shift: Vec2) -> Option<usize> {
-        self.labels.iter().find(|l| !l.inside && l.rect.translate(shift).contains(at)).map(|l| l.panel)
+        self.labels.placed.iter().find(|l| !l.inside && l.rect.translate(shift).contains(at)).map(|l| l.panel)
     }
 }
 

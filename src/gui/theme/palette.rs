@@ -34,8 +34,9 @@ pub(in crate::gui) struct Palette {
     pub(in crate::gui) paint: Color32,
     /// Glass.
     pub(in crate::gui) glass: Color32,
-    /// Lamps.
+    /// Lamps, and those at the rear.
     pub(in crate::gui) lamp: Color32,
+    pub(in crate::gui) rear_lamp: Color32,
     /// Bare trim.
     pub(in crate::gui) trim: Color32,
     /// What is chosen, and the one thing to press.
@@ -115,6 +116,7 @@ const LIGHT: Palette = Palette {
     paint: rgb(0xEB, 0xEF, 0xF3),
     glass: rgb(0xC6, 0xD8, 0xE6),
     lamp: rgb(0xF6, 0xEC, 0xC9),
+    rear_lamp: rgb(0xF0, 0xD6, 0xCD),
     trim: rgb(0xD2, 0xD7, 0xDD),
     accent: rgb(0x17, 0x4A, 0x7C),
     on_accent: rgb(0xFF, 0xFF, 0xFF),
@@ -147,6 +149,7 @@ const DARK: Palette = Palette {
     paint: rgb(0x2B, 0x33, 0x3C),
     glass: rgb(0x24, 0x42, 0x5A),
     lamp: rgb(0x4B, 0x45, 0x2E),
+    rear_lamp: rgb(0x4F, 0x3B, 0x36),
     trim: rgb(0x3B, 0x44, 0x4E),
     accent: rgb(0x8E, 0xC4, 0xF4),
     on_accent: rgb(0x0C, 0x1B, 0x2A),
@@ -179,6 +182,7 @@ const SUNLIGHT: Palette = Palette {
     paint: Color32::WHITE,
     glass: rgb(0xBC, 0xD8, 0xEE),
     lamp: rgb(0xFF, 0xF0, 0xB8),
+    rear_lamp: rgb(0xFF, 0xD9, 0xCE),
     trim: rgb(0xC0, 0xC0, 0xC0),
     accent: rgb(0x00, 0x38, 0x6E),
     on_accent: Color32::WHITE,

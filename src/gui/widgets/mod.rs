@@ -10,7 +10,7 @@ pub(super) use budget_bar::{budget_bars, removal_bar};
 pub(super) use entry_field::entry_field;
 pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
 pub(super) use panel_head::panel_head;
-pub(super) use symbols::{hatched, pin_symbol, worker_badge};
+pub(super) use symbols::{hatched, pin_symbol, worker_badge, worker_shape};
 
 use super::theme;
 use eframe::egui::{self, Ui};

@@ -4,8 +4,19 @@ use crate::gui::theme;
 use crate::scene::{DefectClass, PinShape};
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
 
-/// A number in the shape and colour of a worker. `filled` for the one who applies, a ring for the one who levels.
+/// A number in the shape and colour of a worker.
 pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worker: usize, text: &str) {
+    worker_shape(paint, at, radius, worker);
+    if !text.is_empty() {
+        // Three figures are made to fit.
+        let share = if text.chars().count() > 2 { 0.95 } else { 1.15 };
+        let font = FontId::new((radius * share).clamp(9.0, 16.0), theme::bold_family());
+        paint.text(at, Align2::CENTER_CENTER, text, font, theme::text_on(theme::worker(worker)));
+    }
+}
+
+/// The shape of a worker, without a number.
+pub(in crate::gui) fn worker_shape(paint: &Painter, at: Pos2, radius: f32, worker: usize) {
     let p = theme::of(paint.ctx());
     let fill = theme::worker(worker);
     let line = Stroke::new(1.0, p.contour);
@@ -27,10 +38,6 @@ pub(in crate::gui) fn worker_badge(paint: &Painter, at: Pos2, radius: f32, worke
         _ => {
             paint.add(Shape::convex_polygon(regular(at, radius * 1.2, 4, 0.0), fill, line));
         }
-    }
-    if !text.is_empty() {
-        let size = (radius * 1.15).clamp(9.0, 16.0);
-        paint.text(at, Align2::CENTER_CENTER, text, FontId::new(size, theme::bold_family()), theme::text_on(fill));
     }
 }
 

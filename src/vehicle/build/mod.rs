@@ -17,6 +17,7 @@ use crate::finding::Finding;
 use crate::geometry::{FloorPoint, MapPoint};
 use crate::units::Millimetres;
 pub(super) use curves::Curves;
+use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
 
 /// Builds the template, or says everything that keeps it from being built.
@@ -28,6 +29,9 @@ pub(super) fn build(file: &TemplateFile) -> Result<Template, TemplateError> {
     let openings = panels::openings(file, &curves, &mut faults);
     let size = size(file, &mut faults);
     let (Some([length, width, height]), true) = (size, faults.is_empty()) else {
+        // What is written once for both sides is said once.
+        let mut said = BTreeSet::new();
+        faults.retain(|f| said.insert((f.place.clone(), f.cause.clone())));
         return Err(TemplateError::Findings(faults));
     };
     let seams::Seams { list: seams, rim, neighbours, faults } = seams::seams(&drawn, &openings, &curves);

@@ -1,7 +1,7 @@
 //! Overlaps, gaps, self-crossing outlines, sides that differ.
 
 use crate::finding::{Code, Finding};
-use crate::geometry::{MapCurve, MapVector, Outline, crossings};
+use crate::geometry::{MapCurve, MapPoint, MapVector, Outline, crossings};
 use crate::vehicle::id::{PanelId, Side};
 use crate::vehicle::template::{Seam, Template};
 
@@ -23,7 +23,7 @@ fn overlaps(t: &Template, findings: &mut Vec<Finding>) {
     let found = crossings(&curves);
     let none = found.is_empty();
     for c in found {
-        let at = format!("at x {:.0}, y {:.0} mm", c.at.x, c.at.y);
+        let at = near(c.at);
         let users = [c.first, c.second].map(|i| t.seams.get(i));
         let name = |seam: Option<&Seam>| match seam {
             Some(seam) => format!("panel \"{}\"", t.panels[seam.left].id),
@@ -56,7 +56,7 @@ fn nested(t: &Template, findings: &mut Vec<Finding>) {
         if let Some(panel) = t.panel_at(probe) {
             findings.push(Finding::new(
                 Code::TemplateOverlap,
-                format!("an opening and panel \"{}\"", t.panels[panel].id),
+                format!("panel \"{}\" and an opening, {}", t.panels[panel].id, near(probe)),
                 "one covers the other",
                 "let them share the curve between them",
             ));
@@ -67,7 +67,7 @@ fn nested(t: &Template, findings: &mut Vec<Finding>) {
         for (_, outer) in t.panels.iter().enumerate().filter(|(j, p)| *j != i && p.outline.contains(probe)) {
             findings.push(Finding::new(
                 Code::TemplateOverlap,
-                format!("panels \"{}\" and \"{}\"", inner.id, outer.id),
+                format!("panels \"{}\" and \"{}\", {}", inner.id, outer.id, near(probe)),
                 "one covers the other",
                 "let them share the curve between them",
             ));
@@ -97,7 +97,7 @@ fn slits(t: &Template, findings: &mut Vec<Finding>) {
         if let Some((at, other)) = across {
             findings.push(Finding::new(
                 Code::TemplateGap,
-                format!("panels \"{}\" and \"{}\", at x {:.0}, y {:.0} mm", own.id, t.panels[other].id, at.x, at.y),
+                format!("panels \"{}\" and \"{}\", {}", own.id, t.panels[other].id, near(at)),
                 "there is a narrow slit between them",
                 "let them use the same points",
             ));
@@ -105,8 +105,13 @@ fn slits(t: &Template, findings: &mut Vec<Finding>) {
     }
 }
 
+/// A place of the map in words.
+fn near(at: MapPoint) -> String {
+    format!("at x {:.0}, y {:.0} mm", at.x, at.y)
+}
+
 /// A place well inside a panel.
-fn probe(t: &Template, panel: usize) -> Option<crate::geometry::MapPoint> {
+fn probe(t: &Template, panel: usize) -> Option<MapPoint> {
     let p = &t.panels[panel];
     Some(p.label.centre).filter(|at| p.outline.contains(*at))
 }
@@ -120,7 +125,7 @@ fn gaps(t: &Template, findings: &mut Vec<Finding>) {
         let at = gap.bounds().center();
         findings.push(Finding::new(
             Code::TemplateGap,
-            format!("at x {:.0}, y {:.0} mm", at.x, at.y),
+            near(at),
             format!("{:.0} mm² inside the contour belong to no panel", gap.map_area_mm2()),
             "let neighbours use the same points, or declare an opening",
         ));
