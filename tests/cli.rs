@@ -300,6 +300,8 @@ fn check_reports_on_every_file_also_after_one_that_can_not_be_read() {
     }
     assert!(data.contains("[job-defect-range] panels[bonnet-left].defects[0].quantity"), "{data}");
     assert!(data.contains("[template-overlap]"), "{data}");
+    // The bonnet is written on line 23, its name from column 14 on.
+    assert!(data.contains("overlap.ron:23:14: fault [template-overlap] panel \"bonnet-left\""), "{data}");
     assert_eq!(notes.lines().filter(|l| l.starts_with("error: ")).count(), 3, "{notes}");
     assert_eq!(notes.lines().filter(|l| l.starts_with("hint: ")).count(), 3, "{notes}");
     assert_eq!(notes.lines().count(), 6, "{notes}");

@@ -21,9 +21,12 @@ fn findings(file: &str) -> Vec<Finding> {
     }
 }
 
+/// A place as a finding names it, and a part of the line of the file on which it is written, if it is.
+type Place = (&'static str, Option<&'static str>);
+
 /// A broken template, what it breaks, and places that have to be named: of the drawing as coordinates in mm, of the file as the
 /// line on which the panel, point or field is written. Worked out by hand from the coordinates in the files.
-const CASES: [(&str, Code, &[(&str, Option<&str>)]); 21] = [
+const CASES: [(&str, Code, &[Place]); 21] = [
     // The front edge of the glass lies 500 mm in front of the rear edge of the bonnet.
     (
         "overlap.ron",
