@@ -13,6 +13,8 @@ use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, Ui, pos2,
 const NAMES: f32 = 132.0;
 /// Height of the windows under the bars of a lane.
 const STRIP: f32 = 19.0;
+/// Least distance between two times along the top.
+const LEAST_APART: f32 = 52.0;
 /// Room for the clock along the top.
 const CLOCK: f32 = 20.0;
 
@@ -79,11 +81,15 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 fn grid(paint: &Painter, plot: Rect, end: i64, tick: i64, x: impl Fn(i64) -> f32) {
     let p = theme::of(paint.ctx());
     let font = FontId::proportional(12.0);
-    let mut at = 0;
-    while at <= end {
+    // Where the lines stand close, only some of them have room for their time.
+    let tick = tick.max(1);
+    let sparse = (LEAST_APART / (x(tick) - x(0)).max(1.0)).ceil().max(1.0) as i64;
+    for k in 0..=end / tick {
+        let at = k * tick;
         paint.vline(x(at), plot.y_range(), Stroke::new(1.0, p.hairline));
-        paint.text(pos2(x(at), plot.top() - 4.0), Align2::CENTER_BOTTOM, clock(at), font.clone(), p.ink_soft);
-        at += tick;
+        if k % sparse == 0 {
+            paint.text(pos2(x(at), plot.top() - 4.0), Align2::CENTER_BOTTOM, clock(at), font.clone(), p.ink_soft);
+        }
     }
 }
 
