@@ -353,8 +353,8 @@ impl Names for (&str, &str) {
 fn the_feel_moves_the_window_of_what_is_to_come() {
     let mut bay = Bay::open(coating("coupe"));
     let product = Product::default();
-    let reference = (product.window_min_s, product.window_max_s);
-    let before = window(&lapwright::coat::Air::default(), &product);
+    let air = lapwright::coat::Air::default();
+    let before = window(&air, &product);
     let levelled = loop {
         assert!(bay.step(0), "something is levelled");
         let day = bay.day();
@@ -366,7 +366,7 @@ fn the_feel_moves_the_window_of_what_is_to_come() {
     };
     let operation = bay.spec.operations[levelled].id.clone();
     bay.note(Event::Felt { operation, feel: Feel::Dragging });
-    let after = bay.day().window(before, reference);
+    let after = bay.day().window(before, &air, &product);
     assert!(after.max_s < before.max_s, "{after:?} {before:?}");
     assert_eq!(bay.day().felt(levelled), Some(Feel::Dragging));
     bay.spec = with_window(&bay.spec, after);
@@ -387,4 +387,43 @@ fn the_last_lap_remembers_what_was_found() {
     let day = Day::replay(&spec, &log);
     let marks: Vec<_> = day.lap().iter().map(|(p, m)| (p.as_str(), *m)).collect();
     assert_eq!(marks, [("a", LapMark::Fine), ("b", LapMark::Saved), ("c", LapMark::ToPolish)]);
+}
+
+/// The sun comes round: a warmer surface shortens the window, and what the towel said before stays said.
+#[test]
+fn another_air_moves_the_window_and_keeps_what_was_learned() {
+    use lapwright::coat::Air;
+    use lapwright::units::Celsius;
+    let spec = coating("coupe");
+    let (air, product) = (Air::default(), Product::default());
+    let warm = Air { surface_temp_c: Celsius::of(28.0), ..air };
+    let (before, in_sun) = (window(&air, &product), window(&warm, &product));
+    let (apply, level) = (&spec.operations[0], &spec.operations[1]);
+    let (a, l) = ("apply", "level").clone_into_names(&spec);
+    let mut log = Log::default();
+    log.note(0, Event::Began { worker: a.clone(), operation: apply.id.clone() });
+    log.note(30, Event::Finished { worker: a });
+    log.note(230, Event::Began { worker: l.clone(), operation: level.id.clone() });
+    log.note(260, Event::Finished { worker: l });
+    log.note(261, Event::AirChanged { air: warm });
+    let sun_alone = Day::replay(&spec, &log).window(before, &air, &product);
+    assert_eq!((sun_alone.min_s, sun_alone.max_s), (in_sun.min_s, in_sun.max_s));
+    log.note(262, Event::Felt { operation: level.id.clone(), feel: Feel::Dragging });
+    let felt = Day::replay(&spec, &log).window(before, &air, &product);
+    assert!(felt.max_s < in_sun.max_s);
+    log.note(300, Event::AirChanged { air });
+    let shade = Day::replay(&spec, &log).window(before, &air, &product);
+    assert!(felt.max_s < shade.max_s && shade.max_s < before.max_s, "{shade:?}");
+}
+
+#[test]
+fn a_new_day_leaves_nothing_of_the_old_one() {
+    let spec = coating("coupe");
+    let mut log = Log::default();
+    log.note(0, Event::Began { worker: spec.workers[0].id.clone(), operation: spec.operations[0].id.clone() });
+    log.note(9, Event::StartedOver);
+    assert_eq!(Day::replay(&spec, &log), Day::replay(&spec, &Log::default()));
+    assert_eq!((log.began_s(), log.last_s()), (None, Some(9)));
+    log.note(20, Event::TakenBack);
+    assert_eq!(log.standing().len(), 0);
 }

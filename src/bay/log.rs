@@ -1,6 +1,6 @@
 //! What people tapped, in the order they did.
 
-use crate::coat::Feel;
+use crate::coat::{Air, Feel};
 use crate::units::Seconds;
 use serde::{Deserialize, Serialize};
 
@@ -64,8 +64,25 @@ pub enum Event {
         /// Which place.
         place: String,
     },
+    /// The air or the vehicle's surface is another now, as when the sun comes round.
+    AirChanged {
+        /// What it is from now on.
+        air: Air,
+    },
+    /// Somebody took a fresh pad.
+    PadChanged {
+        /// Who.
+        worker: String,
+    },
+    /// The order that people go by from now on: each operation with who does it.
+    Agreed {
+        /// (operation, worker), in the order of their beginning.
+        order: Vec<(String, String)>,
+    },
     /// The latest entry that still counts is taken back.
     TakenBack,
+    /// Everything before belongs to another day.
+    StartedOver,
 }
 
 /// An event and when it happened.
@@ -110,15 +127,18 @@ impl Log {
         &self.entries
     }
 
-    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it.
+    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it; a
+    /// [`Event::StartedOver`] leaves nothing of what was before.
     pub fn standing(&self) -> Vec<&Entry> {
         let mut standing: Vec<&Entry> = Vec::with_capacity(self.entries.len());
         for entry in &self.entries {
-            if entry.event == Event::TakenBack {
-                while standing.pop_if(|e| e.assumed).is_some() {}
-                standing.pop();
-            } else {
-                standing.push(entry);
+            match entry.event {
+                Event::StartedOver => standing.clear(),
+                Event::TakenBack => {
+                    while standing.pop_if(|e| e.assumed).is_some() {}
+                    standing.pop();
+                }
+                _ => standing.push(entry),
             }
         }
         standing
@@ -127,6 +147,11 @@ impl Log {
     /// What [`Event::TakenBack`] would take away.
     pub fn latest(&self) -> Option<&Entry> {
         self.standing().into_iter().rev().find(|e| !e.assumed)
+    }
+
+    /// The moment of the last entry, taken back or not.
+    pub fn last_s(&self) -> Option<Seconds> {
+        self.entries.last().map(|e| e.at_s)
     }
 
     /// When the day began, if it did.

@@ -20,4 +20,4 @@ pub use feel::{Feel, FeelAt, factor_after, window_after};
 pub use last_lap::{LapPace, LapPlace, LapStop, last_lap};
 pub use product::{Product, seconds_to_apply, seconds_to_level};
 pub use verdict::{AirVerdict, LEAST_MARGIN, assess, assess_surfaces};
-pub use window::{MeasuredWindow, Window, window, window_factor, window_from_patch, window_over};
+pub use window::{MeasuredWindow, Window, window, window_factor, window_from_patch, window_over, window_times};
