@@ -271,6 +271,19 @@ impl Day {
         })
     }
 
+    /// Whether somebody is at something for longer than it should take, or away for longer than they said.
+    pub fn is_behind(&self, problem: &ProblemSpec, now_s: Seconds) -> bool {
+        self.workers.iter().any(|person| {
+            let longer = person.doing.is_some_and(|o| match self.operations[o] {
+                Progress::Running { since, worked, .. } => {
+                    person.away.is_none() && since + problem.operations[o].duration_s - worked <= now_s
+                }
+                _ => false,
+            });
+            longer || person.away.is_some_and(|a| a.since + a.for_s <= now_s)
+        })
+    }
+
     /// What somebody is at, and since when, by index.
     pub fn doing(&self, worker: usize) -> Option<(usize, Seconds)> {
         let operation = self.workers[worker].doing?;

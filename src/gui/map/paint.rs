@@ -102,6 +102,10 @@ pub(super) fn rings(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Vie
         let points: Vec<Pos2> = cache.panels[index].outline.iter().map(|p| screen(*p)).collect();
         paint.add(Shape::closed_line(points, stroke));
     };
+    for here in &scene.here {
+        ring(here.panel, Stroke::new(7.0, p.contour));
+        ring(here.panel, Stroke::new(5.0, theme::worker(here.worker)));
+    }
     if let Some(index) = hovered {
         ring(index, Stroke::new(1.6, p.contour));
     }
@@ -167,6 +171,8 @@ pub(super) fn fill_color(p: &Palette, fill: Fill) -> Color32 {
         Fill::Scale(share) => p.ramp(share),
         Fill::Level(level) => p.level(level as usize),
         Fill::LeftOut => p.sheet,
+        Fill::Wet => p.wet,
+        Fill::Done => p.done,
         Fill::Turn(surface, share) => turn(p, fill_color(p, Fill::Plain(surface)), share),
     }
 }
@@ -190,6 +196,7 @@ pub(super) fn hatch_of(fill: Fill) -> Option<usize> {
     match fill {
         Fill::Level(Level::Leave) => None,
         Fill::Level(level) => Some((level as usize).saturating_sub(1).min(3)),
+        Fill::Wet => Some(0),
         _ => None,
     }
 }
