@@ -213,6 +213,11 @@ impl Day {
         Ok(())
     }
 
+    /// Whether an entry that somebody began this would count.
+    pub fn can_begin(&self, problem: &ProblemSpec, worker: usize, operation: usize) -> bool {
+        self.clone().begin(problem, worker, operation, Seconds::MAX).is_ok()
+    }
+
     /// Counts what was worked until now.
     fn pause(&mut self, worker: usize, at: Seconds) {
         if self.workers[worker].away.is_some() {

@@ -2,6 +2,7 @@
 
 mod action;
 mod app;
+mod bay;
 mod bodies;
 mod chart;
 mod dispatch;

@@ -12,10 +12,14 @@ mod order;
 mod polishing;
 mod work;
 
-pub use bay::{BayFacts, BayScene, Card, CardState, Doing, WindowPhase, WindowRow, bay_map, bay_scene};
+pub use bay::{
+    BayFacts, BayScene, Card, CardState, Doing, LapPlaceRow, LapRow, LapScene, WindowPhase, WindowRow, bay_map,
+    bay_scene, lap_map, lap_scene,
+};
 pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};
 pub use map::{
-    Badge, DefectClass, Fill, Here, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint, map_scene,
+    Badge, DefectClass, Fill, Here, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint,
+    map_scene,
 };
 pub use polishing::{polish_chart, polish_order_map};
 pub use work::Work;

@@ -47,12 +47,7 @@ impl RestRun {
     ///
     /// # Errors
     /// What the system says when it has no thread to give.
-    pub fn start(
-        problem: Arc<ProblemSpec>,
-        so_far: SoFar,
-        known: Vec<PlanRow>,
-        waker: Waker,
-    ) -> std::io::Result<Self> {
+    pub fn start(problem: Arc<ProblemSpec>, so_far: SoFar, known: Vec<PlanRow>, waker: Waker) -> std::io::Result<Self> {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, answer) = sync_channel(1);
         let control = Deadline { started: Instant::now(), stop: Arc::clone(&stop) };

@@ -17,7 +17,7 @@ pub use layout::MapCache;
 use super::action::{Action, Model, ViewChange};
 use super::edit::VehicleWish;
 use super::theme;
-use super::view_state::Tool;
+use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
 use crate::scene::{MapScene, Overlay};
@@ -254,7 +254,7 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
         |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            let switched = m.view.overlay != Overlay::Body;
+            let switched = m.view.overlay != Overlay::Body && m.view.workspace != Workspace::Bay;
             for overlay in Overlay::ALL.into_iter().filter(|_| switched) {
                 let chosen = m.view.overlay == overlay;
                 if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {

@@ -16,7 +16,8 @@ pub(super) fn call(facts: &BayFacts<'_>) -> Option<String> {
     };
     let board = &facts.board.workers[worker];
     let next = board.current.map(|c| c.operation).or_else(|| board.next.first().map(|n| n.operation));
-    let next = next.map_or_else(|| "nothing left for me".to_owned(), |o| format!("{} next", spoken(&facts.doing(o).name)));
+    let next =
+        next.map_or_else(|| "nothing left for me".to_owned(), |o| format!("{} next", spoken(&facts.doing(o).name)));
     let done = done.name.replace(", ", " ");
     Some(format!("{done} {is}, {next}"))
 }

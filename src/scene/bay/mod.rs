@@ -2,10 +2,14 @@
 
 mod call;
 mod cards;
+mod lap;
+mod lap_map;
 mod map;
 mod windows;
 
 pub use cards::{Card, CardState};
+pub use lap::{LapPlaceRow, LapRow, LapScene, lap_scene};
+pub use lap_map::lap_map;
 pub use map::bay_map;
 pub use windows::{WindowPhase, WindowRow};
 

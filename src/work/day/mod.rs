@@ -172,7 +172,8 @@ impl DayRun {
             match result {
                 Ok(()) => self.count(entry, waker),
                 Err(error) => {
-                    self.failure = Some(format!("A tap could not be written to the disk, so it does not count: {error}"));
+                    self.failure =
+                        Some(format!("A tap could not be written to the disk, so it does not count: {error}"));
                 }
             }
         }

@@ -33,6 +33,15 @@ impl DayRun {
         }
     }
 
+    /// Notes several things that come from one tap; taking it back takes all of them.
+    pub fn tap_all(&mut self, events: Vec<Event>, waker: &Waker) {
+        if self.place != Place::Nowhere {
+            for (index, event) in events.into_iter().enumerate() {
+                self.send(Entry { at_s: self.now_s(), event, assumed: index > 0 }, waker);
+            }
+        }
+    }
+
     /// Sends an entry to the disk; it counts when it is there.
     pub(super) fn send(&mut self, entry: Entry, waker: &Waker) {
         let Place::File(path) = &self.place else { return self.count(entry, waker) };

@@ -1,0 +1,37 @@
+//! What is said aloud, over the map, large; and what can't be met any more.
+
+use crate::gui::action::Model;
+use crate::gui::theme;
+use eframe::egui::{Align, FontId, Rect, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2};
+
+/// Room for the buttons at the top right of the map.
+const BUTTONS: f32 = 176.0;
+
+/// Draws the call and the warnings over the top of the map.
+pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
+    let p = theme::of(ui.ctx());
+    let Some(scene) = &m.bay.scene else { return };
+    let failure = m.day_run().failure.iter().map(|f| (f, p.stop));
+    let lines = failure.chain(scene.warnings.iter().map(|w| (w, p.note)));
+    let mut at = area.min + vec2(12.0, 8.0);
+    let width = area.width() - 12.0 - BUTTONS;
+    let mut band = |text: &str, ink, font: FontId| {
+        let mut job = eframe::egui::text::LayoutJob::simple(text.to_owned(), font, ink, width - 24.0);
+        job.halign = Align::LEFT;
+        let galley = ui.painter().layout_job(job);
+        let place = Rect::from_min_size(at, vec2(galley.size().x + 24.0, galley.size().y + 10.0));
+        ui.painter().rect(place, 8.0, p.sheet, Stroke::new(1.5, ink), StrokeKind::Inside);
+        ui.painter().galley(place.min + vec2(12.0, 5.0), galley, ink);
+        at = pos2(at.x, place.bottom() + 6.0);
+        let heard = ui.scope_builder(UiBuilder::new().max_rect(place), |ui| ui.unique_id()).inner;
+        let response = ui.interact(place, heard, eframe::egui::Sense::hover());
+        response.widget_info(|| eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Status, true, text));
+    };
+    if let Some(call) = &scene.call {
+        let long = call.chars().count() > 60;
+        band(&format!("“{call}”"), p.ink, FontId::new(if long { 22.0 } else { 28.0 }, theme::bold_family()));
+    }
+    for (text, ink) in lines {
+        band(text, ink, FontId::new(18.0, theme::bold_family()));
+    }
+}
