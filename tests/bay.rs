@@ -2,11 +2,15 @@
 
 #![expect(clippy::expect_used, clippy::panic, reason = "a test says what it expected")]
 
+#[path = "support/day.rs"]
+mod day_support;
+
+use day_support::check_rest;
 use lapwright::bay::{Board, Day, Event, LapMark, Log, with_window};
 use lapwright::coat::{Feel, Product, window};
 use lapwright::crew::{
-    Control, Limits, PlanFile, PlanRow, Problem, ProblemSpec, Replanned, Rule, Schedule, State, is_of_the_present,
-    replan, rest_of, solve, violations,
+    Control, Limits, PlanFile, PlanRow, Problem, ProblemSpec, Replanned, Schedule, State, is_of_the_present, replan,
+    rest_of, solve,
 };
 use lapwright::file::{SAMPLE, job_from_text};
 use lapwright::insight::{Insight, crew_problem};
@@ -100,41 +104,10 @@ impl Bay {
         }
         let rest = rest_of(&self.spec, &so_far);
         let planned = replan(&rest, &self.known, &LIMITS, &Silent).expect("a sound rest").expect("an order");
-        self.check(&planned, &so_far.operations);
+        check_rest(&self.spec, &planned, &so_far.operations);
         self.late.extend(planned.late.iter().map(|l| l.operation.clone()));
         self.known.clone_from(&planned.plan.operations);
         self.plan = Some(planned);
-    }
-
-    /// The rest by its own rules, then past and rest together by the rules of the whole day.
-    fn check(&self, planned: &Replanned, states: &[State]) {
-        let rest = Problem::try_from((*planned.problem).clone()).expect("a sound rest");
-        assert_eq!(violations(&rest, &planned.plan), [], "the rest keeps its rules");
-
-        let mut whole = self.spec.clone();
-        let mut rows = Vec::new();
-        let mut past = Vec::new();
-        for (operation, state) in whole.operations.iter_mut().zip(states) {
-            match *state {
-                State::Done { worker, start_s, end_s } | State::Running { worker, start_s, end_s } => {
-                    operation.duration_s = end_s - start_s;
-                    past.push(operation.id.clone());
-                    rows.push(PlanRow { id: operation.id.clone(), worker: self.name(worker), start_s });
-                }
-                State::ToDo => {}
-            }
-        }
-        let ahead = planned.plan.operations.iter().filter(|r| !is_of_the_present(&r.id) && !past.contains(&r.id));
-        rows.extend(ahead.map(|r| PlanRow { start_s: r.start_s + planned.origin_s, ..r.clone() }));
-        let plan = PlanFile { operations: rows, makespan_s: 0, walking_s: 0, cost: 0, bound: 0 };
-        let whole = Problem::try_from(whole).expect("a sound day");
-        for violation in violations(&whole, &plan) {
-            let over = violation.operations.iter().all(|o| past.contains(o));
-            let excused = violation.rule == Rule::MaxLag
-                && violation.operations.iter().any(|o| planned.late.iter().any(|l| l.operation == *o));
-            let figure = matches!(violation.rule, Rule::Figure | Rule::Bound);
-            assert!(over || excused || figure, "{violation} at {}", self.now);
-        }
     }
 
     /// When the next thing happens by plan: a person's next beginning or end.
