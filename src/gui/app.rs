@@ -98,8 +98,8 @@ impl App {
             order,
             rows: Vec::new(),
             polishing,
+            view: ViewState::on(&bay),
             bay,
-            view: ViewState::default(),
             cache: MapCache::default(),
             path,
             asked: None,
@@ -144,8 +144,10 @@ impl App {
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
         *self = Self { frames: self.frames, ..fresh };
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
-        self.view.workspace = workspace;
-        self.view.overlay = workspace.overlay();
+        if !self.bay.is_running() {
+            self.view.workspace = workspace;
+            self.view.overlay = workspace.overlay();
+        }
     }
 
     /// The job as it is now.

@@ -1,6 +1,6 @@
 //! What the window shows of a job: neither saved nor undone.
 
-use super::bay::BayView;
+use super::bay::{BayState, BayView};
 use super::entry::Entry;
 use crate::geometry::Viewport;
 use crate::polish::DefectKind;
@@ -144,6 +144,16 @@ pub(super) struct ViewState {
     pub(super) open_step: Option<usize>,
     pub(super) mix: Mix,
     pub(super) bay: BayView,
+}
+
+impl ViewState {
+    /// What is shown first: a day that runs, otherwise the survey.
+    pub(super) fn on(bay: &BayState) -> Self {
+        let Some(trade) = bay.running() else { return Self::default() };
+        let workspace = Workspace::Bay;
+        let bay = BayView { trade, ..BayView::default() };
+        Self { workspace, overlay: workspace.overlay(), bay, ..Self::default() }
+    }
 }
 
 impl Default for ViewState {

@@ -11,8 +11,8 @@ use lapwright::file::{Loaded, RealDisk, SAMPLE, day_path, job_from_text, read_da
 use lapwright::gui::{App, install_theme};
 use lapwright::job::{Job, Vehicle};
 use lapwright::vehicle::load_embedded;
-use lapwright::work::{Clock, DayRun, Effort, HandClock};
-use std::path::{Path, PathBuf};
+use lapwright::work::{DayRun, Effort, HandClock};
+use std::path::PathBuf;
 use std::sync::Arc;
 use tempfile::TempDir;
 
@@ -23,6 +23,7 @@ pub(super) struct Bay {
     pub(super) window: Harness<'static, App>,
     pub(super) clock: Arc<HandClock>,
     pub(super) folder: TempDir,
+    polishes: bool,
 }
 
 /// The sample on another body, with nothing read.
@@ -58,7 +59,7 @@ impl Bay {
         save_job(&RealDisk, &path, &loaded.job).unwrap();
         let clock = Arc::new(HandClock::at(1_764_000_000));
         let window = open_window(loaded, Some(path), Arc::clone(&clock), size);
-        let mut bay = Self { window, clock, folder };
+        let mut bay = Self { window, clock, folder, polishes: false };
         bay.tab("Bay");
         bay
     }
@@ -74,20 +75,33 @@ impl Bay {
 
     /// The window is gone as in a crash; the job is opened again.
     pub(super) fn crash(self, gone_s: i64) -> Self {
-        let Self { window, clock, folder } = self;
+        let Self { window, clock, folder, polishes } = self;
         drop(window);
         clock.advance(gone_s);
         let path = folder.path().join("day.job.ron");
         let loaded = read_job(&RealDisk, &path).unwrap();
         let window = open_window(loaded, Some(path), Arc::clone(&clock), SIZE);
-        let mut bay = Self { window, clock, folder };
+        let mut bay = Self { window, clock, folder, polishes: false };
         bay.tab("Bay");
+        if polishes {
+            bay = bay.polishing();
+        }
         bay.rest();
         bay
     }
 
+    /// The same, with the day of polishing on screen.
+    pub(super) fn polishing(mut self) -> Self {
+        self.polishes = true;
+        if self.has("Polishing day") {
+            self.press("Polishing day");
+        }
+        self
+    }
+
     pub(super) fn run(&self) -> &DayRun {
-        self.window.state().coating_day()
+        let app = self.window.state();
+        if self.polishes { app.polishing_day() } else { app.coating_day() }
     }
 
     pub(super) fn board(&self) -> Board {
@@ -140,7 +154,8 @@ impl Bay {
     /// The button that says that somebody is done with what they are at.
     pub(super) fn done_button(&self, worker: usize) -> String {
         let name = format!("{}, done with ", self.worker(worker));
-        let button = self.window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with(&name)));
+        let button =
+            self.window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with(&name)));
         button.accesskit_node().label().unwrap().clone()
     }
 
@@ -158,9 +173,15 @@ impl Bay {
                 return None;
             }
             match (worker.current, worker.next.first()) {
-                (Some(current), _) => Some((current.end_s.max(now), w, true)),
-                (None, Some(next)) => Some((next.start_s.max(now), w, false)),
-                (None, None) => None,
+                // The expected end moves on while somebody takes longer.
+                (Some(current), _) => {
+                    let takes = self.run().problem().operations[current.operation].duration_s;
+                    Some(((current.start_s + takes).max(now), w, true))
+                }
+                (None, Some(next)) if self.run().holds(w, next.operation).is_empty() || next.start_s > now => {
+                    Some((next.start_s.max(now), w, false))
+                }
+                _ => None,
             }
         });
         let Some((at, worker, ends)) = moments.min() else { return false };
@@ -261,7 +282,7 @@ fn a_tap_that_cannot_be_written_does_not_count_and_says_so() {
 fn a_job_without_a_file_asks_to_be_saved_first_or_only_tries() {
     let clock = Arc::new(HandClock::at(1_000));
     let window = open_window(job_on("coupe"), None, Arc::clone(&clock), SIZE);
-    let mut bay = Bay { window, clock, folder: tempfile::tempdir().unwrap() };
+    let mut bay = Bay { window, clock, folder: tempfile::tempdir().unwrap(), polishes: false };
     bay.tab("Bay");
     assert!(bay.has("Save the job first…") && !bay.has("Start the day"));
     bay.press("Try it without saving");
@@ -305,14 +326,24 @@ fn everything_that_is_pressed_is_large_enough_for_gloves() {
         for node in bay.window.query_all_by_role(Role::Button) {
             let rect = node.rect();
             let of_the_bay = rect.left() > SIZE[0] - 330.0 && rect.top() > 48.0;
-            assert!(!of_the_bay || rect.height() >= 44.0 && rect.width() >= 44.0, "{:?} {rect:?}", node.accesskit_node().label());
+            assert!(
+                !of_the_bay || rect.height() >= 44.0 && rect.width() >= 44.0,
+                "{:?} {rect:?}",
+                node.accesskit_node().label()
+            );
             assert!(rect.left() > rail || rect.height() > 0.0);
         }
         if let Some(asks) = asks {
             bay.press(asks);
         }
     }
-    let done = bay.window.get_by_role_and_label(Role::Button, &bay.done_button(0)).rect();
+    let worker = loop {
+        match (0..2).find(|&w| bay.board().workers[w].current.is_some()) {
+            Some(worker) => break worker,
+            None => bay.advance(5),
+        }
+    };
+    let done = bay.window.get_by_role_and_label(Role::Button, &bay.done_button(worker)).rect();
     assert!(done.width() > 250.0 && done.height() > 80.0, "{done:?}");
 }
 
@@ -360,16 +391,14 @@ fn reading_the_log_of_a_day_that_is_damaged_leaves_it_alone() {
     let file = day_path(&bay.path());
     std::fs::write(&file, "something else\n").unwrap();
     let bay = {
-        let Bay { window, clock, folder } = bay;
+        let Bay { window, clock, folder, .. } = bay;
         drop(window);
         let loaded = read_job(&RealDisk, &folder.path().join("day.job.ron")).unwrap();
         let window = open_window(loaded, Some(folder.path().join("day.job.ron")), Arc::clone(&clock), SIZE);
-        let mut bay = Bay { window, clock, folder };
+        let mut bay = Bay { window, clock, folder, polishes: false };
         bay.tab("Bay");
         bay
     };
     assert!(bay.reads("is left as it is") && !bay.has("Start the day"));
     assert_eq!(std::fs::read_to_string(&file).unwrap(), "something else\n");
-    let _: &dyn Clock = &*bay.clock;
-    let _: &Path = bay.folder.path();
 }

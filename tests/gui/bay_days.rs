@@ -3,14 +3,15 @@
 
 use super::bay::{Bay, SIZE, job_on};
 use eframe::egui::Role;
-use egui_kittest::kittest::Queryable;
+use egui_kittest::kittest::{NodeT, Queryable};
 use lapwright::bay::Event;
 
 #[test]
 fn a_whole_vehicle_in_order_is_done_in_the_time_that_was_planned() {
     let mut bay = Bay::open(job_on("coupe"), SIZE);
     let planned = {
-        let label = bay.window.get_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v.starts_with("About ")));
+        let label =
+            bay.window.get_by(|n| n.role() == Role::Label && n.value().is_some_and(|v| v.starts_with("About ")));
         assert!(label.rect().width() > 0.0);
         bay.run().problem().operations.len()
     };
@@ -56,7 +57,7 @@ fn other_panel(bay: &mut Bay) -> bool {
     let labels: Vec<String> = bay
         .window
         .query_all_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with(&begins)))
-        .map(|n| egui_kittest::kittest::NodeT::accesskit_node(&n).label().unwrap().clone())
+        .map(|n| n.accesskit_node().label().unwrap().clone())
         .collect();
     let Some(second) = labels.get(1) else {
         bay.press("back to the card");
@@ -158,4 +159,64 @@ fn next_of(bay: &Bay) -> Vec<Option<usize>> {
         w.current.map(|c| c.operation).or_else(|| w.next.first().map(|n| n.operation))
     };
     board.workers.iter().map(of).collect()
+}
+
+/// The walk-round: what is fine by one tap for all that is reached from a place, one high spot found and saved, one too late.
+#[test]
+fn the_last_lap_ends_with_every_place_looked_at() {
+    let mut bay = Bay::open(job_on("coupe"), SIZE);
+    bay.press("Start the day");
+    bay.work_to_the_end();
+    assert!(bay.reads("A high spot can be saved for "));
+    let places = |bay: &Bay| -> Vec<String> {
+        let found = bay
+            .window
+            .query_all_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with("High spot, ")));
+        found.map(|n| n.accesskit_node().label().unwrap()["High spot, ".len()..].to_owned()).collect()
+    };
+    let first = places(&bay);
+    assert!(!first.is_empty());
+    bay.press(&format!("High spot, {}", first[0]));
+    assert!(bay.reads("Wet it again, level, check."));
+    bay.press(&format!("It is gone, {}", first[0]));
+    let mut left = None;
+    for _ in 0..60 {
+        bay.advance(10);
+        let open = places(&bay);
+        if left.is_none() && open.len() > 1 && !open.contains(&first[0]) {
+            bay.press(&format!("High spot, {}", open[0]));
+            bay.press(&format!("To polish, {}", open[0]));
+            left = Some(open[0].clone());
+        }
+        match ["All fine, on", "The rest is fine"].into_iter().find(|b| bay.has(b)) {
+            Some(button) => bay.press(button),
+            None => break,
+        }
+    }
+    assert!(bay.reads("All looked at") && bay.reads(&format!("To polish {}", left.unwrap())));
+    let marks = bay.run().day().lap().len();
+    // One tap said that several places are fine; taking it back takes all of them.
+    bay.press("Take back the last tap");
+    assert!(bay.run().day().lap().len() < marks && !bay.reads("All looked at"));
+    let bay = bay.crash(60);
+    assert!(bay.reads("Last lap, "));
+}
+
+/// Polishing is worked the same way, on a log of its own.
+#[test]
+fn polishing_is_worked_the_same_way() {
+    let loaded = lapwright::file::job_from_text("the sample", lapwright::file::SAMPLE).unwrap();
+    let mut bay = Bay::open(loaded, SIZE).polishing();
+    bay.press("Start the day");
+    let worker = bay.worker(0);
+    bay.press(&format!("{worker}, fresh pad"));
+    assert_eq!(bay.run().day().pads(0), 1);
+    for _ in 0..6 {
+        bay.step(5);
+    }
+    assert!(bay.reads(" is through "), "the call names the step");
+    bay = bay.crash(10);
+    bay.work_to_the_end();
+    assert_eq!(bay.run().day().pads(0), 1);
+    assert!(!bay.window.state().coating_day().is_begun());
 }

@@ -4,6 +4,7 @@ use super::{BayState, BayWish, Given};
 use crate::gui::action::Effect;
 use crate::gui::app::App;
 use crate::gui::order::waker;
+use crate::gui::view_state::ViewState;
 use crate::work::Place;
 use eframe::egui;
 
@@ -66,6 +67,7 @@ impl App {
     #[must_use]
     pub fn with_clock(mut self, clock: std::sync::Arc<dyn crate::work::Clock>) -> Self {
         self.bay = BayState::open(clock, self.path.as_deref(), self.given());
+        self.view = ViewState::on(&self.bay);
         self
     }
 

@@ -101,7 +101,12 @@ impl BayState {
 
     /// Whether a day has begun and is not over.
     pub(super) fn is_running(&self) -> bool {
-        [&self.coating, &self.polishing].iter().any(|d| d.is_begun() && !d.is_over())
+        self.running().is_some()
+    }
+
+    /// The day that has begun and is not over.
+    pub(super) fn running(&self) -> Option<Trade> {
+        Trade::ALL.into_iter().find(|t| self.run(*t).is_begun() && !self.run(*t).is_over())
     }
 
     /// Takes in what the threads bring, and lets the clock do its part. Answers when to look again.

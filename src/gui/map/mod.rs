@@ -267,7 +267,8 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 }
                 let hint = "Show what is chosen as large as it goes (Z)";
                 let chosen = !m.view.chosen.is_empty();
-                if ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
+                let in_bay = m.view.workspace == Workspace::Bay; // what is called out stands there
+                if !in_bay && ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
                     out.push(Action::View(ViewChange::FitChosen));
                 }
             });

@@ -61,7 +61,8 @@ impl DayRun {
 
     /// An entry is on the disk: it counts, and what is left is planned again.
     pub(super) fn count(&mut self, entry: Entry, waker: &Waker) {
-        let as_planned = matches!(entry.event, Event::Agreed { .. }) || entry.assumed;
+        let begun_as_planned = entry.assumed && matches!(entry.event, Event::Began { .. });
+        let as_planned = begun_as_planned || matches!(entry.event, Event::Agreed { .. });
         self.failure = None;
         self.log.push(entry);
         self.replay();

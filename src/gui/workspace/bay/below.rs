@@ -10,9 +10,9 @@ use eframe::egui::{Align2, Color32, FontId, Painter, Rect, Stroke, StrokeKind, U
 use std::sync::Arc;
 
 /// Height of a bar with its gap.
-const ROW: f32 = 34.0;
+const ROW: f32 = 32.0;
 const HEAD: f32 = 24.0;
-const FOOT: f32 = 18.0;
+const FOOT: f32 = 16.0;
 
 /// The rule that answers go by, as it stands on screen.
 const RULE: &str = "Still wet begins windows at 1.15 times that wait, dragging ends them at 0.85 times; by a quarter up or a fifth down at most.";
@@ -37,7 +37,7 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
     let rows = Rect::from_min_max(inner.min + vec2(0.0, HEAD), inner.max - vec2(0.0, FOOT));
     let room = (rows.height() / ROW).floor().max(1.0) as usize;
     let place =
-        |k: usize| Rect::from_min_size(pos2(rows.left(), rows.top() + ROW * k as f32), vec2(rows.width(), ROW - 4.0));
+        |k: usize| Rect::from_min_size(pos2(rows.left(), rows.top() + ROW * k as f32), vec2(rows.width(), ROW - 3.0));
     let count = if let Some(lap) = &m.bay.lap {
         let mut stands: Vec<_> = lap.stands.iter().collect();
         stands.sort_by_key(|s| s.left_s);

@@ -1,11 +1,12 @@
 //! What is said aloud, over the map, large; and what can't be met any more.
 
+use super::parts::fitting;
 use crate::gui::action::Model;
 use crate::gui::theme;
 use eframe::egui::{Align, FontId, Rect, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2};
 
 /// Room for the buttons at the top right of the map.
-const BUTTONS: f32 = 176.0;
+const BUTTONS: f32 = 84.0;
 
 /// Draws the call and the warnings over the top of the map.
 pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
@@ -15,6 +16,12 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
     let lines = failure.chain(scene.warnings.iter().map(|w| (w, p.note)));
     let mut at = area.min + vec2(12.0, 8.0);
     let width = area.width() - 12.0 - BUTTONS;
+    let call = scene.call.as_ref().map(|call| {
+        let call = format!("“{call}”");
+        // On one line, so that it does not reach down to the vehicle.
+        let size = fitting(ui, &call, width - 24.0, &[28.0, 25.0, 22.0, 20.0, 18.0]);
+        (call, size)
+    });
     let mut band = |text: &str, ink, font: FontId| {
         let mut job = eframe::egui::text::LayoutJob::simple(text.to_owned(), font, ink, width - 24.0);
         job.halign = Align::LEFT;
@@ -27,9 +34,8 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
         let response = ui.interact(place, heard, eframe::egui::Sense::hover());
         response.widget_info(|| eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Status, true, text));
     };
-    if let Some(call) = &scene.call {
-        let long = call.chars().count() > 60;
-        band(&format!("“{call}”"), p.ink, FontId::new(if long { 22.0 } else { 28.0 }, theme::bold_family()));
+    if let Some((call, size)) = call {
+        band(&call, p.ink, FontId::new(size, theme::bold_family()));
     }
     for (text, ink) in lines {
         band(text, ink, FontId::new(18.0, theme::bold_family()));

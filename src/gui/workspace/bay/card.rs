@@ -51,7 +51,7 @@ fn head(ui: &Ui, inner: Rect, card: &Card) -> f32 {
     let room = Rect::from_min_max(inner.min + vec2(30.0, 0.0), pos2(time.left() - 6.0, inner.top() + 32.0));
     paint.with_clip_rect(room).galley(room.min + vec2(0.0, 1.0), name, p.ink);
     let (verb, where_) = words(card);
-    let verb = paint.text(inner.min + vec2(0.0, 34.0), Align2::LEFT_TOP, verb, FontId::proportional(16.0), p.ink_soft);
+    let verb = paint.text(inner.min + vec2(0.0, 32.0), Align2::LEFT_TOP, verb, FontId::proportional(18.0), p.ink_soft);
     let size = fitting(ui, &where_, inner.width(), &[32.0, 28.0, 24.0, 20.0]);
     let galley = paint.layout(where_, bold(size), p.ink, inner.width());
     let at = pos2(inner.left(), verb.bottom() - 4.0);

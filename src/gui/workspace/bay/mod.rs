@@ -17,11 +17,13 @@ pub(in crate::gui) use call::bay_call_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::Asking;
 use crate::scene::BayScene;
-use eframe::egui::{Rect, ScrollArea, Ui, pos2};
+use eframe::egui::{Rect, ScrollArea, Sense, Ui, UiBuilder, pos2, vec2};
 use parts::{GAP, within};
 
 /// Height of the row of buttons for all.
 const STRIP: f32 = 52.0;
+/// Room for the bar of a list that is too long.
+const SCROLL: f32 = 14.0;
 /// Least height of a card.
 const LEAST_CARD: f32 = 216.0;
 
@@ -44,14 +46,23 @@ pub(in crate::gui) fn bay_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
 
 fn cards(ui: &mut Ui, area: Rect, m: &Model<'_>, scene: &BayScene, out: &mut Vec<Action>) {
     let count = scene.cards.len().max(1) as f32;
-    let height = ((area.height() - GAP * (count - 1.0)) / count).max(LEAST_CARD);
+    let height = (area.height() - GAP * (count - 1.0)) / count;
+    if height >= LEAST_CARD {
+        for (k, card) in scene.cards.iter().enumerate() {
+            let top = area.top() + (height + GAP) * k as f32;
+            let place = Rect::from_min_size(pos2(area.left(), top), vec2(area.width(), height));
+            within(ui, place, |ui| card::card_ui(ui, place, m, card, out));
+        }
+        return;
+    }
     within(ui, area, |ui| {
         ScrollArea::vertical().id_salt("cards").auto_shrink([false, false]).show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = GAP;
             for card in &scene.cards {
-                let (place, _) =
-                    ui.allocate_exact_size(eframe::egui::vec2(area.width(), height), eframe::egui::Sense::hover());
-                card::card_ui(ui, place, m, card, out);
+                let size = vec2(area.width() - SCROLL, LEAST_CARD);
+                let (place, _) = ui.allocate_exact_size(size, Sense::hover());
+                let mut inner = ui.new_child(UiBuilder::new().max_rect(place));
+                card::card_ui(&mut inner, place, m, card, out);
             }
         });
     });
