@@ -1,6 +1,7 @@
 //! The window as a whole: what it holds, and how a frame goes.
 
 use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
+use super::awake::Awake;
 use super::bay::{BayState, Given};
 use super::bodies::Bodies;
 use super::edit::{self, Editing};
@@ -43,6 +44,7 @@ pub struct App {
     pub(super) rows: Vec<OrderRow>,
     pub(super) polishing: Polishing,
     pub(super) bay: BayState,
+    pub(super) awake: Awake,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
     pub(super) bodies: Bodies,
@@ -100,6 +102,7 @@ impl App {
             polishing,
             view: ViewState::on(&bay),
             bay,
+            awake: Awake::default(),
             cache: MapCache::default(),
             path,
             asked: None,
@@ -123,6 +126,13 @@ impl App {
         self
     }
 
+    /// The same, and the screen stays on while a day runs in the bay.
+    #[must_use]
+    pub fn keeping_awake(mut self) -> Self {
+        self.awake = Awake::allowed();
+        self
+    }
+
     /// The same window with nothing in its middle; what the map costs is measured against it.
     #[must_use]
     pub fn with_empty_middle(mut self) -> Self {
@@ -142,7 +152,8 @@ impl App {
         let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates).with_clock(clock);
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
-        *self = Self { frames: self.frames, ..fresh };
+        let awake = std::mem::take(&mut self.awake);
+        *self = Self { frames: self.frames, awake, ..fresh };
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
         if !self.bay.is_running() {
             self.view.workspace = workspace;

@@ -58,6 +58,7 @@ impl App {
         if let Some(again) = self.bay.step(planned, is_open, &waker(ctx)) {
             ctx.request_repaint_after(again);
         }
+        self.awake.keep(self.bay.is_running());
         if is_open {
             self.bay.bring_up(job, &self.template, &self.insight, (&self.view.bay, self.view.naming));
         }

@@ -30,7 +30,10 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
         return;
     };
     let head = head(m, scene);
-    paint.text(inner.left_top() + vec2(0.0, 2.0), Align2::LEFT_TOP, head, FontId::proportional(16.0), p.ink_soft);
+    let at = inner.left_top() + vec2(0.0, 2.0);
+    let place = paint.text(at, Align2::LEFT_TOP, &head, FontId::proportional(16.0), p.ink_soft);
+    let response = ui.interact(place, ui.unique_id().with("head"), eframe::egui::Sense::hover());
+    response.widget_info(|| eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Status, true, &head));
     if m.view.bay.trade == Trade::Coating {
         paint.text(inner.left_bottom(), Align2::LEFT_BOTTOM, RULE, FontId::proportional(12.0), p.ink_soft);
     }
