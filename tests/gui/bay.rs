@@ -206,6 +206,13 @@ impl Bay {
         panic!("the day does not end");
     }
 
+    /// Leaves a picture for whoever wants to look.
+    pub(super) fn look(&mut self, name: &str) {
+        let looks = std::path::Path::new(env!("CARGO_TARGET_TMPDIR")).join("looks");
+        std::fs::create_dir_all(&looks).unwrap();
+        self.window.render().unwrap().save(looks.join(format!("bay-{name}.png"))).unwrap();
+    }
+
     /// Taps on the disk.
     pub(super) fn written(&self) -> Vec<lapwright::bay::Entry> {
         read_day(&RealDisk, &day_path(&self.path())).unwrap().log.entries().to_vec()
@@ -379,6 +386,7 @@ fn the_sun_comes_round() {
         bay.press("Panels more");
     }
     assert!(bay.reads("shorter"));
+    bay.look("air");
     bay.press("So it is");
     assert!(bay.run().window().unwrap().max_s < before.max_s);
     assert_eq!(bay.window.state().job().air, job_on("coupe").job.air, "the job keeps the air that was planned with");

@@ -53,6 +53,7 @@ fn other_panel(bay: &mut Bay) -> bool {
         return false;
     }
     bay.press(&ask);
+    bay.look("other");
     let begins = format!("{worker} takes Apply ");
     let labels: Vec<String> = bay
         .window
@@ -77,6 +78,7 @@ fn a_break_of_four_minutes_names_what_comes_too_late_if_anything_does() {
     }
     assert!(!bay.board().windows.is_empty());
     bay.press("Pause for everybody");
+    bay.look("pause");
     bay.press("5\u{202f}min");
     bay.advance(240);
     let away = bay.board().workers.iter().filter(|w| w.away_until_s.is_some()).count();
@@ -100,6 +102,7 @@ fn a_long_break_says_which_panel_is_too_late_and_what_to_do() {
     bay.press("Pause for everybody");
     bay.press("15\u{202f}min");
     bay.advance(900);
+    bay.look("late");
     assert!(bay.reads(" late. Level it first; where it drags, wet it with the used applicator and level at once."));
     bay.press("Everybody goes on");
     assert!(!bay.run().late().is_empty());
@@ -177,7 +180,8 @@ fn the_last_lap_ends_with_every_place_looked_at() {
     let first = places(&bay);
     assert!(!first.is_empty());
     bay.press(&format!("High spot, {}", first[0]));
-    assert!(bay.reads("Wet it again, level, check."));
+    bay.look("lap");
+    assert!(bay.has(&format!("To polish, {}", first[0])));
     bay.press(&format!("It is gone, {}", first[0]));
     let mut left = None;
     for _ in 0..60 {
@@ -214,6 +218,7 @@ fn polishing_is_worked_the_same_way() {
     for _ in 0..6 {
         bay.step(5);
     }
+    bay.look("polishing");
     assert!(bay.reads(" is through "), "the call names the step");
     bay = bay.crash(10);
     bay.work_to_the_end();

@@ -14,7 +14,7 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
     let Some(scene) = &m.bay.scene else { return };
     let failure = m.day_run().failure.iter().map(|f| (f, p.stop));
     let lines = failure.chain(scene.warnings.iter().map(|w| (w, p.note)));
-    let mut at = area.min + vec2(12.0, 8.0);
+    let mut at = area.min + vec2(12.0, 4.0);
     let width = area.width() - 12.0 - BUTTONS;
     let call = scene.call.as_ref().map(|call| {
         let call = format!("“{call}”");
@@ -26,9 +26,9 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
         let mut job = eframe::egui::text::LayoutJob::simple(text.to_owned(), font, ink, width - 24.0);
         job.halign = Align::LEFT;
         let galley = ui.painter().layout_job(job);
-        let place = Rect::from_min_size(at, vec2(galley.size().x + 24.0, galley.size().y + 10.0));
+        let place = Rect::from_min_size(at, vec2(galley.size().x + 24.0, galley.size().y + 6.0));
         ui.painter().rect(place, 8.0, p.sheet, Stroke::new(1.5, ink), StrokeKind::Inside);
-        ui.painter().galley(place.min + vec2(12.0, 5.0), galley, ink);
+        ui.painter().galley(place.min + vec2(12.0, 3.0), galley, ink);
         at = pos2(at.x, place.bottom() + 6.0);
         let heard = ui.scope_builder(UiBuilder::new().max_rect(place), |ui| ui.unique_id()).inner;
         let response = ui.interact(place, heard, eframe::egui::Sense::hover());

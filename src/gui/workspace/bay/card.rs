@@ -8,6 +8,7 @@ use crate::gui::action::{Action, Model};
 use crate::gui::bay::{Asking, BayWish, Trade};
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
+use crate::insight::spoken;
 use crate::scene::{Card, CardState, Doing};
 use crate::units::clock;
 use eframe::egui::{Align2, Color32, FontId, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
@@ -33,7 +34,8 @@ pub(super) fn card_ui(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out:
 fn usual(ui: &mut Ui, inner: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
     let top = head(ui, inner, card);
     let foot = Rect::from_min_max(pos2(inner.left(), inner.bottom() - TARGET), inner.max);
-    let next = next_line(ui, foot.top() - 4.0, inner, card);
+    let asked = asked_line(ui, foot.top() - 2.0, inner, card);
+    let next = next_line(ui, asked - 2.0, inner, card);
     let middle = Rect::from_min_max(pos2(inner.left(), top + 6.0), pos2(inner.right(), next - 4.0));
     main_button(ui, middle, m, card, out);
     foot_row(ui, foot, m, card, out);
@@ -101,6 +103,16 @@ fn words(card: &Card) -> (String, String) {
     }
 }
 
+/// Which panel the answers below are about, above `bottom`; answers where it begins.
+fn asked_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
+    let p = theme::of(ui.ctx());
+    let Some(doing) = &card.feel else { return bottom };
+    let text = format!("How did {} feel?", spoken(&doing.name));
+    let size = fitting(ui, &text, inner.width(), &[16.0, 14.0, 12.0]);
+    let font = FontId::new(size, theme::bold_family());
+    ui.painter().text(pos2(inner.left(), bottom), Align2::LEFT_BOTTOM, text, font, p.ink).top()
+}
+
 /// What comes after that, above `bottom`; answers where it begins.
 fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let p = theme::of(ui.ctx());
@@ -119,30 +131,34 @@ fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
         .min(bottom - 26.0)
 }
 
-const HUGE: [f32; 4] = [40.0, 32.0, 24.0, 20.0];
+/// Sizes of the word on the button that is pressed most.
+fn huge(place: Rect) -> [f32; 4] {
+    [(place.height() * 0.36).clamp(24.0, 64.0), 32.0, 24.0, 20.0]
+}
 
 /// Done, start, back.
 fn main_button(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
     let color = theme::worker(card.worker);
     let worker = card.worker;
+    let sizes = huge(place);
     let id = |operation: usize| m.day_run().problem().operations[operation].id.clone();
     match &card.state {
         CardState::Working { doing, .. } => {
             let name = format!("{}, done with {}", card.name, doing.name);
-            if press(ui, place, "Done", &HUGE, Look::Filled(color), &name) {
+            if press(ui, place, "Done", &sizes, Look::Filled(color), &name) {
                 out.push(Action::Bay(BayWish::Finish { worker, operation: doing.operation }));
             }
         }
         CardState::Waiting { doing, .. } => {
             let name = format!("{}, start {}", card.name, doing.name);
-            if press(ui, place, "Start now", &HUGE, Look::Plain, &name) {
+            if press(ui, place, "Start now", &sizes, Look::Plain, &name) {
                 let event = Event::Began { worker: card.name.clone(), operation: id(doing.operation) };
                 out.push(Action::Bay(BayWish::Note(event)));
             }
         }
         CardState::Away { .. } => {
             let name = format!("{}, back", card.name);
-            if press(ui, place, "Back", &HUGE, Look::Filled(color), &name) {
+            if press(ui, place, "Back", &sizes, Look::Filled(color), &name) {
                 out.push(Action::Bay(BayWish::Note(Event::Returned { worker: card.name.clone() })));
             }
         }
