@@ -19,5 +19,5 @@ pub use day::{DayRun, Place, Setup, Windows};
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};
-pub use rest::{RestAnswer, RestRun};
+pub use rest::{REST_LIMITS, RestAnswer, RestRun};
 pub use solve::{Progress, SolveRun};

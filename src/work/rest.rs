@@ -8,8 +8,8 @@ use std::task::Waker;
 use std::thread;
 use std::time::{Duration, Instant};
 
-/// Orders tried after each thing that happens. With it the whole answer is there in about a tenth of a second.
-const LIMITS: Limits = Limits { nodes: Some(600), threads: 1, seed: 1 };
+/// Orders tried after each thing that happens in the bay.
+pub const REST_LIMITS: Limits = Limits { nodes: Some(600), threads: 1, seed: 1 };
 /// Longest search on a slow machine.
 const LONGEST: Duration = Duration::from_millis(150);
 
@@ -52,7 +52,7 @@ impl RestRun {
         let (send, answer) = sync_channel(1);
         let control = Deadline { started: Instant::now(), stop: Arc::clone(&stop) };
         thread::Builder::new().name("plan-rest".to_owned()).spawn(move || {
-            let found = match replan(&rest_of(&problem, &so_far), &known, &LIMITS, &control) {
+            let found = match replan(&rest_of(&problem, &so_far), &known, &REST_LIMITS, &control) {
                 Ok(Some(rest)) => RestAnswer::Planned(Box::new(rest), control.started.elapsed()),
                 Ok(None) => RestAnswer::None("no order of what is left keeps the rules".to_owned()),
                 Err(errors) => RestAnswer::None(errors.to_string()),

@@ -377,6 +377,25 @@ fn an_answer_moves_the_windows_and_the_plan_and_the_rule_is_on_screen() {
 }
 
 #[test]
+fn the_panel_that_is_chosen_on_the_map_comes_first_when_somebody_takes_another() {
+    let mut bay = begun("coupe");
+    bay.window.get_by_role_and_label(PANEL, "Front bumper, right").click_accesskit();
+    bay.window.run();
+    let worker = bay.worker(0);
+    bay.press(&format!("{worker}, other panel"));
+    let takes = format!("{worker} takes ");
+    let first = {
+        let mut buttons =
+            bay.window.query_all_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with(&takes)));
+        buttons.next().unwrap().accesskit_node().label().unwrap().clone()
+    };
+    assert_eq!(first, format!("{worker} takes Apply front bumper right"));
+    bay.press(&first);
+    let doing = bay.board().workers[0].current.unwrap().operation;
+    assert_eq!(bay.panel_name(doing), "Front bumper, right");
+}
+
+#[test]
 fn the_sun_comes_round() {
     let mut bay = begun("coupe");
     bay.step(0);

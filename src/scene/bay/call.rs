@@ -1,23 +1,27 @@
 //! What is said aloud at a change, and what is said when something goes wrong.
 
 use super::BayFacts;
-use crate::insight::spoken;
-use crate::job::Role;
 use crate::units::minutes;
+
+/// What is said of a panel when a part of the work is done there.
+const PAST: [(&str, &str); 6] = [
+    ("apply", "is on"),
+    ("level", "is level"),
+    ("sand", "is sanded"),
+    ("cut", "is cut"),
+    ("polish", "is polished"),
+    ("finish", "is finished"),
+];
 
 /// "Bonnet left is on, roof left next."
 pub(super) fn call(facts: &BayFacts<'_>) -> Option<String> {
     let worker = facts.day.last_to_finish()?;
     let done = facts.doing(facts.day.last_done(worker)?);
-    let is = match &facts.problem.operations[done.operation].role {
-        role if role == Role::Apply.id() => "is on".to_owned(),
-        role if role == Role::Level.id() => "is level".to_owned(),
-        role => format!("is through {role}"),
-    };
+    let role = &facts.problem.operations[done.operation].role;
+    let is = PAST.iter().find(|(id, _)| id == role).map_or("is done", |(_, is)| is);
     let board = &facts.board.workers[worker];
     let next = board.current.map(|c| c.operation).or_else(|| board.next.first().map(|n| n.operation));
-    let next =
-        next.map_or_else(|| "nothing left for me".to_owned(), |o| format!("{} next", spoken(&facts.doing(o).name)));
+    let next = next.map_or_else(|| "nothing left for me".to_owned(), |o| format!("{} next", facts.doing(o).in_short()));
     let done = done.name.replace(", ", " ");
     Some(format!("{done} {is}, {next}"))
 }

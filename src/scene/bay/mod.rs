@@ -15,6 +15,8 @@ pub use windows::{WindowPhase, WindowRow};
 
 use crate::bay::{Board, Day, Hold};
 use crate::crew::{Late, ProblemSpec};
+use crate::insight::spoken;
+use crate::job::Role;
 use crate::units::Seconds;
 use crate::vehicle::{Naming, PanelId, Template};
 
@@ -65,6 +67,16 @@ pub struct Doing {
     pub verb: String,
     /// Where: `Bonnet, left`.
     pub name: String,
+    /// Whether it is a part of coating.
+    pub coats: bool,
+}
+
+impl Doing {
+    /// As it is said: `roof left`, and with what is done where people do several things, `polish roof left`.
+    pub fn in_short(&self) -> String {
+        let name = spoken(&self.name);
+        if self.coats { name } else { format!("{} {name}", self.verb.to_lowercase()) }
+    }
 }
 
 impl BayFacts<'_> {
@@ -75,7 +87,8 @@ impl BayFacts<'_> {
         let name = panel.map_or_else(|| spec.panel.clone(), |i| self.template.panels[i].name(self.naming));
         let mut letters = spec.role.chars();
         let verb = letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default();
-        Doing { operation, panel, verb, name }
+        let coats = [Role::Apply, Role::Level].iter().any(|r| r.id() == spec.role);
+        Doing { operation, panel, verb, name, coats }
     }
 
     /// What stands against something, as a sentence.
@@ -84,7 +97,7 @@ impl BayFacts<'_> {
         match hold {
             Hold::First { operation } => {
                 let first = self.doing(operation);
-                format!("{} {} comes first", first.verb, crate::insight::spoken(&first.name))
+                format!("{} {} comes first", first.verb, spoken(&first.name))
             }
             Hold::Until { at_s } => format!("{}\u{202f}s too early", at_s - self.now_s),
             Hold::Wet { operation } => format!("{} is still wet", name(operation)),

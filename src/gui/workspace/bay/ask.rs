@@ -2,9 +2,10 @@
 
 use super::parts::{Look, row};
 use crate::bay::Event;
-use crate::gui::action::{Action, Model};
+use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::bay::{Asking, BayWish, Trade};
 use crate::gui::theme;
+use crate::gui::view_state::Workspace;
 use eframe::egui::Ui;
 
 /// For how long everybody stops.
@@ -30,6 +31,10 @@ pub(super) fn more_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         if row(ui, text, Look::Plain) {
             out.push(Action::Bay(BayWish::Lap(!view.lap)));
         }
+    }
+    if view.trade == Trade::Polishing && row(ui, "Enter a test spot", Look::Plain) {
+        out.push(Action::View(ViewChange::Choose(None)));
+        out.push(Action::View(ViewChange::Workspace(Workspace::Correction)));
     }
     for trade in Trade::ALL.into_iter().filter(|t| *t != view.trade) {
         if row(ui, &format!("Show the {} day", trade.name().to_lowercase()), Look::Plain) {

@@ -123,10 +123,11 @@ fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let at = pos2(inner.right(), bottom - 4.0);
     let time = paint.text(at, Align2::RIGHT_BOTTOM, format!("in {}", clock(*in_s)), soft, p.ink_soft);
     let width = time.left() - label.right() - 16.0;
-    let size = fitting(ui, &doing.name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
+    let name = if doing.coats { doing.name.clone() } else { format!("{} {}", doing.verb, spoken(&doing.name)) };
+    let size = fitting(ui, &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
     paint
-        .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &doing.name, font, p.ink)
+        .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &name, font, p.ink)
         .top()
         .min(bottom - 26.0)
 }
