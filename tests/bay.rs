@@ -288,6 +288,36 @@ fn what_was_assumed_after_a_tap_goes_with_it() {
     assert_eq!(log.entries().last().map(|e| e.at_s), Some(22), "time does not go back");
 }
 
+/// Somebody who began by plan meanwhile is still at it, unless what they need is no longer done.
+#[test]
+fn taking_back_leaves_others_where_they_are() {
+    let spec = coating("coupe");
+    let (a, l) = ("apply", "level").clone_into_names(&spec);
+    let index = |id: &str| spec.operations.iter().position(|o| o.id == id).expect("it is there");
+    let (first, second) = (&spec.operations[0], &spec.operations[2]);
+    let levels = &spec.operations[1].id;
+    let began =
+        |worker: &String, operation: &String| Event::Began { worker: worker.clone(), operation: operation.clone() };
+    let mut log = Log::default();
+    log.note(0, began(&a, &first.id));
+    log.note(30, Event::Finished { worker: a.clone() });
+    log.note(31, began(&a, &second.id));
+    log.note(70, Event::Finished { worker: a.clone() });
+    log.assume(95, began(&l, levels));
+    log.note(96, Event::TakenBack);
+    let day = Day::replay(&spec, &log);
+    let leveller = spec.workers.iter().position(|w| w.id == l).expect("somebody levels");
+    assert_eq!(day.doing(leveller), Some((index(levels), 95)));
+    assert_eq!(day.done_at(2), None);
+    // Back to before the panel was on: then nobody can level it, and nobody tapped that they do.
+    log.note(97, Event::TakenBack);
+    log.note(98, Event::TakenBack);
+    let day = Day::replay(&spec, &log);
+    assert_eq!((day.doing(leveller), day.odd.len()), (None, 0));
+    log.note(99, Event::TakenBack);
+    assert_eq!(Day::replay(&spec, &log), Day::replay(&spec, &Log::default()));
+}
+
 #[test]
 fn taps_that_do_not_fit_are_left_out_and_named() {
     let spec = coating("coupe");

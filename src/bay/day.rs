@@ -95,7 +95,9 @@ impl Day {
         };
         let names = Names::of(problem);
         for (index, entry) in log.standing().into_iter().enumerate() {
-            if let Err(cause) = day.take(problem, &names, entry.at_s, &entry.event) {
+            let taken = day.take(problem, &names, entry.at_s, &entry.event);
+            // What the program assumed and what no longer fits was never tapped by anybody.
+            if let Err(cause) = taken.or_else(|cause| if entry.assumed { Ok(()) } else { Err(cause) }) {
                 day.odd.push(Odd { entry: index, cause });
             }
         }

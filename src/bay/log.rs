@@ -98,6 +98,33 @@ pub struct Entry {
     pub assumed: bool,
 }
 
+impl Event {
+    /// Whose it is, where it is somebody's.
+    fn worker(&self) -> Option<&str> {
+        match self {
+            Self::Began { worker, .. }
+            | Self::Finished { worker }
+            | Self::PutBack { worker }
+            | Self::Left { worker, .. }
+            | Self::Returned { worker }
+            | Self::PadChanged { worker } => Some(worker),
+            _ => None,
+        }
+    }
+}
+
+/// Takes the latest tap away with what follows from it. Somebody else who began something is still at it.
+fn take_back(standing: &mut Vec<&Entry>) {
+    let Some(at) = standing.iter().rposition(|e| !e.assumed) else { return };
+    let tap = standing.remove(at);
+    let after = standing.split_off(at);
+    let others = |e: &&Entry| matches!(e.event, Event::Began { .. }) && e.event.worker() != tap.event.worker();
+    standing.extend(after.into_iter().filter(others));
+    if standing.iter().all(|e| e.assumed) {
+        standing.clear(); // nobody tapped anything, so nothing began
+    }
+}
+
 /// Everything that happened on a day, oldest first. Only ever grows.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
 pub struct Log {
@@ -127,17 +154,15 @@ impl Log {
         &self.entries
     }
 
-    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it; a
+    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it, save
+    /// that somebody else began something; a
     /// [`Event::StartedOver`] leaves nothing of what was before.
     pub fn standing(&self) -> Vec<&Entry> {
         let mut standing: Vec<&Entry> = Vec::with_capacity(self.entries.len());
         for entry in &self.entries {
             match entry.event {
                 Event::StartedOver => standing.clear(),
-                Event::TakenBack => {
-                    while standing.pop_if(|e| e.assumed).is_some() {}
-                    standing.pop();
-                }
+                Event::TakenBack => take_back(&mut standing),
                 _ => standing.push(entry),
             }
         }

@@ -126,6 +126,8 @@ fn a_wrong_tap_is_taken_back_and_leaves_no_trace_but_in_the_file() {
     assert_eq!(bay.run().day().done_at(doing), None);
     assert_eq!(bay.board().workers[worker].current.map(|c| c.operation), Some(doing));
     assert_eq!(bay.run().day().doing(worker), before.doing(worker), "with the clock it had");
+    let other = 1 - worker;
+    assert!(before.doing(other).is_none() || bay.run().day().doing(other) == before.doing(other));
     assert!(bay.written().iter().any(|e| e.event == Event::TakenBack));
     bay.work_to_the_end();
 }

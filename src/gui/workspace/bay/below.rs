@@ -68,7 +68,9 @@ fn head(m: &Model<'_>, scene: &BayScene) -> String {
     let left = minutes(scene.left_s);
     let window = m.day_run().window();
     let window = window.map(|w| format!(", level after {} to {}", clock(w.min_s), clock(w.max_s))).unwrap_or_default();
-    format!("{done} of {all} done, about {left} left{window}")
+    // What people had in their heads does not hold any more.
+    let new = if m.day_run().plan().is_some_and(|p| !p.same_order) { ", the order has changed" } else { "" };
+    format!("{done} of {all} done, about {left} left{window}{new}")
 }
 
 fn bold(size: f32) -> FontId {
