@@ -56,8 +56,9 @@ fn a_day(spec: &ProblemSpec) -> Vec<Duration> {
         known.clone_from(&plan.plan.operations);
         let board = Board::new(spec, &day, Some(&plan), now);
         let moments = board.workers.iter().enumerate().filter_map(|(w, its)| match (its.current, its.next.first()) {
-            (Some(current), _) => Some((current.end_s, w, None)),
-            (None, Some(next)) => Some((next.start_s, w, Some(next.operation))),
+            // The expected end moves on while somebody takes longer.
+            (Some(current), _) => Some((current.start_s + spec.operations[current.operation].duration_s, w, None)),
+            (None, Some(next)) => Some((next.start_s.max(now), w, Some(next.operation))),
             (None, None) => None,
         });
         let (at, w, begins) = moments.min().unwrap();
