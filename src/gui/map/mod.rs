@@ -50,6 +50,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         if let Some(moment) = m.view.moment.filter(|_| scene.overlay == Overlay::Order) {
             round::at_moment(&paint, cache, &view, &scene, (picture.labels(), cache.shift), moment);
         }
+        paint::at_work(&paint, cache, &view, &scene);
         paint::rings(&paint, m, cache, &view, hovered);
         way::draw(&paint, m, &view);
         picture.draw_marks(&paint, cache.shift);

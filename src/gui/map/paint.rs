@@ -94,6 +94,16 @@ fn draw_wheel(paint: &Painter, p: &Palette, at: Pos2, radius: f32) {
     ring(0.16, p.wheel);
 }
 
+/// Who is at work where, in the bay.
+pub(super) fn at_work(paint: &Painter, cache: &MapCache, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
+    for here in &scene.here {
+        let points: Vec<Pos2> = cache.panels[here.panel].outline.iter().map(|p| to_screen(view, *p)).collect();
+        paint.add(Shape::closed_line(points.clone(), Stroke::new(7.0, p.contour)));
+        paint.add(Shape::closed_line(points, Stroke::new(5.0, theme::worker(here.worker))));
+    }
+}
+
 /// What the pointer is over, what is chosen, and who is where.
 pub(super) fn rings(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, hovered: Option<usize>) {
     let p = theme::of(paint.ctx());
@@ -102,10 +112,6 @@ pub(super) fn rings(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Vie
         let points: Vec<Pos2> = cache.panels[index].outline.iter().map(|p| screen(*p)).collect();
         paint.add(Shape::closed_line(points, stroke));
     };
-    for here in &scene.here {
-        ring(here.panel, Stroke::new(7.0, p.contour));
-        ring(here.panel, Stroke::new(5.0, theme::worker(here.worker)));
-    }
     if let Some(index) = hovered {
         ring(index, Stroke::new(1.6, p.contour));
     }

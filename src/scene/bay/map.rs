@@ -53,7 +53,7 @@ fn people(facts: &BayFacts<'_>, worker: usize, scene: &mut MapScene) {
         let spec = &facts.problem.operations[operation];
         let Some(panel) = facts.doing(operation).panel else { continue };
         let at = facts.template.panels[panel].label.centre;
-        way.push(Waypoint { panel, at, from: start_s, until: start_s + spec.duration_s });
+        way.push(Waypoint { panel, number: way.len() + 1, at, from: start_s, until: start_s + spec.duration_s });
         let badge = Badge { worker, work: work(&spec.role), number: way.len() };
         scene.panels[panel].badges.push(badge);
         if board.current.is_some_and(|c| c.operation == operation) {
