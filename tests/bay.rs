@@ -2,11 +2,15 @@
 
 #![expect(clippy::expect_used, clippy::panic, reason = "a test says what it expected")]
 
+#[path = "support/day.rs"]
+mod day_support;
+
+use day_support::check_rest;
 use lapwright::bay::{Board, Day, Event, LapMark, Log, with_window};
 use lapwright::coat::{Feel, Product, window};
 use lapwright::crew::{
-    Control, Limits, PlanFile, PlanRow, Problem, ProblemSpec, Replanned, Rule, Schedule, State, is_of_the_present,
-    replan, rest_of, solve, violations,
+    Control, Limits, PlanFile, PlanRow, Problem, ProblemSpec, Replanned, Schedule, State, is_of_the_present, replan,
+    rest_of, solve,
 };
 use lapwright::file::{SAMPLE, job_from_text};
 use lapwright::insight::{Insight, crew_problem};
@@ -100,41 +104,10 @@ impl Bay {
         }
         let rest = rest_of(&self.spec, &so_far);
         let planned = replan(&rest, &self.known, &LIMITS, &Silent).expect("a sound rest").expect("an order");
-        self.check(&planned, &so_far.operations);
+        check_rest(&self.spec, &planned, &so_far.operations);
         self.late.extend(planned.late.iter().map(|l| l.operation.clone()));
         self.known.clone_from(&planned.plan.operations);
         self.plan = Some(planned);
-    }
-
-    /// The rest by its own rules, then past and rest together by the rules of the whole day.
-    fn check(&self, planned: &Replanned, states: &[State]) {
-        let rest = Problem::try_from((*planned.problem).clone()).expect("a sound rest");
-        assert_eq!(violations(&rest, &planned.plan), [], "the rest keeps its rules");
-
-        let mut whole = self.spec.clone();
-        let mut rows = Vec::new();
-        let mut past = Vec::new();
-        for (operation, state) in whole.operations.iter_mut().zip(states) {
-            match *state {
-                State::Done { worker, start_s, end_s } | State::Running { worker, start_s, end_s } => {
-                    operation.duration_s = end_s - start_s;
-                    past.push(operation.id.clone());
-                    rows.push(PlanRow { id: operation.id.clone(), worker: self.name(worker), start_s });
-                }
-                State::ToDo => {}
-            }
-        }
-        let ahead = planned.plan.operations.iter().filter(|r| !is_of_the_present(&r.id) && !past.contains(&r.id));
-        rows.extend(ahead.map(|r| PlanRow { start_s: r.start_s + planned.origin_s, ..r.clone() }));
-        let plan = PlanFile { operations: rows, makespan_s: 0, walking_s: 0, cost: 0, bound: 0 };
-        let whole = Problem::try_from(whole).expect("a sound day");
-        for violation in violations(&whole, &plan) {
-            let over = violation.operations.iter().all(|o| past.contains(o));
-            let excused = violation.rule == Rule::MaxLag
-                && violation.operations.iter().any(|o| planned.late.iter().any(|l| l.operation == *o));
-            let figure = matches!(violation.rule, Rule::Figure | Rule::Bound);
-            assert!(over || excused || figure, "{violation} at {}", self.now);
-        }
     }
 
     /// When the next thing happens by plan: a person's next beginning or end.
@@ -315,6 +288,36 @@ fn what_was_assumed_after_a_tap_goes_with_it() {
     assert_eq!(log.entries().last().map(|e| e.at_s), Some(22), "time does not go back");
 }
 
+/// Somebody who began by plan meanwhile is still at it, unless what they need is no longer done.
+#[test]
+fn taking_back_leaves_others_where_they_are() {
+    let spec = coating("coupe");
+    let (a, l) = ("apply", "level").clone_into_names(&spec);
+    let index = |id: &str| spec.operations.iter().position(|o| o.id == id).expect("it is there");
+    let (first, second) = (&spec.operations[0], &spec.operations[2]);
+    let levels = &spec.operations[1].id;
+    let began =
+        |worker: &String, operation: &String| Event::Began { worker: worker.clone(), operation: operation.clone() };
+    let mut log = Log::default();
+    log.note(0, began(&a, &first.id));
+    log.note(30, Event::Finished { worker: a.clone() });
+    log.note(31, began(&a, &second.id));
+    log.note(70, Event::Finished { worker: a.clone() });
+    log.assume(95, began(&l, levels));
+    log.note(96, Event::TakenBack);
+    let day = Day::replay(&spec, &log);
+    let leveller = spec.workers.iter().position(|w| w.id == l).expect("somebody levels");
+    assert_eq!(day.doing(leveller), Some((index(levels), 95)));
+    assert_eq!(day.done_at(2), None);
+    // Back to before the panel was on: then nobody can level it, and nobody tapped that they do.
+    log.note(97, Event::TakenBack);
+    log.note(98, Event::TakenBack);
+    let day = Day::replay(&spec, &log);
+    assert_eq!((day.doing(leveller), day.odd.len()), (None, 0));
+    log.note(99, Event::TakenBack);
+    assert_eq!(Day::replay(&spec, &log), Day::replay(&spec, &Log::default()));
+}
+
 #[test]
 fn taps_that_do_not_fit_are_left_out_and_named() {
     let spec = coating("coupe");
@@ -353,8 +356,8 @@ impl Names for (&str, &str) {
 fn the_feel_moves_the_window_of_what_is_to_come() {
     let mut bay = Bay::open(coating("coupe"));
     let product = Product::default();
-    let reference = (product.window_min_s, product.window_max_s);
-    let before = window(&lapwright::coat::Air::default(), &product);
+    let air = lapwright::coat::Air::default();
+    let before = window(&air, &product);
     let levelled = loop {
         assert!(bay.step(0), "something is levelled");
         let day = bay.day();
@@ -366,7 +369,7 @@ fn the_feel_moves_the_window_of_what_is_to_come() {
     };
     let operation = bay.spec.operations[levelled].id.clone();
     bay.note(Event::Felt { operation, feel: Feel::Dragging });
-    let after = bay.day().window(before, reference);
+    let after = bay.day().window(before, &air, &product);
     assert!(after.max_s < before.max_s, "{after:?} {before:?}");
     assert_eq!(bay.day().felt(levelled), Some(Feel::Dragging));
     bay.spec = with_window(&bay.spec, after);
@@ -387,4 +390,43 @@ fn the_last_lap_remembers_what_was_found() {
     let day = Day::replay(&spec, &log);
     let marks: Vec<_> = day.lap().iter().map(|(p, m)| (p.as_str(), *m)).collect();
     assert_eq!(marks, [("a", LapMark::Fine), ("b", LapMark::Saved), ("c", LapMark::ToPolish)]);
+}
+
+/// The sun comes round: a warmer surface shortens the window, and what the towel said before stays said.
+#[test]
+fn another_air_moves_the_window_and_keeps_what_was_learned() {
+    use lapwright::coat::Air;
+    use lapwright::units::Celsius;
+    let spec = coating("coupe");
+    let (air, product) = (Air::default(), Product::default());
+    let warm = Air { surface_temp_c: Celsius::of(28.0), ..air };
+    let (before, in_sun) = (window(&air, &product), window(&warm, &product));
+    let (apply, level) = (&spec.operations[0], &spec.operations[1]);
+    let (a, l) = ("apply", "level").clone_into_names(&spec);
+    let mut log = Log::default();
+    log.note(0, Event::Began { worker: a.clone(), operation: apply.id.clone() });
+    log.note(30, Event::Finished { worker: a });
+    log.note(230, Event::Began { worker: l.clone(), operation: level.id.clone() });
+    log.note(260, Event::Finished { worker: l });
+    log.note(261, Event::AirChanged { air: warm });
+    let sun_alone = Day::replay(&spec, &log).window(before, &air, &product);
+    assert_eq!((sun_alone.min_s, sun_alone.max_s), (in_sun.min_s, in_sun.max_s));
+    log.note(262, Event::Felt { operation: level.id.clone(), feel: Feel::Dragging });
+    let felt = Day::replay(&spec, &log).window(before, &air, &product);
+    assert!(felt.max_s < in_sun.max_s);
+    log.note(300, Event::AirChanged { air });
+    let shade = Day::replay(&spec, &log).window(before, &air, &product);
+    assert!(felt.max_s < shade.max_s && shade.max_s < before.max_s, "{shade:?}");
+}
+
+#[test]
+fn a_new_day_leaves_nothing_of_the_old_one() {
+    let spec = coating("coupe");
+    let mut log = Log::default();
+    log.note(0, Event::Began { worker: spec.workers[0].id.clone(), operation: spec.operations[0].id.clone() });
+    log.note(9, Event::StartedOver);
+    assert_eq!(Day::replay(&spec, &log), Day::replay(&spec, &Log::default()));
+    assert_eq!((log.began_s(), log.last_s()), (None, Some(9)));
+    log.note(20, Event::TakenBack);
+    assert_eq!(log.standing().len(), 0);
 }

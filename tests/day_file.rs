@@ -4,9 +4,13 @@
 
 use lapwright::bay::{Event, Log};
 use lapwright::coat::Feel;
-use lapwright::file::{DayFile, Disk, Fault, RealDisk, append_day, day_path, read_day};
+use lapwright::crew::{FORMAT, ObjectiveSpec, OperationSpec, PlanRow, ProblemSpec, WorkerSpec};
+use lapwright::file::{DayFile, Disk, Fault, RealDisk, append_day, day_path, read_day, write_day};
+use lapwright::work::{DayRun, HandClock, Place, Setup};
 use std::fs;
 use std::path::Path;
+use std::sync::Arc;
+use std::task::Waker;
 
 fn some_day() -> Log {
     let mut log = Log::default();
@@ -89,4 +93,58 @@ fn another_format_is_refused_and_left_alone() {
     let error = read_day(&RealDisk, &path).expect_err("a later format");
     assert!(error.to_string().contains("day/2"), "{error}");
     assert_eq!(fs::read_to_string(&path).expect("untouched"), "day/2\n(at_s:1)\n");
+}
+
+/// A day that was only tried goes to the disk when its job gets a file, and never over another day.
+#[test]
+fn a_day_in_memory_follows_its_job_to_the_disk() {
+    let worker = |id: &str| WorkerSpec { id: id.into(), roles: vec!["cut".into()] };
+    let operation = |id: &str| OperationSpec {
+        id: id.into(),
+        panel: id.into(),
+        role: "cut".into(),
+        duration_s: 60,
+        stance: "here".into(),
+    };
+    let problem = ProblemSpec {
+        format: FORMAT.into(),
+        name: "two panels".into(),
+        workers: vec![worker("Mara")],
+        stances: vec!["here".into()],
+        walk_s: vec![vec![0]],
+        close: Vec::new(),
+        operations: vec![operation("a"), operation("b")],
+        lags: Vec::new(),
+        wet: Vec::new(),
+        objective: ObjectiveSpec { makespan: 10, walking: 1 },
+    };
+    let setup = Setup { problem: Arc::new(problem), windows: None };
+    let clock = Arc::new(HandClock::at(500));
+    let open = |place| DayRun::open(Arc::<HandClock>::clone(&clock), setup.clone(), place);
+    let rows = [PlanRow { id: "a".into(), worker: "Mara".into(), start_s: 0 }];
+    let waker = Waker::noop();
+    let mut run = open(Place::Nowhere);
+    run.plan_ahead(&rows);
+    run.begin(waker);
+    assert!(!run.is_begun(), "a job without a file has no day");
+    run.rehearse();
+    run.begin(waker);
+    clock.advance(70);
+    run.finish(0, 0, waker);
+    run.finish(0, 0, waker);
+    assert_eq!((run.day().done_at(0), run.log().entries().len()), (Some(570), 2), "a second tap counts for nothing");
+
+    let folder = tempfile::tempdir().expect("a folder");
+    let path = folder.path().join("x.day");
+    run.move_to(path.clone());
+    assert_eq!((run.place(), &run.failure), (&Place::File(path.clone()), &None));
+    assert_eq!(&read_day(&RealDisk, &path).expect("readable").log, run.log());
+    assert_eq!(open(Place::File(path.clone())).day(), run.day());
+
+    let taken = folder.path().join("y.day");
+    write_day(&RealDisk, &taken, &some_day()).expect("there is room");
+    run.move_to(taken.clone());
+    assert_eq!(run.place(), &Place::File(path), "it stays where it was");
+    assert!(run.failure.is_some());
+    assert_eq!(read_day(&RealDisk, &taken).expect("readable").log, some_day());
 }

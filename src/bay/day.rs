@@ -1,8 +1,9 @@
 //! What follows from a log.
 
 use super::log::{Event, Log};
-use crate::coat::{Feel, FeelAt, Window, window_after};
-use crate::crew::{ProblemSpec, SoFar, State, Whereabouts};
+use super::shift::{Shift, window_after_shifts};
+use crate::coat::{Air, Feel, FeelAt, Product, Window};
+use crate::crew::{PlanRow, ProblemSpec, SoFar, State, Whereabouts};
 use crate::units::Seconds;
 use std::collections::{BTreeMap, HashMap};
 
@@ -33,9 +34,11 @@ pub enum LapMark {
 pub struct Day {
     operations: Vec<Progress>,
     workers: Vec<Person>,
-    feels: Vec<FeelAt>,
+    shifts: Vec<Shift>,
+    agreed: Vec<PlanRow>,
     felt: BTreeMap<usize, Feel>,
     lap: BTreeMap<String, LapMark>,
+    last: Option<usize>,
     /// Entries that were left out.
     pub odd: Vec<Odd>,
 }
@@ -62,6 +65,8 @@ struct Person {
     doing: Option<usize>,
     stance: Option<usize>,
     away: Option<Away>,
+    last_done: Option<usize>,
+    pads: u32,
 }
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -81,14 +86,18 @@ impl Day {
         let mut day = Self {
             operations: vec![Progress::ToDo; problem.operations.len()],
             workers: vec![Person::default(); problem.workers.len()],
-            feels: Vec::new(),
+            shifts: Vec::new(),
+            agreed: Vec::new(),
             felt: BTreeMap::new(),
             lap: BTreeMap::new(),
+            last: None,
             odd: Vec::new(),
         };
         let names = Names::of(problem);
         for (index, entry) in log.standing().into_iter().enumerate() {
-            if let Err(cause) = day.take(problem, &names, entry.at_s, &entry.event) {
+            let taken = day.take(problem, &names, entry.at_s, &entry.event);
+            // What the program assumed and what no longer fits was never tapped by anybody.
+            if let Err(cause) = taken.or_else(|cause| if entry.assumed { Ok(()) } else { Err(cause) }) {
                 day.odd.push(Odd { entry: index, cause });
             }
         }
@@ -108,6 +117,8 @@ impl Day {
                     self.operations[o] = Progress::Done { worker: w, start, end: at.max(start + 1) };
                 }
                 self.workers[w].away = None;
+                self.workers[w].last_done = Some(o);
+                self.last = Some(w);
                 Ok(())
             }
             Event::PutBack { worker } => {
@@ -131,7 +142,7 @@ impl Day {
             Event::Felt { operation, feel } => {
                 let o = names.operation(operation)?;
                 let waited_s = self.waited(problem, o).ok_or_else(|| format!("{operation} was not levelled"))?;
-                self.feels.push(FeelAt { feel: *feel, waited_s });
+                self.shifts.push(Shift::Felt(FeelAt { feel: *feel, waited_s }));
                 self.felt.insert(o, *feel);
                 Ok(())
             }
@@ -151,7 +162,24 @@ impl Day {
                 self.mark(place, LapMark::ToPolish);
                 Ok(())
             }
-            Event::TakenBack => Ok(()), // a log leaves these out
+            Event::AirChanged { air } => {
+                self.shifts.push(Shift::Air(*air));
+                Ok(())
+            }
+            Event::PadChanged { worker } => {
+                self.workers[names.worker(worker)?].pads += 1;
+                Ok(())
+            }
+            Event::Agreed { order } => {
+                let row = |(start, (id, worker)): (usize, &(String, String))| PlanRow {
+                    id: id.clone(),
+                    worker: worker.clone(),
+                    start_s: start as Seconds,
+                };
+                self.agreed = order.iter().enumerate().map(row).collect();
+                Ok(())
+            }
+            Event::TakenBack | Event::StartedOver => Ok(()), // a log leaves these out
         }
     }
 
@@ -185,6 +213,11 @@ impl Day {
         }
         self.operations[operation] = Progress::Running { worker, start: at, since: at, worked: 0 };
         Ok(())
+    }
+
+    /// Whether an entry that somebody began this would count.
+    pub fn can_begin(&self, problem: &ProblemSpec, worker: usize, operation: usize) -> bool {
+        self.clone().begin(problem, worker, operation, Seconds::MAX).is_ok()
     }
 
     /// Counts what was worked until now.
@@ -245,6 +278,19 @@ impl Day {
         })
     }
 
+    /// Whether somebody is at something for longer than it should take, or away for longer than they said.
+    pub fn is_behind(&self, problem: &ProblemSpec, now_s: Seconds) -> bool {
+        self.workers.iter().any(|person| {
+            let longer = person.doing.is_some_and(|o| match self.operations[o] {
+                Progress::Running { since, worked, .. } => {
+                    person.away.is_none() && since + problem.operations[o].duration_s - worked <= now_s
+                }
+                _ => false,
+            });
+            longer || person.away.is_some_and(|a| a.since + a.for_s <= now_s)
+        })
+    }
+
     /// What somebody is at, and since when, by index.
     pub fn doing(&self, worker: usize) -> Option<(usize, Seconds)> {
         let operation = self.workers[worker].doing?;
@@ -258,9 +304,37 @@ impl Day {
         Some(end)
     }
 
-    /// The window after what was felt, from the one in force before; `reference` is the product's.
-    pub fn window(&self, before: Window, reference: (Seconds, Seconds)) -> Window {
-        window_after(before, reference, &self.feels)
+    /// The window after what was felt and after changes of the air, from the one that the job's own `air` gave `product`.
+    ///
+    /// Answers move it by the rule of [`crate::coat::factor_after`]; another air moves it as the model says, so that what was learned
+    /// from the towel stays learned.
+    pub fn window(&self, before: Window, air: &Air, product: &Product) -> Window {
+        window_after_shifts(before, air, product, &self.shifts)
+    }
+
+    /// The air that was noted last, if it changed at all.
+    pub fn air(&self) -> Option<Air> {
+        self.shifts.iter().rev().find_map(|s| if let Shift::Air(air) = s { Some(*air) } else { None })
+    }
+
+    /// The order that people go by, as rows whose starts only count up; empty before one was agreed on.
+    pub fn agreed(&self) -> &[PlanRow] {
+        &self.agreed
+    }
+
+    /// What somebody finished last, by index.
+    pub fn last_done(&self, worker: usize) -> Option<usize> {
+        self.workers[worker].last_done
+    }
+
+    /// Who finished something last, by index.
+    pub fn last_to_finish(&self) -> Option<usize> {
+        self.last
+    }
+
+    /// Fresh pads that somebody took.
+    pub fn pads(&self, worker: usize) -> u32 {
+        self.workers[worker].pads
     }
 
     /// What was said of a levelled operation, by index.

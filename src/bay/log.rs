@@ -1,6 +1,6 @@
 //! What people tapped, in the order they did.
 
-use crate::coat::Feel;
+use crate::coat::{Air, Feel};
 use crate::units::Seconds;
 use serde::{Deserialize, Serialize};
 
@@ -64,8 +64,25 @@ pub enum Event {
         /// Which place.
         place: String,
     },
+    /// The air or the vehicle's surface is another now, as when the sun comes round.
+    AirChanged {
+        /// What it is from now on.
+        air: Air,
+    },
+    /// Somebody took a fresh pad.
+    PadChanged {
+        /// Who.
+        worker: String,
+    },
+    /// The order that people go by from now on: each operation with who does it.
+    Agreed {
+        /// (operation, worker), in the order of their beginning.
+        order: Vec<(String, String)>,
+    },
     /// The latest entry that still counts is taken back.
     TakenBack,
+    /// Everything before belongs to another day.
+    StartedOver,
 }
 
 /// An event and when it happened.
@@ -79,6 +96,33 @@ pub struct Entry {
     /// Whether the program assumed it because the plan said so, and nobody tapped.
     #[serde(default, skip_serializing_if = "std::ops::Not::not")]
     pub assumed: bool,
+}
+
+impl Event {
+    /// Whose it is, where it is somebody's.
+    fn worker(&self) -> Option<&str> {
+        match self {
+            Self::Began { worker, .. }
+            | Self::Finished { worker }
+            | Self::PutBack { worker }
+            | Self::Left { worker, .. }
+            | Self::Returned { worker }
+            | Self::PadChanged { worker } => Some(worker),
+            _ => None,
+        }
+    }
+}
+
+/// Takes the latest tap away with what follows from it. Somebody else who began something is still at it.
+fn take_back(standing: &mut Vec<&Entry>) {
+    let Some(at) = standing.iter().rposition(|e| !e.assumed) else { return };
+    let tap = standing.remove(at);
+    let after = standing.split_off(at);
+    let others = |e: &&Entry| matches!(e.event, Event::Began { .. }) && e.event.worker() != tap.event.worker();
+    standing.extend(after.into_iter().filter(others));
+    if standing.iter().all(|e| e.assumed) {
+        standing.clear(); // nobody tapped anything, so nothing began
+    }
 }
 
 /// Everything that happened on a day, oldest first. Only ever grows.
@@ -110,15 +154,16 @@ impl Log {
         &self.entries
     }
 
-    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it.
+    /// The entries that count: a [`Event::TakenBack`] takes the latest tap away, and with it whatever was assumed after it, save
+    /// that somebody else began something; a
+    /// [`Event::StartedOver`] leaves nothing of what was before.
     pub fn standing(&self) -> Vec<&Entry> {
         let mut standing: Vec<&Entry> = Vec::with_capacity(self.entries.len());
         for entry in &self.entries {
-            if entry.event == Event::TakenBack {
-                while standing.pop_if(|e| e.assumed).is_some() {}
-                standing.pop();
-            } else {
-                standing.push(entry);
+            match entry.event {
+                Event::StartedOver => standing.clear(),
+                Event::TakenBack => take_back(&mut standing),
+                _ => standing.push(entry),
             }
         }
         standing
@@ -127,6 +172,11 @@ impl Log {
     /// What [`Event::TakenBack`] would take away.
     pub fn latest(&self) -> Option<&Entry> {
         self.standing().into_iter().rev().find(|e| !e.assumed)
+    }
+
+    /// The moment of the last entry, taken back or not.
+    pub fn last_s(&self) -> Option<Seconds> {
+        self.entries.last().map(|e| e.at_s)
     }
 
     /// When the day began, if it did.

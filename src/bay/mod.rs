@@ -10,7 +10,10 @@
 mod board;
 mod day;
 mod log;
+mod ready;
+mod shift;
 
 pub use board::{Board, Call, Current, NextUp, OpenWindow, WorkerBoard};
 pub use day::{Day, LapMark, Odd, with_window};
 pub use log::{Entry, Event, Log};
+pub use ready::Hold;

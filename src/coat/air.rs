@@ -7,7 +7,7 @@ use crate::units::{Celsius, RelativeHumidity};
 use serde::{Deserialize, Serialize};
 
 /// Air in the bay and surface of the vehicle.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(default, deny_unknown_fields)]
 pub struct Air {
     /// Temperature of the air.

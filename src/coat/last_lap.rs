@@ -35,15 +35,33 @@ pub struct LapStop {
     pub left_s: Seconds,
 }
 
-/// Orders the places for a walk-round that starts now at a point of the floor plan.
+/// Orders the places for a walk-round that starts now at a point of the floor plan, walking straight from place to place.
+///
+/// See [`last_lap_by`].
+pub fn last_lap(places: &[LapPlace], from_mm: (f64, f64), now_s: Seconds, pace: &LapPace) -> Vec<LapStop> {
+    let applied: Vec<Seconds> = places.iter().map(|p| p.applied_s).collect();
+    let walk_mm = |a: Option<usize>, b: usize| {
+        let (x, y) = a.map_or(from_mm, |i| (places[i].x_mm, places[i].y_mm));
+        (places[b].x_mm - x).hypot(places[b].y_mm - y)
+    };
+    last_lap_by(&applied, &walk_mm, now_s, pace)
+}
+
+/// Orders places for a walk-round that starts now. `applied_s` says when the coating at each was applied; `walk_mm` is the way from
+/// one place, or from where one is, to another.
 ///
 /// Fewest places too late first, then least walking. Starts from the order of urgency and from the nearest-first order, and
 /// improves both by moving places and turning stretches round; not proven best, but tests hold it against all orders of small
 /// laps. Deterministic; every place once.
-pub fn last_lap(places: &[LapPlace], from_mm: (f64, f64), now_s: Seconds, pace: &LapPace) -> Vec<LapStop> {
-    let lap = Lap { places, from: from_mm, now: now_s as f64, pace };
-    let mut urgent: Vec<usize> = (0..places.len()).collect();
-    urgent.sort_by_key(|&i| (places[i].applied_s, i));
+pub fn last_lap_by(
+    applied_s: &[Seconds],
+    walk_mm: &dyn Fn(Option<usize>, usize) -> f64,
+    now_s: Seconds,
+    pace: &LapPace,
+) -> Vec<LapStop> {
+    let lap = Lap { applied: applied_s, walk_mm, now: now_s as f64, pace };
+    let mut urgent: Vec<usize> = (0..applied_s.len()).collect();
+    urgent.sort_by_key(|&i| (applied_s[i], i));
     let near = lap.nearest_first();
     let best = [urgent, near]
         .into_iter()
@@ -54,16 +72,15 @@ pub fn last_lap(places: &[LapPlace], from_mm: (f64, f64), now_s: Seconds, pace: 
 }
 
 struct Lap<'a> {
-    places: &'a [LapPlace],
-    from: (f64, f64),
+    applied: &'a [Seconds],
+    walk_mm: &'a dyn Fn(Option<usize>, usize) -> f64,
     now: f64,
     pace: &'a LapPace,
 }
 
 impl Lap<'_> {
     fn walk(&self, a: Option<usize>, b: usize) -> f64 {
-        let (x, y) = a.map_or(self.from, |i| (self.places[i].x_mm, self.places[i].y_mm));
-        (self.places[b].x_mm - x).hypot(self.places[b].y_mm - y) / self.pace.walk_mm_s.max(1.0)
+        (self.walk_mm)(a, b) / self.pace.walk_mm_s.max(1.0)
     }
 
     /// Calls `visit` with each place and the moment it is reached; answers the seconds walked.
@@ -81,7 +98,7 @@ impl Lap<'_> {
     }
 
     fn left(&self, place: usize, at: f64) -> f64 {
-        (self.places[place].applied_s + self.pace.high_spot_s) as f64 - at
+        (self.applied[place] + self.pace.high_spot_s) as f64 - at
     }
 
     /// Places too late, far more weighty than the seconds walked.
@@ -92,7 +109,7 @@ impl Lap<'_> {
     }
 
     fn nearest_first(&self) -> Vec<usize> {
-        let mut left: Vec<usize> = (0..self.places.len()).collect();
+        let mut left: Vec<usize> = (0..self.applied.len()).collect();
         let mut order: Vec<usize> = Vec::with_capacity(left.len());
         while let Some(at) = (0..left.len()).min_by(|&a, &b| {
             self.walk(order.last().copied(), left[a]).total_cmp(&self.walk(order.last().copied(), left[b]))

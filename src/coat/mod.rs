@@ -17,7 +17,7 @@ pub use amounts::{CoatingMaterials, DROP_ML, amount, bottles, coating_materials,
 pub use calendar::{DROPPINGS_ADVICE, Milestone, cure_calendar};
 pub use evaporation::{Solvent, parts_per_million, vapour_in_bay};
 pub use feel::{Feel, FeelAt, factor_after, window_after};
-pub use last_lap::{LapPace, LapPlace, LapStop, last_lap};
+pub use last_lap::{LapPace, LapPlace, LapStop, last_lap, last_lap_by};
 pub use product::{Product, seconds_to_apply, seconds_to_level};
 pub use verdict::{AirVerdict, LEAST_MARGIN, assess, assess_surfaces};
-pub use window::{MeasuredWindow, Window, window, window_factor, window_from_patch, window_over};
+pub use window::{MeasuredWindow, Window, window, window_factor, window_from_patch, window_over, window_times};

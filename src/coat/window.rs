@@ -81,6 +81,11 @@ pub fn window_over(coldest: &Air, warmest_surface: Celsius, product: &Product) -
     (cold.min_s <= warm.max_s).then_some(Window { min_s: cold.min_s, ..warm })
 }
 
+/// The window of a product (shortest, longest) times a factor, which is held to its range.
+pub fn window_times(reference: (Seconds, Seconds), factor: f64) -> Window {
+    scaled(reference.0, reference.1, held(factor))
+}
+
 pub(super) fn scaled(min_s: Seconds, max_s: Seconds, factor: f64) -> Window {
     let (min_s, max_s) = (min_s.max(0) as f64 * factor, max_s.max(0) as f64 * factor);
     let min_s = (min_s - 1e-9).ceil() as Seconds;

@@ -18,9 +18,28 @@ const LIMIT: u64 = 64 << 20;
 
 /// The file that holds the day of a job.
 pub fn day_path(job: &Path) -> PathBuf {
+    beside(job, ".day")
+}
+
+/// The file that holds the day on which its panels are polished.
+pub fn polishing_day_path(job: &Path) -> PathBuf {
+    beside(job, ".polishing.day")
+}
+
+fn beside(job: &Path, ending: &str) -> PathBuf {
     let mut name = OsString::from(job);
-    name.push(".day");
+    name.push(ending);
     PathBuf::from(name)
+}
+
+/// Writes a whole day at once, for a job that got another name.
+///
+/// # Errors
+/// What the system says; a file that is there already is never touched.
+pub fn write_day(disk: &dyn Disk, path: &Path, log: &Log) -> io::Result<()> {
+    let lines = log.entries().iter().map(|e| ron::to_string(e).map_err(io::Error::other));
+    let lines = lines.collect::<io::Result<Vec<String>>>()?;
+    disk.write_new(path, format!("{FORMAT}\n{}\n", lines.join("\n")).as_bytes(), path)
 }
 
 /// A log on disk.

@@ -17,7 +17,7 @@ mod save;
 mod templates;
 mod v1;
 
-pub use day::{DayFile, append_day, day_path, read_day};
+pub use day::{DayFile, append_day, day_path, polishing_day_path, read_day, write_day};
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
 pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};

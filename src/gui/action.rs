@@ -1,5 +1,6 @@
 //! What a view may read, and what it may wish for.
 
+use super::bay::{BayState, BayWish};
 use super::edit::VehicleWish;
 use super::entry::EntryWish;
 use super::import::ImportWish;
@@ -27,6 +28,7 @@ pub(super) struct Model<'a> {
     pub(super) order: &'a OrderState,
     pub(super) rows: &'a [OrderRow],
     pub(super) polishing: &'a Polishing,
+    pub(super) bay: &'a BayState,
     pub(super) spots: &'a SpotPlaces,
     pub(super) photos: &'a Photos,
     pub(super) view: &'a ViewState,
@@ -84,6 +86,8 @@ pub(super) enum Action {
     Import(ImportWish),
     /// Changes the vehicle itself, on a copy until it is saved.
     Vehicle(VehicleWish),
+    /// Something happens in the bay.
+    Bay(BayWish),
     /// Does something outside the job.
     Effect(Effect),
 }

@@ -1,6 +1,8 @@
 //! The window as a whole: what it holds, and how a frame goes.
 
 use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
+use super::awake::Awake;
+use super::bay::{BayState, Given};
 use super::bodies::Bodies;
 use super::edit::{self, Editing};
 use super::entry;
@@ -19,7 +21,7 @@ use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::scene::Overlay;
 use crate::vehicle::Template;
-use crate::work::{Effort, Task};
+use crate::work::{Effort, Task, WallClock};
 use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -41,6 +43,8 @@ pub struct App {
     pub(super) order: OrderState,
     pub(super) rows: Vec<OrderRow>,
     pub(super) polishing: Polishing,
+    pub(super) bay: BayState,
+    pub(super) awake: Awake,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
     pub(super) bodies: Bodies,
@@ -76,6 +80,14 @@ impl App {
         let insight = Insight::new(&job, &template);
         let order = OrderState::new(Task::Coating(Arc::new(crew_problem(&job, &template, &insight))), effort);
         let polishing = Polishing::new(&job, &template, &insight, effort);
+        let given = Given {
+            job: &job,
+            template: &template,
+            insight: &insight,
+            polishing: &polishing.work,
+            coating: order.problem(),
+        };
+        let bay = BayState::open(Arc::new(WallClock), path.as_deref(), given);
         let mut document = Document::opened(Arc::clone(&job));
         document.set_template(Arc::clone(&template));
         Self {
@@ -88,7 +100,9 @@ impl App {
             order,
             rows: Vec::new(),
             polishing,
-            view: ViewState::default(),
+            view: ViewState::on(&bay),
+            bay,
+            awake: Awake::default(),
             cache: MapCache::default(),
             path,
             asked: None,
@@ -112,6 +126,13 @@ impl App {
         self
     }
 
+    /// The same, and the screen stays on while a day runs in the bay.
+    #[must_use]
+    pub fn keeping_awake(mut self) -> Self {
+        self.awake = Awake::allowed();
+        self
+    }
+
     /// The same window with nothing in its middle; what the map costs is measured against it.
     #[must_use]
     pub fn with_empty_middle(mut self) -> Self {
@@ -127,13 +148,17 @@ impl App {
     /// Puts another job into the window; everything about the old one goes.
     pub(super) fn show(&mut self, loaded: Loaded, path: Option<PathBuf>) {
         let templates = self.bodies.templates().clone();
-        let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates);
+        let clock = Arc::clone(&self.bay.clock);
+        let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates).with_clock(clock);
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
-        *self = Self { frames: self.frames, ..fresh };
+        let awake = std::mem::take(&mut self.awake);
+        *self = Self { frames: self.frames, awake, ..fresh };
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
-        self.view.workspace = workspace;
-        self.view.overlay = workspace.overlay();
+        if !self.bay.is_running() {
+            self.view.workspace = workspace;
+            self.view.overlay = workspace.overlay();
+        }
     }
 
     /// The job as it is now.
@@ -169,6 +194,14 @@ impl App {
         let problem = crew_problem(job, &self.template, &self.insight);
         self.order.want(Task::Coating(Arc::new(problem)), now, ctx);
         self.polishing.follow(job, &self.template, &self.insight, now, ctx);
+        let given = Given {
+            job,
+            template: &self.template,
+            insight: &self.insight,
+            polishing: &self.polishing.work,
+            coating: self.order.problem(),
+        };
+        self.bay.follow(given);
         self.refresh_rows();
     }
 
@@ -277,6 +310,7 @@ impl App {
             order: &self.order,
             rows: &self.rows,
             polishing: &self.polishing,
+            bay: &self.bay,
             spots: &self.spots,
             photos: &self.photos,
             view: &self.view,
@@ -322,6 +356,7 @@ impl App {
                 .frame(sheet(Margin::same(0)))
                 // With the order on the map, when who does what; otherwise every panel in figures.
                 .show(ui, |ui| match (model.view.workspace, model.view.overlay) {
+                    (Workspace::Bay, _) => workspace::bay_below_ui(ui, &model, out),
                     (Workspace::Correction, overlay) if overlay != Overlay::Order => {
                         workspace::table_ui(ui, &model, out);
                     }
@@ -335,6 +370,9 @@ impl App {
                 return;
             }
             map_ui(ui, &model, &mut cache, out);
+            if model.view.workspace == Workspace::Bay && editing.is_none() {
+                workspace::bay_call_ui(ui, &model, area);
+            }
             if let Some(editing) = editing {
                 edit::cut_preview(ui, &model, editing, area);
             }
@@ -366,6 +404,7 @@ impl eframe::App for App {
             }
         }
         self.listen(&mut wishes);
+        self.step_bay(self.view.workspace == Workspace::Bay, ui.ctx());
         self.window_events(ui, &mut wishes);
         let asking = self.question.is_some() || self.import.is_some();
         match &self.editing {

@@ -30,6 +30,11 @@ impl App {
                 Action::Import(wish) => self.change_import(wish, ctx),
                 Action::View(change) => self.change_view(change, ctx),
                 Action::Vehicle(wish) => self.change_vehicle(wish, ctx),
+                Action::Bay(wish) => {
+                    if let Some(effect) = self.work(wish, ctx) {
+                        self.carry_out(effect, ctx, frame);
+                    }
+                }
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
@@ -244,6 +249,7 @@ impl App {
             Ok(saved) => {
                 self.document.mark_saved(job);
                 self.path = Some(path.to_owned());
+                self.bay.move_to(path);
                 if saved == Saved::NotConfirmed {
                     self.fail(Failure::new(
                         "saved, but the system did not confirm that the file is on the disk",

@@ -2,6 +2,8 @@
 
 mod action;
 mod app;
+mod awake;
+mod bay;
 mod bodies;
 mod chart;
 mod dispatch;
@@ -58,7 +60,7 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     };
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
-        let mut app = App::new(loaded, path).with_templates(Templates::of_user());
+        let mut app = App::new(loaded, path).with_templates(Templates::of_user()).keeping_awake();
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

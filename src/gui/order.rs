@@ -101,6 +101,11 @@ impl OrderState {
         changed
     }
 
+    /// The work that an order is wanted for.
+    pub(super) fn problem(&self) -> &Arc<crate::crew::ProblemSpec> {
+        self.wanted.problem()
+    }
+
     /// The best order known, perhaps of an earlier problem.
     pub(super) fn order(&self) -> Option<&CrewOrder> {
         self.found.as_ref()

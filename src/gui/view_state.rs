@@ -1,5 +1,6 @@
 //! What the window shows of a job: neither saved nor undone.
 
+use super::bay::{BayState, BayView};
 use super::entry::Entry;
 use crate::geometry::Viewport;
 use crate::polish::DefectKind;
@@ -18,11 +19,13 @@ pub enum Workspace {
     Correction,
     /// Air, window, order.
     Coating,
+    /// The order being worked.
+    Bay,
 }
 
 impl Workspace {
     /// All of them, in the order of the work.
-    pub const ALL: [Self; 4] = [Self::Job, Self::Survey, Self::Correction, Self::Coating];
+    pub const ALL: [Self; 5] = [Self::Job, Self::Survey, Self::Correction, Self::Coating, Self::Bay];
 
     /// As it stands on the rail.
     pub fn name(self) -> &'static str {
@@ -31,6 +34,7 @@ impl Workspace {
             Self::Survey => "Survey",
             Self::Correction => "Correction",
             Self::Coating => "Coating",
+            Self::Bay => "Bay",
         }
     }
 
@@ -40,7 +44,7 @@ impl Workspace {
             Self::Job => Overlay::Defects,
             Self::Survey => Overlay::Film,
             Self::Correction => Overlay::Polish,
-            Self::Coating => Overlay::Order,
+            Self::Coating | Self::Bay => Overlay::Order,
         }
     }
 }
@@ -139,6 +143,17 @@ pub(super) struct ViewState {
     /// The step of the shop that is open for changes.
     pub(super) open_step: Option<usize>,
     pub(super) mix: Mix,
+    pub(super) bay: BayView,
+}
+
+impl ViewState {
+    /// What is shown first: a day that runs, otherwise the survey.
+    pub(super) fn on(bay: &BayState) -> Self {
+        let Some(trade) = bay.running() else { return Self::default() };
+        let workspace = Workspace::Bay;
+        let bay = BayView { trade, ..BayView::default() };
+        Self { workspace, overlay: workspace.overlay(), bay, ..Self::default() }
+    }
 }
 
 impl Default for ViewState {
@@ -157,6 +172,7 @@ impl Default for ViewState {
             table_order: (Column::Level, false),
             open_step: None,
             mix: Mix::default(),
+            bay: BayView::default(),
         }
     }
 }

@@ -11,6 +11,7 @@ mod common;
 mod exposure;
 mod film;
 mod floor;
+mod lap;
 mod neighbours;
 mod open_points;
 mod panel;
@@ -32,6 +33,7 @@ pub use coating::{
 pub use exposure::{WorkerExposure, exposure_shared};
 pub use film::{SurveyFilm, place};
 pub use floor::{CrewOrder, LEAD_S};
+pub use lap::{LapKind, LapSpot, LapStand, lap_stands, spoken};
 pub use open_points::{OpenPoints, mirror_of};
 pub use panel::{AMBITIONS, PanelInsight};
 pub use polish_report::PolishingReport;

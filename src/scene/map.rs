@@ -51,6 +51,8 @@ pub struct MapScene {
     pub pins: Vec<Pin>,
     /// The way round of each worker, in time order.
     pub ways: Vec<Vec<Waypoint>>,
+    /// Who is at work where.
+    pub here: Vec<Here>,
     /// What the marks mean: only those that are on the map.
     pub legend: Vec<LegendRow>,
 }
@@ -87,6 +89,10 @@ pub enum Fill {
     Unread,
     /// Left out.
     LeftOut,
+    /// Coated and not yet level.
+    Wet,
+    /// Nothing is left to do there.
+    Done,
 }
 
 /// A number in the shape of a worker.
@@ -98,6 +104,15 @@ pub struct Badge {
     pub work: Work,
     /// Place in this worker's order, from 1.
     pub number: usize,
+}
+
+/// Somebody at a panel.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct Here {
+    /// Index into the crew.
+    pub worker: usize,
+    /// Index into the panels.
+    pub panel: usize,
 }
 
 /// A stop on a worker's way.
@@ -227,6 +242,7 @@ impl MapScene {
             panels: (0..template.panels.len()).map(|i| plain(template, insight, i)).collect(),
             pins: Vec::new(),
             ways: Vec::new(),
+            here: Vec::new(),
             legend: Vec::new(),
         }
     }

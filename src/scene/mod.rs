@@ -3,6 +3,7 @@
 //! No colours and no screen here. The window, and later paper, turn a role ("over budget", "second worker") into a colour, a
 //! hatch and a line; so one drawing can't say two things.
 
+mod bay;
 mod body;
 mod chart;
 mod film;
@@ -11,9 +12,14 @@ mod order;
 mod polishing;
 mod work;
 
+pub use bay::{
+    BayFacts, BayScene, Card, CardState, Doing, LapPlaceRow, LapRow, LapScene, WindowPhase, WindowRow, bay_map,
+    bay_scene, lap_map, lap_scene,
+};
 pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};
 pub use map::{
-    Badge, DefectClass, Fill, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint, map_scene,
+    Badge, DefectClass, Fill, Here, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint,
+    map_scene,
 };
 pub use polishing::{polish_chart, polish_order_map};
 pub use work::Work;

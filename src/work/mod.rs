@@ -4,13 +4,20 @@
 //! they were computed for, so that a late one can be told from a current one. The window is woken through a
 //! [`std::task::Waker`], so nothing here knows what a window is.
 
+mod clock;
+mod day;
 mod order;
 #[cfg(feature = "gui")]
 mod picture;
 mod polishing;
+mod rest;
 mod solve;
+mod writer;
 
+pub use clock::{Clock, HandClock, WallClock};
+pub use day::{DayRun, Place, Setup, Windows};
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};
+pub use rest::{REST_LIMITS, RestAnswer, RestRun};
 pub use solve::{Progress, SolveRun};

@@ -7,7 +7,11 @@
     reason = "helpers of tests; clippy only sees test functions as tests"
 )]
 
+mod bay;
+mod bay_days;
 mod correction;
+#[path = "../support/day.rs"]
+mod day_support;
 mod edit;
 mod edit_own;
 mod edit_steps;

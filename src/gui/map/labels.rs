@@ -143,7 +143,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
         (width * 0.92 >= needed.x && height * 0.92 >= needed.y).then_some((at, galley))
     })?;
     let text = Align2::CENTER_CENTER.anchor_size(at - vec2(0.0, extra / 2.0), galley.size());
-    if matches!(mark.fill, Fill::Level(_)) {
+    if matches!(mark.fill, Fill::Level(_) | Fill::Wet) {
         // The hatch must not run through the words.
         paint.rect_filled(text.expand2(vec2(3.0, -2.0)), 3.0, fill);
     }

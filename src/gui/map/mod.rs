@@ -17,7 +17,7 @@ pub use layout::MapCache;
 use super::action::{Action, Model, ViewChange};
 use super::edit::VehicleWish;
 use super::theme;
-use super::view_state::Tool;
+use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
 use crate::scene::{MapScene, Overlay};
@@ -50,6 +50,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         if let Some(moment) = m.view.moment.filter(|_| scene.overlay == Overlay::Order) {
             round::at_moment(&paint, cache, &view, &scene, (picture.labels(), cache.shift), moment);
         }
+        paint::at_work(&paint, cache, &view, &scene);
         paint::rings(&paint, m, cache, &view, hovered);
         way::draw(&paint, m, &view);
         picture.draw_marks(&paint, cache.shift);
@@ -254,7 +255,7 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
         |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            let switched = m.view.overlay != Overlay::Body;
+            let switched = m.view.overlay != Overlay::Body && m.view.workspace != Workspace::Bay;
             for overlay in Overlay::ALL.into_iter().filter(|_| switched) {
                 let chosen = m.view.overlay == overlay;
                 if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {
@@ -267,7 +268,8 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 }
                 let hint = "Show what is chosen as large as it goes (Z)";
                 let chosen = !m.view.chosen.is_empty();
-                if ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
+                let in_bay = m.view.workspace == Workspace::Bay; // what is called out stands there
+                if !in_bay && ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
                     out.push(Action::View(ViewChange::FitChosen));
                 }
             });

@@ -94,6 +94,16 @@ fn draw_wheel(paint: &Painter, p: &Palette, at: Pos2, radius: f32) {
     ring(0.16, p.wheel);
 }
 
+/// Who is at work where, in the bay.
+pub(super) fn at_work(paint: &Painter, cache: &MapCache, view: &Viewport, scene: &MapScene) {
+    let p = theme::of(paint.ctx());
+    for here in &scene.here {
+        let points: Vec<Pos2> = cache.panels[here.panel].outline.iter().map(|p| to_screen(view, *p)).collect();
+        paint.add(Shape::closed_line(points.clone(), Stroke::new(7.0, p.contour)));
+        paint.add(Shape::closed_line(points, Stroke::new(5.0, theme::worker(here.worker))));
+    }
+}
+
 /// What the pointer is over, what is chosen, and who is where.
 pub(super) fn rings(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &Viewport, hovered: Option<usize>) {
     let p = theme::of(paint.ctx());
@@ -167,6 +177,8 @@ pub(super) fn fill_color(p: &Palette, fill: Fill) -> Color32 {
         Fill::Scale(share) => p.ramp(share),
         Fill::Level(level) => p.level(level as usize),
         Fill::LeftOut => p.sheet,
+        Fill::Wet => p.wet,
+        Fill::Done => p.done,
         Fill::Turn(surface, share) => turn(p, fill_color(p, Fill::Plain(surface)), share),
     }
 }
@@ -190,6 +202,7 @@ pub(super) fn hatch_of(fill: Fill) -> Option<usize> {
     match fill {
         Fill::Level(Level::Leave) => None,
         Fill::Level(level) => Some((level as usize).saturating_sub(1).min(3)),
+        Fill::Wet => Some(0),
         _ => None,
     }
 }

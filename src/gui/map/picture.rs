@@ -57,6 +57,11 @@ impl Source {
 impl Memo {
     /// The scene of this frame: the one that is there, or a new one.
     pub(super) fn scene(memo: &mut Option<Self>, m: &Model<'_>) -> Arc<MapScene> {
+        if m.view.workspace == Workspace::Bay
+            && let Some(map) = m.bay.map()
+        {
+            return Arc::clone(map); // the same one as long as nothing changes
+        }
         if let Some(memo) = memo
             && Arc::ptr_eq(&memo.job, m.job)
             && Arc::ptr_eq(&memo.template, m.template)

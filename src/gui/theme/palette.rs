@@ -39,6 +39,10 @@ pub(in crate::gui) struct Palette {
     pub(in crate::gui) rear_lamp: Color32,
     /// Bare trim.
     pub(in crate::gui) trim: Color32,
+    /// A panel with wet coating.
+    pub(in crate::gui) wet: Color32,
+    /// A panel with nothing left to do.
+    pub(in crate::gui) done: Color32,
     /// What is chosen, and the one thing to press.
     pub(in crate::gui) accent: Color32,
     /// Text on the accent.
@@ -118,6 +122,8 @@ const LIGHT: Palette = Palette {
     lamp: rgb(0xF6, 0xEC, 0xC9),
     rear_lamp: rgb(0xF0, 0xD6, 0xCD),
     trim: rgb(0xD2, 0xD7, 0xDD),
+    wet: rgb(0x9C, 0xD0, 0xEE),
+    done: rgb(0xC9, 0xE6, 0xD9),
     accent: rgb(0x17, 0x4A, 0x7C),
     on_accent: rgb(0xFF, 0xFF, 0xFF),
     accent_wash: rgb(0xE3, 0xEC, 0xF6),
@@ -151,6 +157,8 @@ const DARK: Palette = Palette {
     lamp: rgb(0x4B, 0x45, 0x2E),
     rear_lamp: rgb(0x4F, 0x3B, 0x36),
     trim: rgb(0x3B, 0x44, 0x4E),
+    wet: rgb(0x1F, 0x5C, 0x82),
+    done: rgb(0x24, 0x4A, 0x3C),
     accent: rgb(0x8E, 0xC4, 0xF4),
     on_accent: rgb(0x0C, 0x1B, 0x2A),
     accent_wash: rgb(0x22, 0x36, 0x4A),
@@ -184,6 +192,8 @@ const SUNLIGHT: Palette = Palette {
     lamp: rgb(0xFF, 0xF0, 0xB8),
     rear_lamp: rgb(0xFF, 0xD9, 0xCE),
     trim: rgb(0xC0, 0xC0, 0xC0),
+    wet: rgb(0x7F, 0xC4, 0xEE),
+    done: rgb(0xB6, 0xE2, 0xCC),
     accent: rgb(0x00, 0x38, 0x6E),
     on_accent: Color32::WHITE,
     accent_wash: rgb(0xD6, 0xE6, 0xF6),
@@ -270,7 +280,7 @@ mod tests {
     fn numbers_read_at_the_minimum_of_the_standard_on_every_fill() {
         // WCAG 2.2, 1.4.3: 4.5:1.
         for (theme, p) in all() {
-            let fills = (0..5).map(|i| p.level(i)).chain((0..4).map(worker));
+            let fills = (0..5).map(|i| p.level(i)).chain((0..4).map(worker)).chain([p.wet, p.done]);
             for fill in fills.chain((0..=100).map(|s| p.ramp(s as f32 / 100.0))) {
                 let ratio = contrast(text_on(fill), fill);
                 assert!(ratio >= 4.5, "{theme:?}: {fill:?}: {ratio}");

@@ -1,11 +1,13 @@
 //! The right side, one file per workspace. Workspaces don't know each other.
 
+mod bay;
 mod coating;
 mod correction;
 mod job;
 mod survey;
 mod vehicle;
 
+pub(super) use bay::{bay_below_ui, bay_call_ui};
 pub(super) use correction::table_ui;
 pub(super) use survey::defect_keys;
 
@@ -15,6 +17,9 @@ use eframe::egui::{self, Ui};
 
 /// Draws the right side of the workspace that is open.
 pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    if m.view.workspace == Workspace::Bay {
+        return bay::bay_ui(ui, m, out); // what is pressed with gloves must not scroll away
+    }
     // What is shown of one panel keeps its place from panel to panel; anything else begins at its top.
     let shown = (m.view.workspace.name(), m.view.chosen.len().min(2), m.view.defect.is_some());
     egui::ScrollArea::vertical().id_salt(shown).auto_shrink([false, false]).show(ui, |ui| {
@@ -24,6 +29,7 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             Workspace::Survey => survey::survey_ui(ui, m, out),
             Workspace::Correction => correction::correction_ui(ui, m, out),
             Workspace::Coating => coating::coating_ui(ui, m, out),
+            Workspace::Bay => {}
         }
         ui.add_space(16.0);
     });

@@ -1,0 +1,64 @@
+//! The air while the day goes on: the sun comes round, a door is opened.
+
+use super::parts::{GAP, Look, TARGET, press, row};
+use crate::bay::Event;
+use crate::coat::{Air, assess, window_factor};
+use crate::gui::action::{Action, Model};
+use crate::gui::bay::{Asking, BayWish};
+use crate::gui::theme;
+use crate::units::{Celsius, RelativeHumidity};
+use eframe::egui::{Align2, FontId, Rect, RichText, Sense, Ui, pos2, vec2};
+
+/// Draws the sheet; `air` is what was set so far.
+pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, air: Air, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    ui.label(theme::bold("The air is now", 20.0));
+    let degrees = |t: Celsius, by: f64| Celsius::new(t.c() + by).unwrap_or(t);
+    let ask = |air: Air| Action::Bay(BayWish::Ask(Some(Asking::Air(air))));
+    if let Some(by) = stepper(ui, "Panels", &format!("{:.0}", air.surface_temp_c)) {
+        out.push(ask(Air { surface_temp_c: degrees(air.surface_temp_c, by), ..air }));
+    }
+    if let Some(by) = stepper(ui, "Air", &format!("{:.0}", air.air_temp_c)) {
+        out.push(ask(Air { air_temp_c: degrees(air.air_temp_c, by), ..air }));
+    }
+    if let Some(by) = stepper(ui, "Humidity", &format!("{:.0}", air.humidity_pct)) {
+        let humidity_pct = RelativeHumidity::new(air.humidity_pct.pct() + 5.0 * by).unwrap_or(air.humidity_pct);
+        out.push(ask(Air { humidity_pct, ..air }));
+    }
+    let before = m.day_run().day().air().unwrap_or(m.job.air);
+    let change = window_factor(&air, &m.job.product) / window_factor(&before, &m.job.product) - 1.0;
+    let text = match (change * 100.0).round() {
+        0.0 => "Windows stay as they are.".to_owned(),
+        more if more > 0.0 => format!("Windows get {more:.0}\u{202f}% longer."),
+        less => format!("Windows get {:.0}\u{202f}% shorter.", -less),
+    };
+    ui.label(RichText::new(text).size(16.0));
+    for stop in assess(&air, &m.job.product).stops {
+        ui.label(RichText::new(stop).size(16.0).color(p.stop));
+    }
+    if air != before && row(ui, "So it is", Look::Filled(p.accent)) {
+        out.push(Action::Bay(BayWish::Note(Event::AirChanged { air })));
+    }
+    if row(ui, "Leave it", Look::Plain) {
+        out.push(Action::Bay(BayWish::Ask(None)));
+    }
+}
+
+/// A value between two large buttons; answers by how many steps it shall change.
+fn stepper(ui: &mut Ui, label: &str, value: &str) -> Option<f64> {
+    let p = theme::of(ui.ctx());
+    let (place, _) = ui.allocate_exact_size(vec2(ui.available_width(), TARGET + 18.0), Sense::hover());
+    ui.painter().text(place.min, Align2::LEFT_TOP, label, FontId::proportional(14.0), p.ink_soft);
+    let top = place.top() + 18.0;
+    let button = |left: f32| Rect::from_min_size(pos2(left, top), vec2(72.0, TARGET));
+    let font = FontId::new(28.0, theme::bold_family());
+    let middle = pos2(place.center().x, top + TARGET / 2.0);
+    ui.painter().text(middle, Align2::CENTER_CENTER, value, font, p.ink);
+    let less = press(ui, button(place.left()), "\u{2212}", &[28.0], Look::Plain, &format!("{label} less"));
+    let more = press(ui, button(place.right() - 72.0 - GAP), "+", &[28.0], Look::Plain, &format!("{label} more"));
+    match (less, more) {
+        (true, _) => Some(-1.0),
+        (_, true) => Some(1.0),
+        _ => None,
+    }
+}

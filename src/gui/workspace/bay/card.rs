@@ -1,0 +1,222 @@
+//! The card of one worker: what they do now, one large button, what comes next.
+
+use super::other::other_ui;
+use super::parts::{GAP, Look, TARGET, fitting, press, side_by_side, within};
+use crate::bay::Event;
+use crate::coat::Feel;
+use crate::gui::action::{Action, Model};
+use crate::gui::bay::{Asking, BayWish, Trade};
+use crate::gui::theme;
+use crate::gui::widgets::worker_badge;
+use crate::insight::spoken;
+use crate::scene::{Card, CardState, Doing};
+use crate::units::clock;
+use eframe::egui::{Align2, Color32, FontId, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
+
+/// Draws a card into its place.
+pub(super) fn card_ui(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    let color = theme::worker(card.worker);
+    let ground = ui.painter();
+    ground.rect(place, 8.0, p.paper, Stroke::new(1.5, p.hairline), StrokeKind::Inside);
+    ground.rect_filled(Rect::from_min_size(place.min, vec2(8.0, place.height())), 4.0, color);
+    let inner = Rect::from_min_max(place.min + vec2(16.0, 8.0), place.max - vec2(10.0, 10.0));
+    let asking = m.view.bay.asking;
+    ui.push_id(("card", card.worker), |ui| match asking {
+        Some(Asking::Away(worker)) if worker == card.worker => away_ui(ui, inner, card, out),
+        Some(Asking::Other(worker)) if worker == card.worker => {
+            within(ui, inner, |ui| other_ui(ui, m, card, out));
+        }
+        _ => usual(ui, inner, m, card, out),
+    });
+}
+
+fn usual(ui: &mut Ui, inner: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
+    let top = head(ui, inner, card);
+    let foot = Rect::from_min_max(pos2(inner.left(), inner.bottom() - TARGET), inner.max);
+    let asked = asked_line(ui, foot.top() - 2.0, inner, card);
+    let next = next_line(ui, asked - 2.0, inner, card);
+    let middle = Rect::from_min_max(pos2(inner.left(), top + 6.0), pos2(inner.right(), next - 4.0));
+    main_button(ui, middle, m, card, out);
+    foot_row(ui, foot, m, card, out);
+}
+
+/// Name, time, what and where; answers where that ends.
+fn head(ui: &Ui, inner: Rect, card: &Card) -> f32 {
+    let p = theme::of(ui.ctx());
+    let paint = ui.painter();
+    worker_badge(paint, inner.min + vec2(11.0, 15.0), 10.0, card.worker, "");
+    let bold = |size| FontId::new(size, theme::bold_family());
+    let (time, time_ink) = time_of(card, p.ink, p.note);
+    let time = paint.text(pos2(inner.right(), inner.top() - 2.0), Align2::RIGHT_TOP, time, bold(28.0), time_ink);
+    let name = paint.layout(card.name.clone(), bold(20.0), p.ink, f32::INFINITY);
+    let room = Rect::from_min_max(inner.min + vec2(30.0, 0.0), pos2(time.left() - 6.0, inner.top() + 32.0));
+    paint.with_clip_rect(room).galley(room.min + vec2(0.0, 1.0), name, p.ink);
+    let (verb, where_) = words(card);
+    let verb = paint.text(inner.min + vec2(0.0, 32.0), Align2::LEFT_TOP, verb, FontId::proportional(18.0), p.ink_soft);
+    let size = fitting(ui, &where_, inner.width(), &[32.0, 28.0, 24.0, 20.0]);
+    let galley = paint.layout(where_, bold(size), p.ink, inner.width());
+    let at = pos2(inner.left(), verb.bottom() - 4.0);
+    let bottom = at.y + galley.size().y;
+    paint.galley(at, galley, p.ink);
+    match &card.state {
+        CardState::Working { since_s, takes_s, .. } => {
+            let bar = Rect::from_min_size(pos2(inner.left(), bottom + 1.0), vec2(inner.width(), 8.0));
+            let share = (*since_s as f32 / (*takes_s).max(1) as f32).clamp(0.0, 1.0);
+            paint.rect_filled(bar, 3.0, p.hairline);
+            let filled = Rect::from_min_size(bar.min, vec2(bar.width() * share, bar.height()));
+            paint.rect_filled(filled, 3.0, if since_s > takes_s { p.note } else { p.ink_soft });
+            bar.bottom()
+        }
+        CardState::Waiting { why: Some(why), .. } => {
+            paint.text(pos2(inner.left(), bottom), Align2::LEFT_TOP, why, FontId::proportional(14.0), p.note).bottom()
+        }
+        _ => bottom,
+    }
+}
+
+/// The time at the top right: what is left, or what it takes longer.
+fn time_of(card: &Card, ink: Color32, note: Color32) -> (String, Color32) {
+    match &card.state {
+        CardState::Working { since_s, takes_s, .. } if since_s > takes_s => {
+            (format!("+{}", clock(since_s - takes_s)), note)
+        }
+        CardState::Working { since_s, takes_s, .. } => (clock(takes_s - since_s), ink),
+        CardState::Waiting { in_s: 0, .. } => ("now".to_owned(), ink),
+        CardState::Waiting { in_s, .. } => (format!("in {}", clock(*in_s)), ink),
+        CardState::Away { back_s, .. } => (clock(*back_s), ink),
+        CardState::Free => (String::new(), ink),
+    }
+}
+
+fn words(card: &Card) -> (String, String) {
+    match &card.state {
+        CardState::Working { doing, .. } => (doing.verb.clone(), doing.name.clone()),
+        CardState::Waiting { doing, in_s, .. } => {
+            let what =
+                if *in_s == 0 { doing.verb.clone() } else { format!("Wait, then {}", doing.verb.to_lowercase()) };
+            (what, doing.name.clone())
+        }
+        CardState::Away { doing: Some(doing), .. } => (format!("Away, {} waits", doing.name), "Back soon".to_owned()),
+        CardState::Away { doing: None, .. } => ("Away".to_owned(), "Back soon".to_owned()),
+        CardState::Free => ("Nothing left".to_owned(), "Free".to_owned()),
+    }
+}
+
+/// Which panel the answers below are about, above `bottom`; answers where it begins.
+fn asked_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
+    let p = theme::of(ui.ctx());
+    let Some(doing) = &card.feel else { return bottom };
+    let text = format!("How did {} feel?", spoken(&doing.name));
+    let size = fitting(ui, &text, inner.width(), &[16.0, 14.0, 12.0]);
+    let font = FontId::new(size, theme::bold_family());
+    ui.painter().text(pos2(inner.left(), bottom), Align2::LEFT_BOTTOM, text, font, p.ink).top()
+}
+
+/// What comes after that, above `bottom`; answers where it begins.
+fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
+    let p = theme::of(ui.ctx());
+    let Some((doing, in_s)) = &card.next else { return bottom };
+    let paint = ui.painter();
+    let soft = FontId::proportional(14.0);
+    let label = paint.text(pos2(inner.left(), bottom - 4.0), Align2::LEFT_BOTTOM, "Next", soft.clone(), p.ink_soft);
+    let at = pos2(inner.right(), bottom - 4.0);
+    let time = paint.text(at, Align2::RIGHT_BOTTOM, format!("in {}", clock(*in_s)), soft, p.ink_soft);
+    let width = time.left() - label.right() - 16.0;
+    let name = if doing.coats { doing.name.clone() } else { format!("{} {}", doing.verb, spoken(&doing.name)) };
+    let size = fitting(ui, &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
+    let font = FontId::new(size, theme::bold_family());
+    paint
+        .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &name, font, p.ink)
+        .top()
+        .min(bottom - 26.0)
+}
+
+/// Sizes of the word on the button that is pressed most.
+fn huge(place: Rect) -> [f32; 4] {
+    [(place.height() * 0.36).clamp(24.0, 64.0), 32.0, 24.0, 20.0]
+}
+
+/// Done, start, back.
+fn main_button(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
+    let color = theme::worker(card.worker);
+    let worker = card.worker;
+    let sizes = huge(place);
+    let id = |operation: usize| m.day_run().problem().operations[operation].id.clone();
+    match &card.state {
+        CardState::Working { doing, .. } => {
+            let name = format!("{}, done with {}", card.name, doing.name);
+            if press(ui, place, "Done", &sizes, Look::Filled(color), &name) {
+                out.push(Action::Bay(BayWish::Finish { worker, operation: doing.operation }));
+            }
+        }
+        CardState::Waiting { doing, .. } => {
+            let name = format!("{}, start {}", card.name, doing.name);
+            if press(ui, place, "Start now", &sizes, Look::Plain, &name) {
+                let event = Event::Began { worker: card.name.clone(), operation: id(doing.operation) };
+                out.push(Action::Bay(BayWish::Note(event)));
+            }
+        }
+        CardState::Away { .. } => {
+            let name = format!("{}, back", card.name);
+            if press(ui, place, "Back", &sizes, Look::Filled(color), &name) {
+                out.push(Action::Bay(BayWish::Note(Event::Returned { worker: card.name.clone() })));
+            }
+        }
+        CardState::Free => {}
+    }
+}
+
+/// How the last panel felt, until that is said; otherwise leaving and taking something else.
+fn foot_row(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
+    if let Some(doing) = &card.feel {
+        return feel_row(ui, place, m, doing, out);
+    }
+    let mut buttons = Vec::new();
+    if !matches!(card.state, CardState::Away { .. }) {
+        buttons.push(("Away…", Look::Plain, format!("{}, away", card.name), Asking::Away(card.worker)));
+        buttons.push(("Other panel…", Look::Plain, format!("{}, other panel", card.name), Asking::Other(card.worker)));
+    }
+    let asks: Vec<Asking> = buttons.iter().map(|b| b.3).collect();
+    let mut shown: Vec<(&str, Look, String)> = buttons.into_iter().map(|b| (b.0, b.1, b.2)).collect();
+    let pads = format!("Fresh pad, {}", card.pads);
+    if m.view.bay.trade == Trade::Polishing {
+        shown.push((&pads, Look::Plain, format!("{}, fresh pad", card.name)));
+    }
+    match side_by_side(ui, place, &shown, &[16.0, 14.0, 12.0]) {
+        Some(index) if index < asks.len() => out.push(Action::Bay(BayWish::Ask(Some(asks[index])))),
+        Some(_) => out.push(Action::Bay(BayWish::Note(Event::PadChanged { worker: card.name.clone() }))),
+        None => {}
+    }
+}
+
+fn feel_row(ui: &mut Ui, place: Rect, m: &Model<'_>, doing: &Doing, out: &mut Vec<Action>) {
+    let answers = [("Still wet", Feel::StillWet), ("Right", Feel::Right), ("Dragging", Feel::Dragging)];
+    let buttons = answers.map(|(text, _)| (text, Look::Plain, format!("{} felt {}", doing.name, text.to_lowercase())));
+    if let Some(index) = side_by_side(ui, place, &buttons, &[16.0, 14.0, 12.0]) {
+        let operation = m.day_run().problem().operations[doing.operation].id.clone();
+        out.push(Action::Bay(BayWish::Note(Event::Felt { operation, feel: answers[index].1 })));
+    }
+}
+
+/// For how long somebody leaves.
+fn away_ui(ui: &mut Ui, inner: Rect, card: &Card, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    let font = FontId::new(20.0, theme::bold_family());
+    ui.painter().text(inner.min, Align2::LEFT_TOP, format!("{} leaves for", card.name), font, p.ink);
+    let height = ((inner.height() - 36.0 - 2.0 * GAP) / 3.0).max(TARGET);
+    let row = |k: f32| {
+        Rect::from_min_size(pos2(inner.left(), inner.top() + 36.0 + (height + GAP) * k), vec2(inner.width(), height))
+    };
+    let minutes = [(1, "1\u{202f}min"), (2, "2\u{202f}min"), (5, "5\u{202f}min"), (15, "15\u{202f}min")];
+    for (k, pair) in minutes.chunks(2).enumerate() {
+        let buttons: Vec<_> = pair.iter().map(|(_, text)| (*text, Look::Plain, format!("away for {text}"))).collect();
+        if let Some(index) = side_by_side(ui, row(k as f32), &buttons, &[28.0, 20.0]) {
+            let event = Event::Left { worker: card.name.clone(), for_s: pair[index].0 * 60 };
+            out.push(Action::Bay(BayWish::Note(event)));
+        }
+    }
+    if press(ui, row(2.0), "Stays", &[20.0], Look::Plain, "stays") {
+        out.push(Action::Bay(BayWish::Ask(None)));
+    }
+}

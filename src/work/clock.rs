@@ -1,0 +1,44 @@
+//! What time it is, behind a trait, so that a day in the bay can be tried without waiting for it.
+
+use crate::units::Seconds;
+use std::fmt;
+use std::sync::atomic::{AtomicI64, Ordering};
+use std::time::{SystemTime, UNIX_EPOCH};
+
+/// A clock that people share; it goes on while the program does not run.
+pub trait Clock: fmt::Debug + Send + Sync {
+    /// Whole seconds since some moment, the same one every time.
+    fn now_s(&self) -> Seconds;
+}
+
+/// The clock of this machine, in seconds since the beginning of 1970 (UTC).
+#[derive(Debug, Clone, Copy, Default)]
+pub struct WallClock;
+
+impl Clock for WallClock {
+    fn now_s(&self) -> Seconds {
+        SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_secs() as Seconds)
+    }
+}
+
+/// A clock that stands still until it is set.
+#[derive(Debug, Default)]
+pub struct HandClock(AtomicI64);
+
+impl HandClock {
+    /// A clock that shows this.
+    pub fn at(now_s: Seconds) -> Self {
+        Self(AtomicI64::new(now_s))
+    }
+
+    /// Puts it on by so many seconds.
+    pub fn advance(&self, seconds: Seconds) {
+        self.0.fetch_add(seconds, Ordering::SeqCst);
+    }
+}
+
+impl Clock for HandClock {
+    fn now_s(&self) -> Seconds {
+        self.0.load(Ordering::SeqCst)
+    }
+}
