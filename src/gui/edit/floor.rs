@@ -105,7 +105,9 @@ pub(super) fn floor_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut 
             _ => stance.at,
         };
         let chosen = editing.stance.as_ref() == Some(&stance.id);
-        dot(&paint, plan.to_screen(at), index + 1, at_work.contains(&index), chosen, p);
+        // Dragged out of sight it stays at the border.
+        let at = whole.shrink(14.0).clamp(plan.to_screen(at));
+        dot(&paint, at, index + 1, at_work.contains(&index), chosen, p);
     }
 }
 

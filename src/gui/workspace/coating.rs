@@ -101,10 +101,11 @@ fn order(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let most = 100.0 * (plan.cost - plan.bound) as f64 / plan.cost.max(1) as f64;
     fact(ui, "Could be better by at most", format!("{most:.0}\u{202f}%"));
     if let Some(lateness) = &order.lateness {
-        fact(ui, "Days that pass a window", format!("{:.0}\u{202f}%", lateness.late_chance * 100.0));
+        fact(ui, "A panel late on", format!("{:.0}\u{202f}% of days", lateness.late_chance * 100.0));
     }
     if let Some(habits) = order.habits {
-        fact(ui, "Jumps, changes of side", format!("{}, {}", habits.jumps, habits.side_changes));
+        fact(ui, "Long walks", habits.jumps.to_string());
+        fact(ui, "Changes of side", habits.side_changes.to_string());
     }
     let accepted = m.job.order.as_deref() == Some(&**plan);
     if accepted {
