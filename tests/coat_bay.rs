@@ -1,9 +1,9 @@
 //! What happens during and after coating: feel, last lap, calendar, solvents.
 
 use lapwright::coat::{
-    Air, Feel, FeelAt, LapPace, LapPlace, LapStop, MeasuredWindow, Product, Solvent, assess, assess_surfaces,
-    coating_materials, cure_calendar, drops, factor_after, last_lap, parts_per_million, vapour_in_bay, window,
-    window_after, window_from_patch, window_over,
+    Air, Feel, FeelAt, LapPace, LapStop, MeasuredWindow, Product, Solvent, assess, assess_surfaces, coating_materials,
+    cure_calendar, drops, factor_after, last_lap, parts_per_million, vapour_in_bay, window, window_from_patch,
+    window_over, window_times,
 };
 use lapwright::units::{Celsius, RelativeHumidity, SquareMetres};
 use proptest::prelude::*;
@@ -67,9 +67,12 @@ fn each_answer_moves_the_window_the_right_way() {
 #[test]
 fn answers_add_up_over_panels() {
     let before = window(&Air::default(), &Product::default());
-    assert_eq!(window_after(before, REFERENCE, &[]), before);
+    let after = |answers: &[FeelAt]| {
+        window_times(REFERENCE, answers.iter().fold(before.factor, |factor, a| factor_after(factor, REFERENCE, *a)))
+    };
+    assert_eq!(after(&[]), before);
     let dragging = [FeelAt { feel: Feel::Dragging, waited_s: 150 }; 3];
-    let now = window_after(before, REFERENCE, &dragging);
+    let now = after(&dragging);
     assert!(now.max_s <= 154 && now.min_s <= now.max_s, "{now:?}");
 }
 
@@ -109,14 +112,23 @@ fn the_first_load_is_about_ten_drops() {
 
 const PACE: LapPace = LapPace { walk_mm_s: 1_000.0, look_s: 5, high_spot_s: 3_600 };
 
+/// A place to stand, in mm, and when the coating there was applied.
+#[derive(Debug, Clone, Copy)]
+struct LapPlace {
+    x_mm: f64,
+    y_mm: f64,
+    applied_s: i64,
+}
+
+/// Mm straight from a place, or from the middle, to another.
+fn leg(places: &[LapPlace], from: Option<usize>, to: usize) -> f64 {
+    let (x, y) = from.map_or((0.0, 0.0), |i| (places[i].x_mm, places[i].y_mm));
+    (places[to].x_mm - x).hypot(places[to].y_mm - y)
+}
+
 fn walked(places: &[LapPlace], stops: &[LapStop]) -> f64 {
-    let (mut x, mut y, mut sum) = (0.0, 0.0, 0.0);
-    for stop in stops {
-        let place = places[stop.place];
-        sum += (place.x_mm - x).hypot(place.y_mm - y) / PACE.walk_mm_s;
-        (x, y) = (place.x_mm, place.y_mm);
-    }
-    sum
+    let from = std::iter::once(None).chain(stops.iter().map(|s| Some(s.place)));
+    from.zip(stops).map(|(from, to)| leg(places, from, to.place) / PACE.walk_mm_s).sum()
 }
 
 /// Fewest late, and the shortest way with that many, over all orders.
@@ -135,10 +147,9 @@ fn best_lap(places: &[LapPlace], now: i64) -> (usize, f64) {
             }
             return;
         }
-        let (x, y) = order.last().map_or((0.0, 0.0), |&i| (places[i].x_mm, places[i].y_mm));
         for next in 0..places.len() {
             if !order.contains(&next) {
-                let leg = (places[next].x_mm - x).hypot(places[next].y_mm - y) / PACE.walk_mm_s;
+                let leg = leg(places, order.last().copied(), next) / PACE.walk_mm_s;
                 let arrive = clock + leg;
                 let missed = usize::from(arrive > (places[next].applied_s + PACE.high_spot_s) as f64);
                 order.push(next);
@@ -162,7 +173,8 @@ proptest! {
         now in 3_580..3_640_i64,
     ) {
         let places: Vec<LapPlace> = points.iter().map(|&(x_mm, y_mm, applied_s)| LapPlace { x_mm, y_mm, applied_s }).collect();
-        let stops = last_lap(&places, (0.0, 0.0), now, &PACE);
+        let applied: Vec<i64> = places.iter().map(|p| p.applied_s).collect();
+        let stops = last_lap(&applied, &|from, to| leg(&places, from, to), now, &PACE);
         let mut order: Vec<usize> = stops.iter().map(|s| s.place).collect();
         order.sort_unstable();
         prop_assert_eq!(order, (0..places.len()).collect::<Vec<_>>());

@@ -5,24 +5,15 @@
 
 #![expect(clippy::print_stdout, clippy::unwrap_used, reason = "a tool for contributors; a wrong file may end it")]
 
+#[path = "../days/coating.rs"]
+mod coating;
+
+use coating::{Unlimited, coating};
 use lapwright::bay::{Board, Day, Event, Log};
-use lapwright::crew::{Control, Limits, PlanRow, Problem, ProblemSpec, Replanned, Schedule, replan, rest_of, solve};
-use lapwright::file::{RealDisk, SAMPLE, append_day, job_from_text};
-use lapwright::insight::{Insight, crew_problem};
-use lapwright::job::{Job, Vehicle};
-use lapwright::vehicle::load_embedded;
+use lapwright::crew::{Limits, PlanRow, Problem, ProblemSpec, Replanned, replan, rest_of, solve};
+use lapwright::file::{RealDisk, append_day};
 use lapwright::work::REST_LIMITS;
-use std::sync::Arc;
 use std::time::{Duration, Instant};
-
-struct Unlimited;
-
-impl Control for Unlimited {
-    fn should_stop(&self) -> bool {
-        false
-    }
-    fn improved(&self, _: &Schedule, _: i64) {}
-}
 
 fn main() {
     println!("| vehicle | operations | taps | planning again, median | longest |");
@@ -90,14 +81,4 @@ fn written() -> Duration {
     let mut times: Vec<Duration> = (0..200).map(write).collect();
     times.sort_unstable();
     times[times.len() / 2]
-}
-
-/// The coating of the sample job on another body.
-fn coating(template: &str) -> ProblemSpec {
-    let sample = job_from_text("the sample", SAMPLE).unwrap();
-    let template = load_embedded(template).unwrap();
-    let vehicle = Vehicle { template: template.id.clone(), ..sample.job.vehicle.clone() };
-    let job = Arc::new(Job { vehicle, panels: std::collections::BTreeMap::new(), ..(*sample.job).clone() });
-    let insight = Insight::new(&job, &template);
-    crew_problem(&job, &template, &insight)
 }

@@ -6,17 +6,13 @@
 
 #![expect(clippy::print_stdout, clippy::unwrap_used, reason = "a tool for contributors; a wrong file may end it")]
 
+mod coating;
 mod people;
 mod ways;
 
+use coating::{Unlimited, coating};
 use lapwright::crew::{Limits, PlanFile, Problem, ProblemSpec, State, Target, solve_robust};
-use lapwright::file::{SAMPLE, job_from_text};
-use lapwright::insight::{Insight, crew_problem};
-use lapwright::job::{Job, Vehicle};
-use lapwright::vehicle::load_embedded;
 use people::{Day, People};
-use std::collections::BTreeMap;
-use std::sync::Arc;
 use std::sync::atomic::{AtomicU32, Ordering};
 use ways::Way;
 
@@ -62,7 +58,7 @@ fn main() {
         let spec = coating(template);
         let problem = Problem::try_from(spec.clone()).unwrap();
         let limits = Limits { nodes: Some(400_000), threads: 2, seed: 1 };
-        let robust = solve_robust(&problem, &limits, &ways::Unlimited, Target::default()).unwrap();
+        let robust = solve_robust(&problem, &limits, &Unlimited, Target::default()).unwrap();
         let plan = robust.schedule.to_plan(&problem, robust.bound);
         for way in [Way::Advice, Way::FixedOrder, Way::RoundTheCar] {
             let sum = many(&spec, &plan, way, days);
@@ -103,14 +99,4 @@ fn many(spec: &ProblemSpec, plan: &PlanFile, way: Way, days: u32) -> Sum {
         sum.finish_s += other.finish_s;
         sum
     })
-}
-
-/// The coating of the sample job on another body.
-fn coating(template: &str) -> ProblemSpec {
-    let sample = job_from_text("the sample", SAMPLE).unwrap();
-    let template = load_embedded(template).unwrap();
-    let vehicle = Vehicle { template: template.id.clone(), ..sample.job.vehicle.clone() };
-    let job = Arc::new(Job { vehicle, panels: BTreeMap::new(), ..(*sample.job).clone() });
-    let insight = Insight::new(&job, &template);
-    crew_problem(&job, &template, &insight)
 }

@@ -1,6 +1,7 @@
 //! Three ways of working.
 
-use lapwright::crew::{Control, Limits, PlanFile, PlanRow, ProblemSpec, Schedule, SoFar, State, replan, rest_of};
+use crate::coating::Unlimited;
+use lapwright::crew::{Limits, PlanFile, PlanRow, ProblemSpec, SoFar, State, replan, rest_of};
 
 /// How people decide what comes next.
 #[derive(Clone, Copy, PartialEq, Eq)]
@@ -21,16 +22,6 @@ impl Way {
             Self::RoundTheCar => "round the car, no plan",
         }
     }
-}
-
-/// Lets a search go on to its limit of nodes.
-pub(crate) struct Unlimited;
-
-impl Control for Unlimited {
-    fn should_stop(&self) -> bool {
-        false
-    }
-    fn improved(&self, _: &Schedule, _: i64) {}
 }
 
 /// Orders tried each time something happened.

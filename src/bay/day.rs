@@ -298,6 +298,12 @@ impl Day {
         Some((operation, start))
     }
 
+    /// How many operations are over, and how many there are.
+    pub fn done(&self) -> (usize, usize) {
+        let over = self.operations.iter().filter(|o| matches!(o, Progress::Done { .. })).count();
+        (over, self.operations.len())
+    }
+
     /// Whether an operation is over, and when; by index.
     pub fn done_at(&self, operation: usize) -> Option<Seconds> {
         let Progress::Done { end, .. } = self.operations[operation] else { return None };

@@ -53,13 +53,10 @@ impl Day {
                 holds.push(Hold::Wet { operation: to });
             }
         }
-        let close = |a: &String, b: &String| {
-            a == b || problem.close.iter().any(|[x, y]| (x == a && y == b) || (x == b && y == a))
-        };
         for (other, state) in so_far.operations.iter().enumerate() {
             if let State::Running { worker: by, .. } = *state
                 && by != worker
-                && close(&problem.operations[other].stance, &spec.stance)
+                && problem.is_close(&problem.operations[other].stance, &spec.stance)
             {
                 holds.push(Hold::InTheWay { worker: by });
             }

@@ -9,7 +9,7 @@
 //! One answer moves f by at most a quarter up or a fifth down, and f stays between 0.4 and 2. An answer that the window in force
 //! already explains (wet before it begins, dragging after it ends) changes nothing. The rule is ours; its steps are estimates.
 
-use super::window::{Window, held, scaled};
+use super::window::held;
 use crate::units::Seconds;
 use serde::{Deserialize, Serialize};
 
@@ -61,8 +61,12 @@ pub fn factor_after(factor: f64, reference: (Seconds, Seconds), answer: FeelAt) 
     held(wanted.clamp(factor * DOWN, factor * UP))
 }
 
-/// The window after a row of answers, oldest first, starting from the window in force before them.
-pub fn window_after(before: Window, reference: (Seconds, Seconds), answers: &[FeelAt]) -> Window {
-    let factor = answers.iter().fold(before.factor, |factor, answer| factor_after(factor, reference, *answer));
-    if answers.is_empty() { before } else { scaled(reference.0, reference.1, factor) }
+/// The rule for people, with its figures.
+pub fn feel_rule() -> String {
+    format!(
+        "Still wet begins windows at {LATER} times that wait, dragging ends them at {SOONER} times; by {:.0}\u{202f}% up or \
+         {:.0}\u{202f}% down at most.",
+        100.0 * (UP - 1.0),
+        100.0 * (1.0 - DOWN)
+    )
 }

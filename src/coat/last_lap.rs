@@ -2,17 +2,6 @@
 
 use crate::units::Seconds;
 
-/// A place where high spots gather: a seam, a handle, a lamp, a corner.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct LapPlace {
-    /// Place to stand, on the floor plan, in mm.
-    pub x_mm: f64,
-    /// Second coordinate.
-    pub y_mm: f64,
-    /// When the coating there was applied, on the planner's clock.
-    pub applied_s: Seconds,
-}
-
 /// How the walk-round is done.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct LapPace {
@@ -35,25 +24,13 @@ pub struct LapStop {
     pub left_s: Seconds,
 }
 
-/// Orders the places for a walk-round that starts now at a point of the floor plan, walking straight from place to place.
-///
-/// See [`last_lap_by`].
-pub fn last_lap(places: &[LapPlace], from_mm: (f64, f64), now_s: Seconds, pace: &LapPace) -> Vec<LapStop> {
-    let applied: Vec<Seconds> = places.iter().map(|p| p.applied_s).collect();
-    let walk_mm = |a: Option<usize>, b: usize| {
-        let (x, y) = a.map_or(from_mm, |i| (places[i].x_mm, places[i].y_mm));
-        (places[b].x_mm - x).hypot(places[b].y_mm - y)
-    };
-    last_lap_by(&applied, &walk_mm, now_s, pace)
-}
-
 /// Orders places for a walk-round that starts now. `applied_s` says when the coating at each was applied; `walk_mm` is the way from
 /// one place, or from where one is, to another.
 ///
 /// Fewest places too late first, then least walking. Starts from the order of urgency and from the nearest-first order, and
 /// improves both by moving places and turning stretches round; not proven best, but tests hold it against all orders of small
 /// laps. Deterministic; every place once.
-pub fn last_lap_by(
+pub fn last_lap(
     applied_s: &[Seconds],
     walk_mm: &dyn Fn(Option<usize>, usize) -> f64,
     now_s: Seconds,

@@ -33,6 +33,13 @@ pub struct ProblemSpec {
     pub objective: ObjectiveSpec,
 }
 
+impl ProblemSpec {
+    /// Whether two stances are too near for two people at once; one is too near to itself.
+    pub fn is_close(&self, a: &str, b: &str) -> bool {
+        a == b || self.close.iter().any(|[x, y]| (x == a && y == b) || (x == b && y == a))
+    }
+}
+
 /// A person and what they may do.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -21,7 +21,7 @@ use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::scene::Overlay;
 use crate::vehicle::Template;
-use crate::work::{Effort, Task, WallClock};
+use crate::work::{Clock, Effort, Task, WallClock};
 use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
 use std::path::PathBuf;
 use std::sync::Arc;
@@ -76,18 +76,16 @@ impl App {
 
     /// The same with another effort for planning the order; tests and pictures want the same answer every time.
     pub fn with_effort(loaded: Loaded, path: Option<PathBuf>, effort: Effort) -> Self {
+        Self::by_clock(loaded, path, effort, Arc::new(WallClock))
+    }
+
+    fn by_clock(loaded: Loaded, path: Option<PathBuf>, effort: Effort, clock: Arc<dyn Clock>) -> Self {
         let Loaded { job, template } = loaded;
         let insight = Insight::new(&job, &template);
         let order = OrderState::new(Task::Coating(Arc::new(crew_problem(&job, &template, &insight))), effort);
         let polishing = Polishing::new(&job, &template, &insight, effort);
-        let given = Given {
-            job: &job,
-            template: &template,
-            insight: &insight,
-            polishing: &polishing.work,
-            coating: order.problem(),
-        };
-        let bay = BayState::open(Arc::new(WallClock), path.as_deref(), given);
+        let given = Given { job: &job, insight: &insight, polishing: &polishing.work, coating: order.problem() };
+        let bay = BayState::open(clock, path.as_deref(), given);
         let mut document = Document::opened(Arc::clone(&job));
         document.set_template(Arc::clone(&template));
         Self {
@@ -149,7 +147,7 @@ impl App {
     pub(super) fn show(&mut self, loaded: Loaded, path: Option<PathBuf>) {
         let templates = self.bodies.templates().clone();
         let clock = Arc::clone(&self.bay.clock);
-        let fresh = Self::with_effort(loaded, path, self.effort).with_templates(templates).with_clock(clock);
+        let fresh = Self::by_clock(loaded, path, self.effort, clock).with_templates(templates);
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
         let awake = std::mem::take(&mut self.awake);
@@ -194,13 +192,8 @@ impl App {
         let problem = crew_problem(job, &self.template, &self.insight);
         self.order.want(Task::Coating(Arc::new(problem)), now, ctx);
         self.polishing.follow(job, &self.template, &self.insight, now, ctx);
-        let given = Given {
-            job,
-            template: &self.template,
-            insight: &self.insight,
-            polishing: &self.polishing.work,
-            coating: self.order.problem(),
-        };
+        let given =
+            Given { job, insight: &self.insight, polishing: &self.polishing.work, coating: self.order.problem() };
         self.bay.follow(given);
         self.refresh_rows();
     }

@@ -7,6 +7,7 @@ use super::theme;
 use super::widgets::primary;
 use crate::cli::Failure;
 use crate::file::Listed;
+use crate::units::capital;
 use eframe::egui::{self, Key, Modal, Ui};
 use std::path::PathBuf;
 
@@ -201,9 +202,4 @@ fn name_vehicle(ui: &mut Ui, draft: &mut String, folder: Option<&str>, fresh: &m
             out.push(Action::Effect(Effect::Dismiss));
         }
     });
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }

@@ -125,18 +125,14 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
             }
             _ => (State::InProgress, "planning…".to_owned()),
         },
-        Workspace::Bay => {
-            let days = [&m.bay.coating, &m.bay.polishing];
-            match days.iter().find(|d| d.is_begun() && !d.is_over()) {
-                Some(day) => {
-                    let all = day.problem().operations.len();
-                    let done = (0..all).filter(|&o| day.day().done_at(o).is_some()).count();
-                    (State::InProgress, format!("{done} of {all} done"))
-                }
-                None if m.bay.coating.is_over() => (State::Done, "coated".to_owned()),
-                None if m.bay.polishing.is_over() => (State::InProgress, "polished".to_owned()),
-                None => (State::Empty, "not begun".to_owned()),
+        Workspace::Bay => match m.bay.running() {
+            Some(trade) => {
+                let (done, all) = m.bay.run(trade).day().done();
+                (State::InProgress, format!("{done} of {all} done"))
             }
-        }
+            None if m.bay.coating.is_over() => (State::Done, "coated".to_owned()),
+            None if m.bay.polishing.is_over() => (State::InProgress, "polished".to_owned()),
+            None => (State::Empty, "not begun".to_owned()),
+        },
     }
 }

@@ -5,6 +5,7 @@ use super::defect::{DefectKind, Treatment};
 use super::facts::PanelFacts;
 use super::outcome::Outcome;
 use super::plan::{Level, PolishPlan};
+use crate::units::capital;
 
 /// A sentence or two: how it is worked, what goes, what stays, how much of the clear coat it costs.
 pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan) -> String {
@@ -69,13 +70,7 @@ fn fates(facts: &PanelFacts<'_>, outcomes: &[Outcome]) -> String {
     let parts: Vec<String> = parts.collect();
     match parts.join("; ") {
         text if text.is_empty() => text,
-        text => {
-            let mut letters = text.chars();
-            letters
-                .next()
-                .map(|first| first.to_uppercase().chain(letters).collect::<String>() + ".")
-                .unwrap_or_default()
-        }
+        text => format!("{}.", capital(&text)),
     }
 }
 

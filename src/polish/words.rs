@@ -6,7 +6,7 @@ use super::facts::{DefectFacts, PanelFacts};
 use super::outcome::Outcome;
 use super::plan::{Goal, Level, PolishPlan, Stays};
 use super::search::finest_unit;
-use crate::units::minutes;
+use crate::units::{capital, minutes};
 
 /// Why the panel is worked like this; never empty.
 pub(super) fn why(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, goal: Goal) -> Vec<String> {
@@ -67,12 +67,12 @@ fn what_it_brings(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan, go
         format!("For gloss only, as chosen; {gone} with it.")
     } else if plan.correction + 1e-9 >= goal.share() {
         let quickest = if tried_all(plan, budget) { "nothing quicker does that" } else { NOT_ALL };
-        format!("{}, where {wanted:.0}\u{202f}% were wanted; {quickest}.", sentence_case(&gone))
+        format!("{}, where {wanted:.0}\u{202f}% were wanted; {quickest}.", capital(&gone))
     } else if let Some(level) = facts.level_at_most {
-        format!("{}; {wanted:.0}\u{202f}% were wanted, but it is held at {level} by hand.", sentence_case(&gone))
+        format!("{}; {wanted:.0}\u{202f}% were wanted, but it is held at {level} by hand.", capital(&gone))
     } else {
         let no_more = if tried_all(plan, budget) { "but these steps and this budget allow no more" } else { NOT_ALL };
-        format!("{}; {wanted:.0}\u{202f}% were wanted, {no_more}.", sentence_case(&gone))
+        format!("{}; {wanted:.0}\u{202f}% were wanted, {no_more}.", capital(&gone))
     }
 }
 
@@ -83,7 +83,7 @@ pub(super) fn stays(facts: &PanelFacts<'_>, budget: &Budget, outcomes: &[Outcome
 }
 
 fn reason(defect: &DefectFacts, outcome: Outcome, budget: &Budget) -> String {
-    let kind = sentence_case(defect.kind.name());
+    let kind = capital(defect.kind.name());
     let treatment = defect.kind.treatment();
     if !treatment.by_removal() {
         return format!("{kind}: {}.", treatment.in_words());
@@ -108,9 +108,4 @@ fn reason(defect: &DefectFacts, outcome: Outcome, budget: &Budget) -> String {
     format!(
         "{kind}: {verb}; taking out all of it is not needed for the goal, or these steps can't do it within the budget."
     )
-}
-
-fn sentence_case(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map(|first| first.to_uppercase().chain(chars).collect()).unwrap_or_default()
 }

@@ -19,6 +19,12 @@ pub fn minutes(seconds: Seconds) -> String {
     }
 }
 
+/// A text with a capital at its beginning.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+}
+
 /// Reads a number as a person types it: decimal point or comma, blanks around it; no thousands separators.
 pub fn number(text: &str) -> Option<f64> {
     let text = text.trim();
@@ -46,6 +52,13 @@ mod tests {
         assert_eq!(number("nan"), None);
         assert_eq!(number("1e3"), None);
         assert_eq!(number(""), None);
+    }
+
+    #[test]
+    fn a_capital_is_set_once_and_on_letters_of_any_language() {
+        assert_eq!(capital("roof left"), "Roof left");
+        assert_eq!(capital("\u{e9}raflure"), "\u{c9}raflure");
+        assert_eq!(capital(""), "");
     }
 
     #[test]

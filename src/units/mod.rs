@@ -14,7 +14,7 @@ mod quantity;
 mod thickness;
 
 pub use date::Date;
-pub use format::{clock, minutes, number};
+pub use format::{capital, clock, minutes, number};
 pub use interval::Interval;
 pub use quantity::{
     Celsius, Decibels, GlossUnits, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,

@@ -76,10 +76,6 @@ impl<'a> Writer<'a> {
         name.to_owned()
     }
 
-    fn is_close(&self, a: &str, b: &str) -> bool {
-        a == b || self.problem.close.iter().any(|[x, y]| (x == a && y == b) || (x == b && y == a))
-    }
-
     /// What a worker is doing now, as the only thing they can begin with.
     fn present_of(&mut self, worker: usize) {
         let running = self.problem.operations.iter().zip(&self.so_far.operations).find_map(|(o, s)| match *s {
@@ -90,7 +86,7 @@ impl<'a> Writer<'a> {
         let now = self.so_far.now_s;
         let (id, lasts) = if let Some((operation, end_s)) = running {
             let mut stance = operation.stance.clone();
-            if self.taken.iter().any(|t| self.is_close(t, &stance)) {
+            if self.taken.iter().any(|t| self.problem.is_close(t, &stance)) {
                 // Two are in each other's way already; that can't be planned away.
                 let index = self.problem.stances.iter().position(|s| *s == stance).unwrap_or(0);
                 stance = self.beside(index, &role);

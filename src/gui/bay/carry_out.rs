@@ -42,7 +42,6 @@ impl App {
     pub(in crate::gui) fn given(&self) -> Given<'_> {
         Given {
             job: self.document.job(),
-            template: &self.template,
             insight: &self.insight,
             polishing: &self.polishing.work,
             coating: self.order.problem(),

@@ -29,8 +29,8 @@ pub(super) struct BayState {
     pub(super) clock: Arc<dyn Clock>,
     pub(super) coating: DayRun,
     pub(super) polishing: DayRun,
-    /// Places of the last lap.
-    stands: Vec<LapStand>,
+    /// Places of the last lap; none before somebody walks it.
+    stands: Option<Vec<LapStand>>,
     /// What is on screen of the day that is shown.
     pub(super) scene: Option<BayScene>,
     pub(super) lap: Option<LapScene>,
@@ -41,7 +41,6 @@ pub(super) struct BayState {
 #[derive(Clone, Copy)]
 pub(super) struct Given<'a> {
     pub(super) job: &'a Arc<Job>,
-    pub(super) template: &'a Template,
     pub(super) insight: &'a Insight,
     pub(super) polishing: &'a PolishWork,
     pub(super) coating: &'a Arc<crate::crew::ProblemSpec>,
@@ -68,15 +67,14 @@ impl BayState {
             DayRun::open(Arc::clone(&clock), given.setup(trade), place)
         };
         let (coating, polishing) = (open(Trade::Coating), open(Trade::Polishing));
-        let stands = lap_stands(given.job, given.template);
-        Self { clock, coating, polishing, stands, scene: None, lap: None, map: None }
+        Self { clock, coating, polishing, stands: None, scene: None, lap: None, map: None }
     }
 
     /// Follows a change of the job.
     pub(super) fn follow(&mut self, given: Given<'_>) {
         self.coating.follow(given.setup(Trade::Coating));
         self.polishing.follow(given.setup(Trade::Polishing));
-        self.stands = lap_stands(given.job, given.template);
+        self.stands = None;
     }
 
     /// The job has another file now.
@@ -123,6 +121,12 @@ impl BayState {
     /// Works out what is on screen.
     pub(super) fn bring_up(&mut self, job: &Job, template: &Template, insight: &Insight, view: (&BayView, Naming)) {
         let run = self.run(view.0.trade);
+        let on_lap = run.is_begun() && view.0.trade == Trade::Coating && (run.is_over() || view.0.lap);
+        if on_lap && self.stands.is_none() {
+            self.stands = Some(lap_stands(job, template));
+        }
+        let stands = self.stands.as_deref().unwrap_or_default();
+        let run = self.run(view.0.trade);
         let board = run.board();
         let facts = BayFacts {
             template,
@@ -134,13 +138,9 @@ impl BayState {
             now_s: run.now_s(),
         };
         let scene = run.is_begun().then(|| bay_scene(&facts));
-        let on_lap = run.is_begun() && view.0.trade == Trade::Coating && (run.is_over() || view.0.lap);
-        let lap = on_lap.then(|| {
-            let saved_for = saved_for_s(run);
-            lap_scene(&facts, &self.stands, saved_for, lap_from(run, template, &self.stands))
-        });
+        let lap = on_lap.then(|| lap_scene(&facts, stands, saved_for_s(run), lap_from(run, template, stands)));
         let map = run.is_begun().then(|| match &lap {
-            Some(lap) => lap_map(job, insight, &facts, lap, &self.stands),
+            Some(lap) => lap_map(job, insight, &facts, lap, stands),
             None => bay_map(job, insight, &facts),
         });
         self.map = match (map, self.map.take()) {

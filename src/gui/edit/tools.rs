@@ -8,6 +8,7 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::view_state::Tool;
 use crate::gui::widgets::{choice, number, primary, section};
+use crate::units::capital;
 use crate::vehicle::{Panel, PanelId, Side, Skip, Stance, Substrate};
 use eframe::egui::{self, RichText, Ui};
 
@@ -213,7 +214,6 @@ fn leave(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut Vec<Action>) {
 
 /// With a capital and a full stop.
 fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    let capital: String = letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default();
+    let capital = capital(text);
     if capital.ends_with('.') { capital } else { format!("{capital}.") }
 }

@@ -128,7 +128,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
     let fill = fill_color(p, mark.fill);
     let nothing = mark.fill == Fill::Level(Level::Leave);
     let ink = if nothing { p.ink_soft } else { theme::text_on(fill) };
-    if let Some(two) = two_lines(paint, view, shape, mark, ink) {
+    if let Some(two) = two_lines(paint, view, shape, mark, (fill, ink)) {
         return Some(two);
     }
     let extra = if mark.budget_used.is_some() { BAR } else { 0.0 };
@@ -143,10 +143,7 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
         (width * 0.92 >= needed.x && height * 0.92 >= needed.y).then_some((at, galley))
     })?;
     let text = Align2::CENTER_CENTER.anchor_size(at - vec2(0.0, extra / 2.0), galley.size());
-    if matches!(mark.fill, Fill::Level(_) | Fill::Wet) {
-        // The hatch must not run through the words.
-        paint.rect_filled(text.expand2(vec2(3.0, -2.0)), 3.0, fill);
-    }
+    backing(paint, text, fill);
     paint.galley(text.min, galley, ink);
     if let Some(used) = mark.budget_used {
         bar(paint, text, used);
@@ -155,7 +152,13 @@ fn value(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark)
 }
 
 /// A value with its second line under it; none where there is no second line or no room for one of readable size.
-fn two_lines(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelMark, ink: Color32) -> Option<Rect> {
+fn two_lines(
+    paint: &Painter,
+    view: &Viewport,
+    shape: &PanelShape,
+    mark: &PanelMark,
+    (fill, ink): (Color32, Color32),
+) -> Option<Rect> {
     if mark.below.is_empty() {
         return None;
     }
@@ -169,10 +172,16 @@ fn two_lines(paint: &Painter, view: &Viewport, shape: &PanelShape, mark: &PanelM
             return None;
         }
         let rect = Rect::from_center_size(at, whole);
+        backing(paint, rect, fill);
         paint.galley(Align2::CENTER_TOP.anchor_size(rect.center_top(), value.size()).min, value, ink);
         paint.galley(Align2::CENTER_BOTTOM.anchor_size(rect.center_bottom(), below.size()).min, below, ink);
         Some(rect)
     })
+}
+
+/// The colour of the panel behind words, so that no hatch, handle or plate runs through them.
+fn backing(paint: &Painter, text: Rect, fill: Color32) {
+    paint.rect_filled(text.expand2(vec2(3.0, -2.0)), 3.0, fill);
 }
 
 /// On one line, or on two where there are several words.

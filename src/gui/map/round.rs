@@ -47,28 +47,20 @@ pub(super) fn draw(paint: &Painter, view: &Viewport, scene: &MapScene, labels: &
         return;
     }
     let p = theme::of(paint.ctx());
-    let ways: Vec<Vec<[Pos2; 2]>> = scene
-        .ways
-        .iter()
-        .enumerate()
-        .map(|(worker, way)| {
-            let mut stops: Vec<Pos2> = way.iter().map(|w| stop(view, scene, labels, worker, w)).collect();
-            stops.dedup();
-            stops.windows(2).map(|leg| [leg[0], leg[1]]).collect()
-        })
-        .collect();
     let manner = Manner::of(labels);
+    let legs_of = |(worker, way): (usize, &Vec<Waypoint>)| -> Vec<([Pos2; 2], Vec<Pos2>)> {
+        let mut stops: Vec<Pos2> = way.iter().map(|w| stop(view, scene, (labels, Vec2::ZERO), worker, w)).collect();
+        stops.dedup();
+        stops.windows(2).map(|leg| ([leg[0], leg[1]], bowed([leg[0], leg[1]], worker, manner))).collect()
+    };
+    let ways: Vec<_> = scene.ways.iter().enumerate().map(legs_of).collect();
     let edge = Stroke::new(manner.width * p.line + manner.edge, p.paint.gamma_multiply(0.8));
-    for (worker, way) in ways.iter().enumerate() {
-        paint.extend(way.iter().map(|leg| Shape::line(bowed(*leg, worker, manner), edge)));
-    }
+    paint.extend(ways.iter().flatten().map(|(_, points)| Shape::line(points.clone(), edge)));
     for (worker, way) in ways.iter().enumerate() {
         let color = color(p, worker);
-        for leg in way {
-            let points = bowed(*leg, worker, manner);
-            let head = arrow(*leg, &points, manner, color);
-            paint.extend(path(&points, Stroke::new(manner.width * p.line, color), worker));
-            paint.extend(head);
+        for (leg, points) in way {
+            paint.extend(path(points, Stroke::new(manner.width * p.line, color), worker));
+            paint.extend(arrow(*leg, points, manner, color));
         }
     }
 }
@@ -87,11 +79,8 @@ pub(super) fn at_moment(
     for (worker, way) in scene.ways.iter().enumerate() {
         let reached = way.iter().take_while(|w| w.from <= moment).count();
         let first = reached.saturating_sub(LEGS);
-        let place = |w: &Waypoint| match labels.badge(scene, worker, w) {
-            Some(at) => at + shift,
-            None => to_screen(view, w.at),
-        };
-        let points: Vec<Pos2> = way[first..reached].iter().map(place).collect();
+        let points: Vec<Pos2> =
+            way[first..reached].iter().map(|w| stop(view, scene, (labels, shift), worker, w)).collect();
         for (age, leg) in points.windows(2).rev().enumerate() {
             let strength = 1.0 - age as f32 / LEGS as f32;
             let stroke = Stroke::new(1.5 + 2.5 * strength, color(p, worker).gamma_multiply(0.4 + 0.6 * strength));
@@ -103,9 +92,9 @@ pub(super) fn at_moment(
     }
 }
 
-/// The badge of a stop; the middle of its panel where that has none.
-fn stop(view: &Viewport, scene: &MapScene, labels: &Labels, worker: usize, way: &Waypoint) -> Pos2 {
-    labels.badge(scene, worker, way).unwrap_or_else(|| to_screen(view, way.at))
+/// The badge of a stop, labels being moved by `shift`; the middle of its panel where that has none.
+fn stop(view: &Viewport, scene: &MapScene, (labels, shift): (&Labels, Vec2), worker: usize, way: &Waypoint) -> Pos2 {
+    labels.badge(scene, worker, way).map_or_else(|| to_screen(view, way.at), |at| at + shift)
 }
 
 /// The colour of a worker's line, strong enough for a thin one.

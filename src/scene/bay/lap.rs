@@ -2,10 +2,10 @@
 
 use super::BayFacts;
 use crate::bay::LapMark;
-use crate::coat::{LapPace, last_lap_by};
+use crate::coat::{LapPace, last_lap};
 use crate::insight::LapStand;
 use crate::job::Role;
-use crate::units::Seconds;
+use crate::units::{Seconds, capital};
 
 /// Walking with a towel and a lamp, in mm per second: our own estimate.
 const WALK_MM_S: f64 = 900.0;
@@ -94,7 +94,7 @@ pub fn lap_scene(facts: &BayFacts<'_>, stands: &[LapStand], saved_for_s: Seconds
         Some(a) if a != rows[b].stance => facts.template.walk_mm(a, rows[b].stance),
         _ => 0.0,
     };
-    let order = last_lap_by(&applied, &walk, facts.now_s, &pace);
+    let order = last_lap(&applied, &walk, facts.now_s, &pace);
     let stands = order.iter().map(|stop| rows[stop.place].clone()).collect();
     LapScene { stands, done: (through, all), to_polish, saved_for_s }
 }
@@ -113,7 +113,5 @@ fn applied_s(facts: &BayFacts<'_>, panel: usize) -> Option<Seconds> {
 
 /// `door-front-left` as `Door front left`.
 fn in_words(id: &str) -> String {
-    let words = id.replace('-', " ");
-    let mut letters = words.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
+    capital(&id.replace('-', " "))
 }

@@ -17,7 +17,7 @@ use crate::bay::{Board, Day, Hold};
 use crate::crew::{Late, ProblemSpec};
 use crate::insight::spoken;
 use crate::job::Role;
-use crate::units::Seconds;
+use crate::units::{Seconds, capital};
 use crate::vehicle::{Naming, PanelId, Template};
 
 /// What the bay is drawn from.
@@ -85,8 +85,7 @@ impl BayFacts<'_> {
         let spec = &self.problem.operations[operation];
         let panel = self.template.index_of(&PanelId::from(spec.panel.as_str()));
         let name = panel.map_or_else(|| spec.panel.clone(), |i| self.template.panels[i].name(self.naming));
-        let mut letters = spec.role.chars();
-        let verb = letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default();
+        let verb = capital(&spec.role);
         let coats = [Role::Apply, Role::Level].iter().any(|r| r.id() == spec.role);
         Doing { operation, panel, verb, name, coats }
     }
@@ -108,14 +107,12 @@ impl BayFacts<'_> {
 
 /// Puts everything together.
 pub fn bay_scene(facts: &BayFacts<'_>) -> BayScene {
-    let all = facts.problem.operations.len();
-    let done = (0..all).filter(|&o| facts.day.done_at(o).is_some()).count();
     BayScene {
         cards: (0..facts.problem.workers.len()).map(|w| cards::card(facts, w)).collect(),
         windows: windows::rows(facts),
         call: call::call(facts),
         warnings: call::warnings(facts),
         left_s: (facts.board.finish_s - facts.now_s).max(0),
-        done: (done, all),
+        done: facts.day.done(),
     }
 }

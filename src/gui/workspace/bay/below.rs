@@ -1,5 +1,8 @@
 //! Below the map: windows of wet panels as running bars, and on the last lap how long each place can be saved.
 
+use super::lap::SOON_S;
+use super::parts::fitting;
+use crate::coat::feel_rule;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::Trade;
 use crate::gui::theme;
@@ -7,15 +10,11 @@ use crate::gui::widgets::hatched;
 use crate::scene::{BayScene, LapScene, WindowPhase, WindowRow};
 use crate::units::{clock, minutes};
 use eframe::egui::{Align2, Color32, FontId, Painter, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
-use std::sync::Arc;
 
 /// Height of a bar with its gap.
 const ROW: f32 = 32.0;
 const HEAD: f32 = 24.0;
 const FOOT: f32 = 16.0;
-
-/// The rule that answers go by, as it stands on screen.
-const RULE: &str = "Still wet begins windows at 1.15 times that wait, dragging ends them at 0.85 times; by a quarter up or a fifth down at most.";
 
 /// Draws what runs.
 pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Action>) {
@@ -35,7 +34,7 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
     let response = ui.interact(place, ui.unique_id().with("head"), eframe::egui::Sense::hover());
     response.widget_info(|| eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Status, true, &head));
     if m.view.bay.trade == Trade::Coating {
-        paint.text(inner.left_bottom(), Align2::LEFT_BOTTOM, RULE, FontId::proportional(12.0), p.ink_soft);
+        paint.text(inner.left_bottom(), Align2::LEFT_BOTTOM, feel_rule(), FontId::proportional(12.0), p.ink_soft);
     }
     let rows = Rect::from_min_max(inner.min + vec2(0.0, HEAD), inner.max - vec2(0.0, FOOT));
     let room = (rows.height() / ROW).floor().max(1.0) as usize;
@@ -89,11 +88,8 @@ fn parts(place: Rect) -> (Rect, Rect) {
 }
 
 fn name_in(paint: &Painter, place: Rect, text: &str, ink: Color32) {
-    let sizes = [20.0, 17.0, 14.0, 12.0];
-    let galleys = sizes.map(|s| paint.layout_no_wrap(text.to_owned(), bold(s), ink));
-    let fits = galleys.iter().find(|g| g.size().x <= place.width()).unwrap_or(&galleys[3]);
-    let at = Align2::LEFT_CENTER.anchor_size(place.left_center(), fits.size()).min;
-    paint.with_clip_rect(place).galley(at, Arc::clone(fits), ink);
+    let size = fitting(paint, text, place.width(), &[20.0, 17.0, 14.0, 12.0]);
+    paint.with_clip_rect(place).text(place.left_center(), Align2::LEFT_CENTER, text, bold(size), ink);
 }
 
 fn window_row(ui: &Ui, paint: &Painter, place: Rect, row: &WindowRow) {
@@ -140,8 +136,8 @@ fn lap_row(paint: &Painter, place: Rect, name: &str, passed: f32, left_s: i64) {
     name_in(paint, words, name, p.ink);
     paint.rect_filled(bar, 3.0, p.sheet);
     let filled = Rect::from_min_max(bar.min, pos2(bar.left() + bar.width() * passed, bar.bottom()));
-    let ink = if left_s < 600 { p.note } else { p.ink };
-    paint.rect_filled(filled, 3.0, if left_s < 600 { p.note } else { p.quiet });
+    let (fill, ink) = if left_s < SOON_S { (p.note, p.note) } else { (p.quiet, p.ink) };
+    paint.rect_filled(filled, 3.0, fill);
     paint.rect_stroke(bar, 3.0, Stroke::new(1.5, p.contour), StrokeKind::Inside);
     let text = if left_s >= 0 { format!("{} left", clock(left_s)) } else { "polish it".to_owned() };
     paint.text(pos2(place.right(), place.center().y), Align2::RIGHT_CENTER, text, bold(22.0), ink);

@@ -21,7 +21,7 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
     let call = scene.call.as_ref().map(|call| {
         let call = format!("“{call}”");
         // On one line, so that it does not reach down to the vehicle.
-        let size = fitting(ui, &call, width - 24.0, &[28.0, 25.0, 22.0, 20.0, 18.0]);
+        let size = fitting(ui.painter(), &call, width - 24.0, &[28.0, 25.0, 22.0, 20.0, 18.0]);
         (call, size)
     });
     let mut band = |text: &str, ink, font: FontId| {

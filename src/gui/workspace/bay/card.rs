@@ -54,7 +54,7 @@ fn head(ui: &Ui, inner: Rect, card: &Card) -> f32 {
     paint.with_clip_rect(room).galley(room.min + vec2(0.0, 1.0), name, p.ink);
     let (verb, where_) = words(card);
     let verb = paint.text(inner.min + vec2(0.0, 32.0), Align2::LEFT_TOP, verb, FontId::proportional(18.0), p.ink_soft);
-    let size = fitting(ui, &where_, inner.width(), &[32.0, 28.0, 24.0, 20.0]);
+    let size = fitting(ui.painter(), &where_, inner.width(), &[32.0, 28.0, 24.0, 20.0]);
     let galley = paint.layout(where_, bold(size), p.ink, inner.width());
     let at = pos2(inner.left(), verb.bottom() - 4.0);
     let bottom = at.y + galley.size().y;
@@ -108,7 +108,7 @@ fn asked_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let p = theme::of(ui.ctx());
     let Some(doing) = &card.feel else { return bottom };
     let text = format!("How did {} feel?", spoken(&doing.name));
-    let size = fitting(ui, &text, inner.width(), &[16.0, 14.0, 12.0]);
+    let size = fitting(ui.painter(), &text, inner.width(), &[16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
     ui.painter().text(pos2(inner.left(), bottom), Align2::LEFT_BOTTOM, text, font, p.ink).top()
 }
@@ -124,7 +124,7 @@ fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let time = paint.text(at, Align2::RIGHT_BOTTOM, format!("in {}", clock(*in_s)), soft, p.ink_soft);
     let width = time.left() - label.right() - 16.0;
     let name = if doing.coats { doing.name.clone() } else { format!("{} {}", doing.verb, spoken(&doing.name)) };
-    let size = fitting(ui, &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
+    let size = fitting(ui.painter(), &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
     paint
         .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &name, font, p.ink)

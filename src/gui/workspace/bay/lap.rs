@@ -6,8 +6,11 @@ use crate::gui::action::{Action, Model};
 use crate::gui::bay::BayWish;
 use crate::gui::theme;
 use crate::scene::{LapPlaceRow, LapScene};
-use crate::units::clock;
+use crate::units::{clock, minutes};
 use eframe::egui::{Align2, FontId, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
+
+/// With less than this left, in s, a place to stand is marked: our own estimate.
+pub(super) const SOON_S: i64 = 600;
 
 /// Draws the next place to stand, and the button that is pressed most.
 pub(super) fn lap_ui(ui: &mut Ui, m: &Model<'_>, lap: &LapScene, out: &mut Vec<Action>) {
@@ -21,7 +24,7 @@ pub(super) fn lap_ui(ui: &mut Ui, m: &Model<'_>, lap: &LapScene, out: &mut Vec<A
     } else {
         "Too late to save, look all the same".to_owned()
     };
-    ui.label(RichText::new(left).size(18.0).color(if stand.left_s < 600 { p.note } else { p.ink }));
+    ui.label(RichText::new(left).size(18.0).color(if stand.left_s < SOON_S { p.note } else { p.ink }));
     let area = ui.available_rect_before_wrap();
     let button = Rect::from_min_max(pos2(area.left(), area.bottom() - 96.0), area.max);
     let list = Rect::from_min_max(area.min, pos2(area.right(), button.top() - GAP));
@@ -95,8 +98,7 @@ fn finished(ui: &mut Ui, m: &Model<'_>, lap: &LapScene) {
     for name in &lap.to_polish {
         ui.label(RichText::new(format!("To polish {name}")).size(16.0).color(p.note));
     }
-    let hours = |s: i64| crate::units::minutes(s);
     let product = &m.job.product;
-    let text = format!("Dry for {}, no driving for {}.", hours(product.rain_s), hours(product.drive_s));
+    let text = format!("Dry for {}, no driving for {}.", minutes(product.rain_s), minutes(product.drive_s));
     ui.label(RichText::new(text).size(16.0));
 }

@@ -1,7 +1,9 @@
 //! Large buttons and words.
 
 use crate::gui::theme;
-use eframe::egui::{Align, Button, Color32, FontId, Layout, Rect, Response, RichText, Stroke, Ui, UiBuilder, vec2};
+use eframe::egui::{
+    Align, Button, Color32, FontId, Layout, Painter, Rect, Response, RichText, Stroke, Ui, UiBuilder, vec2,
+};
 
 /// Between things that are pressed.
 pub(super) const GAP: f32 = 8.0;
@@ -29,10 +31,10 @@ pub(super) fn within<T>(ui: &mut Ui, area: Rect, draw: impl FnOnce(&mut Ui) -> T
 }
 
 /// The largest of some sizes in which a text has room on one line.
-pub(super) fn fitting(ui: &Ui, text: &str, width: f32, sizes: &[f32]) -> f32 {
+pub(super) fn fitting(paint: &Painter, text: &str, width: f32, sizes: &[f32]) -> f32 {
     let fits = |size: &&f32| {
         let font = FontId::new(**size, theme::bold_family());
-        ui.painter().layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER).size().x <= width
+        paint.layout_no_wrap(text.to_owned(), font, Color32::PLACEHOLDER).size().x <= width
     };
     sizes.iter().find(fits).or(sizes.last()).copied().unwrap_or(16.0)
 }
@@ -40,7 +42,7 @@ pub(super) fn fitting(ui: &Ui, text: &str, width: f32, sizes: &[f32]) -> f32 {
 /// A button that fills a place. `name` is what is read aloud of it.
 pub(super) fn press(ui: &mut Ui, place: Rect, text: &str, sizes: &[f32], look: Look, name: &str) -> bool {
     let p = theme::of(ui.ctx());
-    let size = fitting(ui, text, place.width() - 12.0, sizes);
+    let size = fitting(ui.painter(), text, place.width() - 12.0, sizes);
     let (fill, ink, line) = match look {
         Look::Plain => (p.sheet, p.ink, Stroke::new(1.5, p.ink_soft)),
         Look::Chosen => (p.accent_wash, p.accent, Stroke::new(2.5, p.accent)),

@@ -4,6 +4,7 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::section;
 use crate::polish::SeamDifference;
+use crate::units::capital;
 use eframe::egui::{self, RichText, Ui};
 
 /// Contradictory tests and seams across which the finish will differ; nothing where there is none.
@@ -34,7 +35,7 @@ pub(super) fn open_points_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
                 let ids = [a, b].map(|at| m.template.panels[at].id.clone());
                 out.push(Action::View(ViewChange::ChooseAll(ids.to_vec())));
             }
-            ui.label(theme::soft(capital(&seam.cause)));
+            ui.label(theme::soft(format!("{}.", capital(&seam.cause))));
         }
     });
 }
@@ -56,9 +57,4 @@ pub(super) fn beside_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
         let name = m.template.panels[other].name(m.view.naming);
         ui.label(RichText::new(format!("Will look different from {name}: {cause}.")).color(p.note));
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect::<String>() + ".").unwrap_or_default()
 }

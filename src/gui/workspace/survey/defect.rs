@@ -1,12 +1,12 @@
 //! One defect in full.
 
-use super::defects::{QUANTITIES, capital, kinds};
+use super::defects::{QUANTITIES, kinds};
 use crate::gui::action::{Action, Effect, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{choice, number, section, text};
 use crate::job::{Command, Defect, Extent, PhotoId};
 use crate::polish::{Fingernail, depth_by_fingernail, size_class};
-use crate::units::{Micrometres, Millimetres};
+use crate::units::{Micrometres, Millimetres, capital};
 use crate::vehicle::Panel;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 

@@ -6,6 +6,7 @@ use crate::gui::view_state::{Shape, Tool, Workspace};
 use crate::gui::widgets::choice;
 use crate::job::{Defect, Extent, PanelRecord};
 use crate::polish::DefectKind;
+use crate::units::capital;
 use eframe::egui::{self, Key, RichText, Ui};
 
 /// How many there are, in words, from 0 to 5, after the idea of ISO 4628-1.
@@ -127,9 +128,4 @@ pub(in crate::gui) fn defect_keys(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>)
             tool(next, shape);
         }
     }
-}
-
-pub(super) fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }

@@ -4,6 +4,7 @@ use crate::finding::{Finding, Severity};
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::section;
+use crate::units::capital;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 
 /// Each finding of a panel: what it is, and what to do.
@@ -61,7 +62,5 @@ fn point(ui: &mut Ui, finding: &Finding, place: Option<&str>) {
 
 /// A cause or an action with a capital and a full stop.
 fn sentence(text: &str) -> String {
-    let mut letters = text.chars();
-    let first = letters.next().into_iter().flat_map(char::to_uppercase);
-    first.chain(letters).chain(std::iter::once('.')).collect()
+    format!("{}.", capital(text))
 }
