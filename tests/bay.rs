@@ -7,7 +7,7 @@ mod day_support;
 
 use day_support::check_rest;
 use lapwright::bay::{Board, Day, Event, LapMark, Log, with_window};
-use lapwright::coat::{Feel, Product, window};
+use lapwright::coat::{Feel, Product, WindowBasis};
 use lapwright::crew::{
     Control, Limits, PlanFile, PlanRow, Problem, ProblemSpec, Replanned, Schedule, State, is_of_the_present, replan,
     rest_of, solve,
@@ -357,7 +357,7 @@ fn the_feel_moves_the_window_of_what_is_to_come() {
     let mut bay = Bay::open(coating("coupe"));
     let product = Product::default();
     let air = lapwright::coat::Air::default();
-    let before = window(&air, &product);
+    let before = WindowBasis::new(&product, None).window(&air);
     let levelled = loop {
         assert!(bay.step(0), "something is levelled");
         let day = bay.day();
@@ -369,7 +369,7 @@ fn the_feel_moves_the_window_of_what_is_to_come() {
     };
     let operation = bay.spec.operations[levelled].id.clone();
     bay.note(Event::Felt { operation, feel: Feel::Dragging });
-    let after = bay.day().window(before, &air, &product);
+    let after = bay.day().window(before, &air, &WindowBasis::new(&product, None));
     assert!(after.max_s < before.max_s, "{after:?} {before:?}");
     assert_eq!(bay.day().felt(levelled), Some(Feel::Dragging));
     bay.spec = with_window(&bay.spec, after);
@@ -400,7 +400,8 @@ fn another_air_moves_the_window_and_keeps_what_was_learned() {
     let spec = coating("coupe");
     let (air, product) = (Air::default(), Product::default());
     let warm = Air { surface_temp_c: Celsius::of(28.0), ..air };
-    let (before, in_sun) = (window(&air, &product), window(&warm, &product));
+    let (before, in_sun) =
+        (WindowBasis::new(&product, None).window(&air), WindowBasis::new(&product, None).window(&warm));
     let (apply, level) = (&spec.operations[0], &spec.operations[1]);
     let (a, l) = ("apply", "level").clone_into_names(&spec);
     let mut log = Log::default();
@@ -409,13 +410,13 @@ fn another_air_moves_the_window_and_keeps_what_was_learned() {
     log.note(230, Event::Began { worker: l.clone(), operation: level.id.clone() });
     log.note(260, Event::Finished { worker: l });
     log.note(261, Event::AirChanged { air: warm });
-    let sun_alone = Day::replay(&spec, &log).window(before, &air, &product);
+    let sun_alone = Day::replay(&spec, &log).window(before, &air, &WindowBasis::new(&product, None));
     assert_eq!((sun_alone.min_s, sun_alone.max_s), (in_sun.min_s, in_sun.max_s));
     log.note(262, Event::Felt { operation: level.id.clone(), feel: Feel::Dragging });
-    let felt = Day::replay(&spec, &log).window(before, &air, &product);
+    let felt = Day::replay(&spec, &log).window(before, &air, &WindowBasis::new(&product, None));
     assert!(felt.max_s < in_sun.max_s);
     log.note(300, Event::AirChanged { air });
-    let shade = Day::replay(&spec, &log).window(before, &air, &product);
+    let shade = Day::replay(&spec, &log).window(before, &air, &WindowBasis::new(&product, None));
     assert!(felt.max_s < shade.max_s && shade.max_s < before.max_s, "{shade:?}");
 }
 

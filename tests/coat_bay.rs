@@ -1,9 +1,8 @@
 //! What happens during and after coating: feel, last lap, calendar, solvents.
 
 use lapwright::coat::{
-    Air, Feel, FeelAt, LapPace, LapStop, MeasuredWindow, Product, Solvent, assess, assess_surfaces, coating_materials,
-    cure_calendar, drops, factor_after, last_lap, parts_per_million, vapour_in_bay, window, window_from_patch,
-    window_over, window_times,
+    Air, Feel, FeelAt, LapPace, LapStop, MeasuredWindow, Product, Solvent, WindowBasis, assess, coating_materials,
+    cure_calendar, drops, factor_after, last_lap, parts_per_million, vapour_in_bay,
 };
 use lapwright::units::{Celsius, RelativeHumidity, SquareMetres};
 use proptest::prelude::*;
@@ -66,9 +65,10 @@ fn each_answer_moves_the_window_the_right_way() {
 
 #[test]
 fn answers_add_up_over_panels() {
-    let before = window(&Air::default(), &Product::default());
+    let basis = WindowBasis::new(&Product::default(), None);
+    let before = basis.window(&Air::default());
     let after = |answers: &[FeelAt]| {
-        window_times(REFERENCE, answers.iter().fold(before.factor, |factor, a| factor_after(factor, REFERENCE, *a)))
+        basis.window_times(answers.iter().fold(before.factor, |factor, a| factor_after(factor, REFERENCE, *a)), 1.0)
     };
     assert_eq!(after(&[]), before);
     let dragging = [FeelAt { feel: Feel::Dragging, waited_s: 150 }; 3];
@@ -81,24 +81,30 @@ fn answers_add_up_over_panels() {
 fn a_test_patch_overrides_the_label() {
     let air = Air { air_temp_c: Celsius::of(26.0), surface_temp_c: Celsius::of(27.0), ..Air::default() };
     let patch = MeasuredWindow { min_s: 40, max_s: 170, air };
-    let here = window_from_patch(&air, &Product::default(), &patch);
+    let basis = WindowBasis::new(&Product::default(), Some(&patch));
+    let here = basis.window(&air);
     assert_eq!((here.min_s, here.max_s), (40, 170));
     let warmer = Air { surface_temp_c: Celsius::of(35.0), ..air };
-    assert!(window_from_patch(&warmer, &Product::default(), &patch).max_s < 170);
+    assert!(basis.window(&warmer).max_s < 170);
+    assert_eq!(assess(&air, &Product::default(), Some(&patch)).window, here);
 }
 
 /// A sunny side: the window begins with the coldest panel and ends with the warmest; if those do not meet, the work stops.
 #[test]
 fn an_uneven_vehicle_has_a_narrower_window() {
     let product = Product::default();
-    let even = assess(&Air::default(), &product);
-    let uneven = assess_surfaces(&Air::default(), Celsius::of(29.0), &product);
+    let even = assess(&Air::default(), &product, None);
+    let air = |warmest| Air { warmest_surface_temp_c: Some(Celsius::of(warmest)), ..Air::default() };
+    let uneven = assess(&air(29.0), &product, None);
     assert!(uneven.go && uneven.window.max_s < even.window.max_s && uneven.window.min_s == even.window.min_s);
-    assert_eq!(window_over(&Air::default(), Celsius::of(20.0), &product), Some(even.window));
-    let hot = assess_surfaces(&Air::default(), Celsius::of(38.0), &product);
+    assert_eq!(assess(&air(20.0), &product, None).window, even.window);
+    assert_eq!(assess(&air(12.0), &product, None).window, even.window, "the warmest is never colder than the coldest");
+    let hot = assess(&air(38.0), &product, None);
     assert!(!hot.go && hot.stops[0].contains("warmest"), "{:?}", hot.stops);
     let narrow = Product { window_min_s: 200, window_max_s: 240, ..product };
-    assert!(assess_surfaces(&Air::default(), Celsius::of(30.0), &narrow).stops[0].contains("evenly warm"));
+    let split = assess(&air(30.0), &narrow, None);
+    assert!(split.stops[0].contains("evenly warm"));
+    assert!(split.window.max_s <= WindowBasis::new(&narrow, None).window(&air(30.0)).max_s, "never past the warmest");
 }
 
 /// Common practice: about ten drops load the applicator for the first panel.

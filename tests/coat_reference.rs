@@ -3,8 +3,8 @@
 #![expect(clippy::unwrap_used, reason = "helpers of a test may fail it")]
 
 use lapwright::coat::{
-    Air, Product, amount, assess, bottles, dew_point, saturation_pressure, seconds_to_apply, seconds_to_level,
-    vapour_pressure, window, window_factor,
+    Air, Product, WindowBasis, amount, assess, bottles, dew_point, saturation_pressure, seconds_to_apply,
+    seconds_to_level, vapour_pressure,
 };
 use lapwright::units::{Celsius, Kelvin, RelativeHumidity, SquareMetres};
 
@@ -19,7 +19,12 @@ fn dew(temp: f64, rh: f64) -> f64 {
 
 fn air(temp: f64, rh: f64) -> Air {
     let temp = Celsius::new(temp).unwrap();
-    Air { air_temp_c: temp, humidity_pct: RelativeHumidity::new(rh).unwrap(), surface_temp_c: temp }
+    Air {
+        air_temp_c: temp,
+        humidity_pct: RelativeHumidity::new(rh).unwrap(),
+        surface_temp_c: temp,
+        warmest_surface_temp_c: None,
+    }
 }
 
 /// Dew point table of a marine paint maker's technical bulletin, June 2013 (excerpt seen), printed to 0.1 °C, and the values
@@ -95,7 +100,7 @@ fn vapour_in_half_saturated_air() {
 fn warmth_alone_follows_arrhenius() {
     let product = Product { activation_kj_per_mol: 50.0, humidity_exponent: 0.0, ..Product::default() };
     for (temp, factor) in [(15.0, 1.428), (20.0, 1.0), (25.0, 0.709), (30.0, 0.508), (35.0, 0.4), (10.0, 2.0)] {
-        close(window_factor(&air(temp, 50.0), &product), factor, 0.001);
+        close(WindowBasis::new(&product, None).factor(&air(temp, 50.0)), factor, 0.001);
     }
 }
 
@@ -103,26 +108,26 @@ fn warmth_alone_follows_arrhenius() {
 #[test]
 fn q10_of_two_is_an_energy_of_51_kilojoules() {
     let product = Product { activation_kj_per_mol: 51.2, humidity_exponent: 0.0, ..Product::default() };
-    close(window_factor(&air(30.0, 50.0), &product), 0.5, 0.001);
+    close(WindowBasis::new(&product, None).factor(&air(30.0, 50.0)), 0.5, 0.001);
 }
 
 /// Moisture in proportion: e(30 °C, 70 %)/e(20 °C, 50 %) = 2.54 (computed), so the window would be 0.394 and is held at 0.4.
 #[test]
 fn moisture_alone_follows_the_water_in_the_air() {
     let product = Product { activation_kj_per_mol: 0.0, humidity_exponent: 1.0, ..Product::default() };
-    close(window_factor(&air(30.0, 60.0), &product), 1.0 / (2.54 * 60.0 / 70.0), 0.002);
-    close(window_factor(&air(30.0, 70.0), &product), 0.4, 1e-12);
+    close(WindowBasis::new(&product, None).factor(&air(30.0, 60.0)), 1.0 / (2.54 * 60.0 / 70.0), 0.002);
+    close(WindowBasis::new(&product, None).factor(&air(30.0, 70.0)), 0.4, 1e-12);
 }
 
 /// Common practice, no source: up to about five minutes at usual indoor air; humid or hot means sooner, never later.
 #[test]
 fn hot_air_shortens_the_window_and_never_lengthens_it() {
     let product = Product::default();
-    assert_eq!(window(&air(20.0, 50.0), &product).max_s, 300);
+    assert_eq!(WindowBasis::new(&product, None).window(&air(20.0, 50.0)).max_s, 300);
     for rh in [30.0, 50.0, 70.0] {
         let mut before = i64::MAX;
         for temp in 5..=45 {
-            let now = window(&air(f64::from(temp), rh), &product);
+            let now = WindowBasis::new(&product, None).window(&air(f64::from(temp), rh));
             assert!(now.max_s <= before && now.min_s <= now.max_s, "at {temp} °C and {rh} %");
             before = now.max_s;
         }
@@ -133,11 +138,11 @@ fn hot_air_shortens_the_window_and_never_lengthens_it() {
 #[test]
 fn a_cold_surface_stops_the_work() {
     let product = Product::default();
-    let fine = assess(&air(20.0, 60.0), &product);
+    let fine = assess(&air(20.0, 60.0), &product, None);
     assert!(fine.go && fine.stops.is_empty(), "{fine:?}");
     close(fine.margin.k(), 8.0, 0.05);
     let cold = Air { surface_temp_c: Celsius::of(14.9), ..air(20.0, 60.0) };
-    let verdict = assess(&cold, &product);
+    let verdict = assess(&cold, &product, None);
     assert!(!verdict.go && verdict.margin < Kelvin::of(3.0));
     assert!(verdict.stops[0].contains("dew point"), "{:?}", verdict.stops);
 }

@@ -105,6 +105,7 @@ fn a_day_in_memory_follows_its_job_to_the_disk() {
         role: "cut".into(),
         duration_s: 60,
         stance: "here".into(),
+        worker: None,
     };
     let problem = ProblemSpec {
         format: FORMAT.into(),

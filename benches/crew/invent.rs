@@ -109,6 +109,7 @@ pub(crate) fn invent(kind: &Kind, seed: u64) -> ProblemSpec {
                     role: role.to_owned(),
                     duration_s: 5 + (panel.area_m2 * rate) as i64,
                     stance: stance(panel.stance),
+                    worker: None,
                 });
             }
             let (min_s, max_s) = kind.window_s;

@@ -2,7 +2,7 @@
 
 use super::log::{Event, Log};
 use super::shift::{Shift, window_after_shifts};
-use crate::coat::{Air, Feel, FeelAt, Product, Window};
+use crate::coat::{Air, Feel, FeelAt, Window, WindowBasis};
 use crate::crew::{PlanRow, ProblemSpec, SoFar, State, Whereabouts};
 use crate::units::Seconds;
 use std::collections::{BTreeMap, HashMap};
@@ -310,12 +310,12 @@ impl Day {
         Some(end)
     }
 
-    /// The window after what was felt and after changes of the air, from the one that the job's own `air` gave `product`.
+    /// The window after what was felt and after changes of the air, from the one that the job's own `air` gave on that basis.
     ///
     /// Answers move it by the rule of [`crate::coat::factor_after`]; another air moves it as the model says, so that what was learned
     /// from the towel stays learned.
-    pub fn window(&self, before: Window, air: &Air, product: &Product) -> Window {
-        window_after_shifts(before, air, product, &self.shifts)
+    pub fn window(&self, before: Window, air: &Air, basis: &WindowBasis) -> Window {
+        window_after_shifts(before, air, basis, &self.shifts)
     }
 
     /// The air that was noted last, if it changed at all.

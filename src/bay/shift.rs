@@ -1,6 +1,6 @@
 //! What moves the window while the day goes on: answers of the towel, and the air.
 
-use crate::coat::{Air, FeelAt, Product, Window, factor_after, window_factor, window_times};
+use crate::coat::{Air, FeelAt, Window, WindowBasis, factor_after};
 
 /// One thing that moved the window.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -11,21 +11,20 @@ pub(super) enum Shift {
     Air(Air),
 }
 
-/// The window after a row of shifts, oldest first. `before` is the window that `air` gives `product`.
-pub(super) fn window_after_shifts(before: Window, air: &Air, product: &Product, shifts: &[Shift]) -> Window {
+/// The window after a row of shifts, oldest first. `before` is the window that `air` gives on that basis.
+pub(super) fn window_after_shifts(before: Window, air: &Air, basis: &WindowBasis, shifts: &[Shift]) -> Window {
     if shifts.is_empty() {
         return before;
     }
-    let reference = (product.window_min_s, product.window_max_s);
     let (mut factor, mut air) = (before.factor, *air);
     for shift in shifts {
         match shift {
-            Shift::Felt(answer) => factor = factor_after(factor, reference, *answer),
+            Shift::Felt(answer) => factor = factor_after(factor, basis.reference_s, *answer),
             Shift::Air(next) => {
-                factor *= window_factor(next, product) / window_factor(&air, product);
+                factor *= basis.factor(next) / basis.factor(&air);
                 air = *next;
             }
         }
     }
-    window_times(reference, factor)
+    basis.window_times(factor, basis.spread(&air))
 }

@@ -16,6 +16,16 @@ pub struct Air {
     pub humidity_pct: RelativeHumidity,
     /// Temperature of the coldest surface that is coated.
     pub surface_temp_c: Celsius,
+    /// Temperature of the warmest, as on the sunny side, where it was measured; else all are as warm as the coldest.
+    #[serde(skip_serializing_if = "Option::is_none")]
+    pub warmest_surface_temp_c: Option<Celsius>,
+}
+
+impl Air {
+    /// Temperature of the warmest surface; never below that of the coldest.
+    pub fn warmest(&self) -> Celsius {
+        self.warmest_surface_temp_c.map_or(self.surface_temp_c, |t| t.max(self.surface_temp_c))
+    }
 }
 
 impl Default for Air {
@@ -25,6 +35,7 @@ impl Default for Air {
             air_temp_c: Celsius::of(20.0),
             humidity_pct: RelativeHumidity::of(50.0),
             surface_temp_c: Celsius::of(20.0),
+            warmest_surface_temp_c: None,
         }
     }
 }

@@ -19,5 +19,5 @@ pub use evaporation::{Solvent, parts_per_million, vapour_in_bay};
 pub use feel::{Feel, FeelAt, factor_after, feel_rule};
 pub use last_lap::{LapPace, LapStop, last_lap};
 pub use product::{Product, seconds_to_apply, seconds_to_level};
-pub use verdict::{AirVerdict, LEAST_MARGIN, assess, assess_surfaces};
-pub use window::{MeasuredWindow, Window, window, window_factor, window_from_patch, window_over, window_times};
+pub use verdict::{AirVerdict, LEAST_MARGIN, assess};
+pub use window::{MeasuredWindow, Window, WindowBasis, window_assumptions};

@@ -10,6 +10,9 @@ use serde::{Deserialize, Serialize};
 pub struct Product {
     /// What the shop calls it.
     pub name: String,
+    /// Cautions from its safety data sheet, in the shop's words.
+    #[serde(skip_serializing_if = "String::is_empty")]
+    pub cautions: String,
     /// Shortest wait between applying and levelling, at the reference air.
     #[serde(deserialize_with = "fields::seconds")]
     pub window_min_s: Seconds,
@@ -86,6 +89,7 @@ impl Default for Product {
     fn default() -> Self {
         Self {
             name: "Coating".to_owned(),
+            cautions: String::new(),
             window_min_s: 60,
             window_max_s: 300,
             reference_temp_c: Celsius::of(20.0),

@@ -2,7 +2,7 @@
 
 use super::air::{Air, dew_point};
 use super::product::Product;
-use super::window::{Window, window, window_over};
+use super::window::{MeasuredWindow, Window, WindowBasis};
 use crate::units::{Celsius, Kelvin, RelativeHumidity};
 
 /// The surface must be this much warmer than the dew point.
@@ -31,34 +31,21 @@ pub struct AirVerdict {
     pub window: Window,
 }
 
-/// Judges the air for a product.
-pub fn assess(air: &Air, product: &Product) -> AirVerdict {
+/// Judges the air for a product, with the window of the label or of a patch tried today. Dew is looked for on the coldest panel;
+/// limits are held against the coldest and the warmest.
+pub fn assess(air: &Air, product: &Product, patch: Option<&MeasuredWindow>) -> AirVerdict {
     let dew_point = dew_point(air.air_temp_c, air.humidity_pct);
     let margin = air.surface_temp_c - dew_point;
-    let window = window(air, product);
-    let stops = stops(air, product, margin);
-    AirVerdict { go: stops.is_empty(), notices: notices(air, product, window), stops, dew_point, margin, window }
-}
-
-/// Judges the air where panels differ in temperature: dew on the coldest, the limits of the product and the end of the window on the
-/// warmest (the sunny side).
-pub fn assess_surfaces(coldest: &Air, warmest_surface: Celsius, product: &Product) -> AirVerdict {
-    let mut verdict = assess(coldest, product);
-    if warmest_surface > product.max_temp_c && coldest.surface_temp_c <= product.max_temp_c {
-        verdict.stops.push(format!(
-            "The warmest surface is {warmest_surface:.0}; the product allows at most {:.0}. Let it cool in the shade.",
-            product.max_temp_c
-        ));
-    }
-    match window_over(coldest, warmest_surface, product) {
-        Some(window) => verdict.window = window,
-        None => verdict.stops.push(
+    let basis = WindowBasis::new(product, patch);
+    let window = basis.window(air);
+    let mut stops = stops(air, product, margin);
+    if basis.is_split(air) {
+        stops.push(
             "The warmest panel turns before the coldest is ready; let the vehicle stand until it is evenly warm."
                 .to_owned(),
-        ),
+        );
     }
-    verdict.go = verdict.stops.is_empty();
-    verdict
+    AirVerdict { go: stops.is_empty(), notices: notices(air, &basis, window), stops, dew_point, margin, window }
 }
 
 fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {
@@ -79,6 +66,13 @@ fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {
     };
     limit("The air", air.air_temp_c);
     limit("The surface", air.surface_temp_c);
+    if air.warmest() > product.max_temp_c && air.surface_temp_c <= product.max_temp_c {
+        stops.push(format!(
+            "The warmest surface is {:.0}; the product allows at most {:.0}. Let it cool in the shade.",
+            air.warmest(),
+            product.max_temp_c
+        ));
+    }
     let humidity = |rh: RelativeHumidity| format!("{rh:.0}");
     if air.humidity_pct < product.min_humidity_pct {
         stops.push(format!(
@@ -96,7 +90,7 @@ fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {
     stops
 }
 
-fn notices(air: &Air, product: &Product, window: Window) -> Vec<String> {
+fn notices(air: &Air, basis: &WindowBasis, window: Window) -> Vec<String> {
     let mut notices = Vec::new();
     if window.factor < 0.85 {
         notices.push(format!(
@@ -117,12 +111,13 @@ fn notices(air: &Air, product: &Product, window: Window) -> Vec<String> {
             COMFORT_TEMP.0, COMFORT_TEMP.1, COMFORT_HUMIDITY.0, COMFORT_HUMIDITY.1
         ));
     }
-    if (air.surface_temp_c - air.air_temp_c).k().abs() > 5.0 {
+    let apart = |t: Celsius| (t - air.air_temp_c).k().abs();
+    if apart(air.surface_temp_c).max(apart(air.warmest())) > 5.0 {
         notices.push(
             "Surface and air differ by more than 5\u{202f}K; let the vehicle stand until they are closer.".to_owned(),
         );
     }
-    if window.max_s - window.min_s < 30 && product.window_max_s > product.window_min_s {
+    if window.max_s - window.min_s < 30 && basis.reference_s.1 - basis.reference_s.0 >= 30 {
         notices.push("The window is under half a minute wide; take smaller pieces at a time.".to_owned());
     }
     notices

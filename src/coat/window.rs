@@ -4,11 +4,15 @@
 //!
 //! e is the water vapour in the air, T the temperature of the surface in kelvin, m the humidity exponent and E_a the activation
 //! energy of the product. No published rate law for coatings laid by hand was found; this one is our proposal: the direction is
-//! published (warmth and moisture speed such films up), the size is not. A window measured on a test patch overrides it.
+//! published (warmth and moisture speed such films up), the size is not. A window measured on a test patch overrides it: then
+//! t_ref and the reference air are those of the patch.
+//!
+//! Where panels differ in temperature, the window of the vehicle begins when the coldest is ready and ends when the warmest is
+//! over.
 
 use super::air::{Air, vapour_pressure};
 use super::product::Product;
-use crate::units::{Celsius, RelativeHumidity, Seconds};
+use crate::units::{Celsius, RelativeHumidity, Seconds, fields};
 use serde::{Deserialize, Serialize};
 
 /// Gas constant in kJ/(mol·K). **Source**: SI 2019, exact.
@@ -23,7 +27,7 @@ pub struct Window {
     pub min_s: Seconds,
     /// And no later than this; never before `min_s`.
     pub max_s: Seconds,
-    /// Against the reference air; 1 is equal, 0.5 half as long.
+    /// That of the warmest panel against the reference air; 1 is equal, 0.5 half as long.
     pub factor: f64,
 }
 
@@ -32,62 +36,110 @@ pub struct Window {
 #[serde(deny_unknown_fields)]
 pub struct MeasuredWindow {
     /// When the film levelled cleanly at the soonest.
+    #[serde(deserialize_with = "fields::seconds")]
     pub min_s: Seconds,
     /// When it still levelled cleanly.
+    #[serde(deserialize_with = "fields::seconds")]
     pub max_s: Seconds,
     /// The air it was measured in; the window is carried from there to other air by the model.
     pub air: Air,
 }
 
-/// The model's factor between two states, not yet held to its range; below 1 means a shorter window.
-fn raw_factor(air: &Air, reference: (Celsius, RelativeHumidity, Celsius), product: &Product) -> f64 {
-    let (temp, humidity, surface) = reference;
-    let kelvin = |t: Celsius| t.c() + 273.15;
-    let moisture = vapour_pressure(temp, humidity) / vapour_pressure(air.air_temp_c, air.humidity_pct);
-    let warmth =
-        product.activation_kj_per_mol / GAS_CONSTANT * (kelvin(air.surface_temp_c).recip() - kelvin(surface).recip());
-    moisture.powf(product.humidity_exponent) * warmth.exp()
+/// What the windows of a day follow from: the product's own, or the one measured on a patch.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct WindowBasis {
+    /// Shortest and longest wait in the air they hold for.
+    pub reference_s: (Seconds, Seconds),
+    /// That air: temperature, humidity, temperature of the surface.
+    at: (Celsius, RelativeHumidity, Celsius),
+    activation_kj_per_mol: f64,
+    humidity_exponent: f64,
 }
 
-/// Factor on the reference window for this air, from 0.4 to 2.
-pub fn window_factor(air: &Air, product: &Product) -> f64 {
-    let reference = (product.reference_temp_c, product.reference_humidity_pct, product.reference_temp_c);
-    held(raw_factor(air, reference, product))
+impl WindowBasis {
+    /// That of a product, or of a patch where one was tried.
+    pub fn new(product: &Product, patch: Option<&MeasuredWindow>) -> Self {
+        let (reference_s, at) = match patch {
+            Some(patch) => {
+                ((patch.min_s, patch.max_s), (patch.air.air_temp_c, patch.air.humidity_pct, patch.air.surface_temp_c))
+            }
+            None => (
+                (product.window_min_s, product.window_max_s),
+                (product.reference_temp_c, product.reference_humidity_pct, product.reference_temp_c),
+            ),
+        };
+        let Product { activation_kj_per_mol, humidity_exponent, .. } = *product;
+        Self { reference_s, at, activation_kj_per_mol, humidity_exponent }
+    }
+
+    /// Factor on the reference window for the warmest panel, from 0.4 to 2.
+    pub fn factor(&self, air: &Air) -> f64 {
+        held(self.raw_factor(air, air.warmest()))
+    }
+
+    /// How many times later the coldest panel is ready than the warmest; at least 1.
+    pub fn spread(&self, air: &Air) -> f64 {
+        held(self.raw_factor(air, air.surface_temp_c)) / self.factor(air)
+    }
+
+    /// The window of the vehicle in this air. Rounded inwards: up at its beginning, down at its end.
+    pub fn window(&self, air: &Air) -> Window {
+        self.window_times(self.factor(air), self.spread(air))
+    }
+
+    /// The window for a factor, which is held to its range, and a spread. Where the warmest is over before the coldest is ready,
+    /// nothing is left of it but its end.
+    pub fn window_times(&self, factor: f64, spread: f64) -> Window {
+        let factor = held(factor);
+        let (min, max) = (self.reference_s.0.max(0) as f64, self.reference_s.1.max(0) as f64);
+        let max_s = (max * factor + 1e-9).floor() as Seconds;
+        let min_s = (min * factor * spread.max(1.0) - 1e-9).ceil() as Seconds;
+        Window { min_s: min_s.min(max_s), max_s, factor }
+    }
+
+    /// Whether the warmest panel is over before the coldest is ready.
+    pub fn is_split(&self, air: &Air) -> bool {
+        let (min, max) = (self.reference_s.0 as f64, self.reference_s.1 as f64);
+        min * self.factor(air) * self.spread(air) > max * self.factor(air) + 1e-9
+    }
+
+    /// The model's factor for a surface, not yet held to its range; below 1 means a shorter window.
+    fn raw_factor(&self, air: &Air, surface: Celsius) -> f64 {
+        let (temp, humidity, reference) = self.at;
+        let kelvin = |t: Celsius| t.c() + 273.15;
+        let moisture = vapour_pressure(temp, humidity) / vapour_pressure(air.air_temp_c, air.humidity_pct);
+        let warmth = self.activation_kj_per_mol / GAS_CONSTANT * (kelvin(surface).recip() - kelvin(reference).recip());
+        moisture.powf(self.humidity_exponent) * warmth.exp()
+    }
 }
 
+/// A factor in its range; what is not a number changes nothing.
 pub(super) fn held(factor: f64) -> f64 {
     if factor.is_nan() { 1.0 } else { factor.clamp(FACTOR_RANGE.0, FACTOR_RANGE.1) }
 }
 
-/// The window of a product in this air. Rounded inwards: up at its beginning, down at its end.
-pub fn window(air: &Air, product: &Product) -> Window {
-    scaled(product.window_min_s, product.window_max_s, window_factor(air, product))
-}
-
-/// The window carried from a test patch to this air.
-pub fn window_from_patch(air: &Air, product: &Product, patch: &MeasuredWindow) -> Window {
-    let reference = (patch.air.air_temp_c, patch.air.humidity_pct, patch.air.surface_temp_c);
-    scaled(patch.min_s, patch.max_s, held(raw_factor(air, reference, product)))
-}
-
-/// The window that holds for every panel from the coldest to the warmest: it begins when the coldest is ready and ends when the
-/// warmest is over.
-///
-/// `None` when the warmest is over before the coldest is ready; then the vehicle must even out first. The factor is that of the
-/// warmest.
-pub fn window_over(coldest: &Air, warmest_surface: Celsius, product: &Product) -> Option<Window> {
-    let warm = window(&Air { surface_temp_c: warmest_surface.max(coldest.surface_temp_c), ..*coldest }, product);
-    let cold = window(coldest, product);
-    (cold.min_s <= warm.max_s).then_some(Window { min_s: cold.min_s, ..warm })
-}
-
-/// The window of a product (shortest, longest) times a factor, which is held to its range.
-pub fn window_times(reference: (Seconds, Seconds), factor: f64) -> Window {
-    scaled(reference.0, reference.1, held(factor))
-}
-
-pub(super) fn scaled(min_s: Seconds, max_s: Seconds, factor: f64) -> Window {
-    let (min_s, max_s) = (min_s.max(0) as f64 * factor, max_s.max(0) as f64 * factor);
-    let min_s = (min_s - 1e-9).ceil() as Seconds;
-    Window { min_s, max_s: ((max_s + 1e-9).floor() as Seconds).max(min_s), factor }
+/// The rule for people, with its figures.
+pub fn window_assumptions(product: &Product, patch: Option<&MeasuredWindow>) -> Vec<String> {
+    let basis = match patch {
+        Some(patch) => format!(
+            "Counts from the patch tried today at {:.1} air, {:.0} humidity and {:.1} surface.",
+            patch.air.air_temp_c, patch.air.humidity_pct, patch.air.surface_temp_c
+        ),
+        None => format!(
+            "Counts from the window of the label at {:.0} and {:.0} humidity.",
+            product.reference_temp_c, product.reference_humidity_pct
+        ),
+    };
+    let ten_kelvin = (product.activation_kj_per_mol / GAS_CONSTANT * (1.0 / 303.15 - 1.0 / 293.15)).exp();
+    vec![
+        basis,
+        format!("A surface of 30 instead of 20\u{202f}°C makes it {:.2} times as long.", ten_kelvin),
+        format!("Twice the water in the air makes it {:.2} times as long.", 0.5_f64.powf(product.humidity_exponent)),
+        format!(
+            "It is never taken shorter than {} times or longer than {:.0} times the window it counts from.",
+            FACTOR_RANGE.0, FACTOR_RANGE.1
+        ),
+        "That warmth and moisture shorten it is published; by how much is our estimate. A patch tried on the vehicle is better."
+            .to_owned(),
+    ]
 }

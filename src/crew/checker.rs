@@ -119,6 +119,10 @@ impl<'a> Check<'a> {
                 format!("{} may not {}, as {} needs", worker.id, operation.role, row.id),
             );
         }
+        if let Some(only) = operation.worker.as_ref().filter(|only| **only != worker.id) {
+            let sentence = format!("{} is given to {}, it is for {only}", row.id, worker.id);
+            self.say(Rule::Role, &[&row.id], 0, sentence);
+        }
         if row.start_s < 0 {
             self.say(Rule::Start, &[&row.id], -row.start_s, format!("{} starts {} s before 0", row.id, -row.start_s));
         }

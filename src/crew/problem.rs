@@ -105,7 +105,7 @@ impl Problem {
             .map(|o| Operation {
                 duration: o.duration_s as i32,
                 stance: stance_of[o.stance.as_str()],
-                able: (0..spec.workers.len()).filter(|&w| spec.workers[w].roles.contains(&o.role)).collect(),
+                able: (0..spec.workers.len()).filter(|&w| o.is_for(&spec.workers[w])).collect(),
             })
             .collect();
         let lags: Vec<Lag> = spec

@@ -64,6 +64,16 @@ pub struct OperationSpec {
     pub duration_s: i64,
     /// Where the worker stands.
     pub stance: String,
+    /// The only worker who may do it; none means anybody with the role.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub worker: Option<String>,
+}
+
+impl OperationSpec {
+    /// Whether a worker may do it.
+    pub fn is_for(&self, worker: &WorkerSpec) -> bool {
+        worker.roles.contains(&self.role) && self.worker.as_ref().is_none_or(|only| *only == worker.id)
+    }
 }
 
 /// `start(to) >= end(from) + min_s`, and `end(to) <= end(from) + max_s` unless `max_s` is absent.

@@ -189,10 +189,19 @@ impl Report {
 
     fn operations(&mut self, spec: &ProblemSpec) {
         let stances = index_of(spec.stances.iter().map(String::as_str));
+        let workers = index_of(spec.workers.iter().map(|w| w.id.as_str()));
         self.unique("operations", ".id", spec.operations.iter().map(|o| o.id.as_str()));
         for (at, operation) in spec.operations.iter().enumerate() {
             self.time(&format!("operations[{at}].duration_s"), operation.duration_s, 1);
             self.known(format!("operations[{at}].stance"), "stance", &operation.stance, &stances);
+            let place = || format!("operations[{at}].worker");
+            if let Some(only) = &operation.worker
+                && self.known(place(), "worker", only, &workers)
+                && !spec.workers.iter().any(|w| operation.is_for(w))
+            {
+                let cause = format!("\"{only}\" does not have the role \"{}\"", operation.role);
+                self.say(Code::CrewRole, place(), cause, "give the role to them, or leave the worker out");
+            }
             if !spec.workers.iter().any(|w| w.roles.contains(&operation.role)) {
                 self.say(
                     Code::CrewRole,

@@ -1,14 +1,16 @@
 //! The types of format `job/1`, as they stand in the file. Never changed once released.
 
-use crate::coat::{Air, Product};
+use crate::coat::{Air, MeasuredWindow, Product};
 use crate::crew::PlanFile;
 use crate::finding::{Code, Finding};
-use crate::job::{Customer, Defect, GlossReading, Job, Member, PanelRecord, PreviousCoating, Spot, Survey, Vehicle};
+use crate::job::{
+    Customer, Defect, GlossReading, Job, Member, OrderChoices, PanelRecord, PreviousCoating, Spot, Survey, Vehicle,
+};
 use crate::measure::{Assurance, Gauge};
 use crate::polish::{
     Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
 };
-use crate::units::Date;
+use crate::units::{Date, fields};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -32,7 +34,11 @@ pub(super) struct JobFile {
     goal: Goal,
     crew: Vec<Member>,
     air: Air,
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    patch: Option<MeasuredWindow>,
     product: Product,
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
+    order_choices: OrderChoices,
     gauge: Gauge,
     #[serde(default, skip_serializing_if = "Vec::is_empty")]
     surveys: Vec<Survey>,
@@ -42,9 +48,9 @@ pub(super) struct JobFile {
     policy: RemovalPolicy,
     #[serde(default = "PolishStep::starting_set")]
     steps: Vec<PolishStep>,
-    #[serde(default, skip_serializing_if = "nothing_tested")]
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
     test_spots: TestSpots,
-    #[serde(default, skip_serializing_if = "is_default")]
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
     shop: Shop,
     #[serde(default)]
     panels: Vec<PanelFile>,
@@ -63,9 +69,9 @@ struct PanelFile {
     history: PaintHistory,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     painted_on: Option<Date>,
-    #[serde(default, skip_serializing_if = "is_usual")]
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
     coating: PreviousCoating,
-    #[serde(default, skip_serializing_if = "is_usual")]
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
     hardness: PaintHardness,
     #[serde(default, skip_serializing_if = "Option::is_none")]
     substrate: Option<Substrate>,
@@ -85,14 +91,6 @@ struct PanelFile {
     note: String,
 }
 
-fn nothing_tested(tests: &TestSpots) -> bool {
-    *tests == TestSpots::default()
-}
-
-fn is_default(shop: &Shop) -> bool {
-    *shop == Shop::default()
-}
-
 impl JobFile {
     pub(super) fn of(job: &Job) -> Self {
         Self {
@@ -104,6 +102,8 @@ impl JobFile {
             goal: job.goal,
             crew: job.crew.clone(),
             air: job.air,
+            patch: job.patch,
+            order_choices: job.choices.clone(),
             product: job.product.clone(),
             gauge: job.gauge.clone(),
             surveys: if job.surveys == [Survey::default()] { Vec::new() } else { job.surveys.clone() },
@@ -150,16 +150,13 @@ impl JobFile {
             shop: self.shop,
             product: self.product,
             air: self.air,
+            patch: self.patch,
+            choices: self.order_choices,
             panels,
             order: self.order.map(Arc::new),
         };
         (job, found)
     }
-}
-
-/// Whether a value is the one that is meant where nothing is written.
-fn is_usual<T: Default + PartialEq>(value: &T) -> bool {
-    *value == T::default()
 }
 
 impl PanelFile {

@@ -84,6 +84,14 @@ codes! {
     JobOrder = "job-order", Fault,
         "The order agreed on has a start before its beginning or after the end of any day. It can be taken out of the job: a new \
          order is found from the rest.";
+    /// A choice about the order that can't be.
+    JobChoices = "job-choices", Fault,
+        "The choices about the order of coating name somebody who is not in the crew, name somebody or a panel twice, or name no \
+         side to begin on. They can be taken out of the job: the planner is then free.";
+    /// A coating whose figures contradict themselves.
+    JobProduct = "job-product", Fault,
+        "The window of a coating, and its limits of temperature and humidity, begin before they end. Write the smaller number \
+         first.";
     /// More of something than a job may hold.
     JobTooLarge = "job-too-large", Fault,
         "There are limits to what one job may hold, so that a damaged or hostile file can't stop the program.";

@@ -17,7 +17,7 @@ use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
 use crate::file::{Loaded, Templates};
-use crate::insight::{Insight, OrderRow, crew_problem, order_rows};
+use crate::insight::{Insight, OrderRow, crew_problem, free_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::scene::Overlay;
 use crate::vehicle::Template;
@@ -82,7 +82,7 @@ impl App {
     fn by_clock(loaded: Loaded, path: Option<PathBuf>, effort: Effort, clock: Arc<dyn Clock>) -> Self {
         let Loaded { job, template } = loaded;
         let insight = Insight::new(&job, &template);
-        let order = OrderState::new(Task::Coating(Arc::new(crew_problem(&job, &template, &insight))), effort);
+        let order = OrderState::new(coating_task(&job, &template, &insight), effort);
         let polishing = Polishing::new(&job, &template, &insight, effort);
         let given = Given { job: &job, insight: &insight, polishing: &polishing.work, coating: order.problem() };
         let bay = BayState::open(clock, path.as_deref(), given);
@@ -189,8 +189,7 @@ impl App {
         let job = self.document.job();
         self.insight.refresh(job, &self.template);
         let now = self.document.revision();
-        let problem = crew_problem(job, &self.template, &self.insight);
-        self.order.want(Task::Coating(Arc::new(problem)), now, ctx);
+        self.order.want(coating_task(job, &self.template, &self.insight), now, ctx);
         self.polishing.follow(job, &self.template, &self.insight, now, ctx);
         let given =
             Given { job, insight: &self.insight, polishing: &self.polishing.work, coating: self.order.problem() };
@@ -415,4 +414,11 @@ impl eframe::App for App {
             ui.request_repaint();
         }
     }
+}
+
+/// What is asked of the planner for a job.
+fn coating_task(job: &Job, template: &Template, insight: &Insight) -> Task {
+    let problem = Arc::new(crew_problem(job, template, insight));
+    let free = (!job.choices.is_empty()).then(|| Arc::new(free_problem(job, template, insight)));
+    Task::Coating { problem, free }
 }

@@ -177,5 +177,9 @@ fn summary(m: &Model<'_>) -> String {
     let Some((chart, _)) = shown(m) else { return "Time chart, empty".to_owned() };
     let what = if m.view.workspace == Workspace::Correction { "polishing" } else { "coating" };
     let steps: usize = chart.lanes.iter().map(|l| l.bars.len()).sum();
-    format!("Time chart of {what}: {steps} steps for {} people in {}", m.job.crew.len(), clock(chart.span.end))
+    let people = match m.job.crew.len() {
+        1 => "1 person".to_owned(),
+        people => format!("{people} people"),
+    };
+    format!("Time chart of {what}: {steps} steps for {people} in {}", clock(chart.span.end))
 }

@@ -99,9 +99,12 @@ pub fn polish_cautions(job: &Job, template: &Template, insight: &Insight) -> Vec
     list
 }
 
-fn coating_cautions(job: &Job, template: &Template) -> Vec<String> {
+/// What to mind while coating; empty when nothing is coated.
+pub fn coating_cautions(job: &Job, template: &Template) -> Vec<String> {
     let coated = || template.panels.iter().filter(|p| is_coated(job, p));
-    let mut list = Vec::new();
+    let sheet = job.product.cautions.trim();
+    let known = coated().next().is_some() && !sheet.is_empty();
+    let mut list: Vec<String> = known.then(|| sheet.to_owned()).into_iter().collect();
     let mut say = |when: bool, text: &str| {
         if when {
             list.push(text.to_owned());

@@ -5,6 +5,7 @@
 //! both are coated (top before bottom; common practice, no source): a fresh film is not leaned on even when levelled.
 
 use super::Insight;
+use super::choices::ask;
 use super::floor::{Leads, floor_problem};
 use crate::coat;
 use crate::crew::{LagSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec};
@@ -52,8 +53,8 @@ pub fn operation_id(panel: &PanelId, role: Role, layer: u32) -> String {
     format!("{panel}/{}{layer}", role.id())
 }
 
-/// The crew problem of coating this vehicle in this air. With nothing to coat it has no operations.
-pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> ProblemSpec {
+/// The crew problem of coating this vehicle in this air, with nothing asked of the order. With nothing to coat it has no operations.
+pub fn free_problem(job: &Job, template: &Template, insight: &Insight) -> ProblemSpec {
     let stance = |i: usize| template.stances[i].id.clone();
     let coated = coated_panels(job, template);
     let layers = 1..=job.product.layers.max(1);
@@ -74,6 +75,7 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
                     role: role.id().to_owned(),
                     duration_s,
                     stance: stance(panel.stance),
+                    worker: None,
                 });
             }
             problem.lags.push(LagSpec {
@@ -103,6 +105,13 @@ pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> Proble
             }
         }
     }
+    problem
+}
+
+/// The same with what people ask of the order.
+pub fn crew_problem(job: &Job, template: &Template, insight: &Insight) -> ProblemSpec {
+    let mut problem = free_problem(job, template, insight);
+    ask(&mut problem, job, template);
     problem
 }
 

@@ -41,6 +41,8 @@ pub struct CrewOrder {
     pub reasons: Arc<[String]>,
     /// A faster plan that was given up because it takes somebody over an action value and this one does not.
     pub faster: Option<Arc<PlanFile>>,
+    /// An order found with nothing asked of it, where something was asked.
+    pub free: Option<Arc<PlanFile>>,
 }
 
 /// People without roles, stances in the order of a walk round the vehicle, ways and close places; no operations.

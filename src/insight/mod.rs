@@ -6,6 +6,7 @@
 mod after;
 mod ambition;
 mod cautions;
+mod choices;
 mod coating;
 mod common;
 mod exposure;
@@ -26,9 +27,11 @@ mod visit;
 
 pub use after::{AfterPolishing, Went};
 pub use ambition::CarAmbition;
-pub use cautions::{cautions, polish_cautions};
+pub use cautions::{cautions, coating_cautions, polish_cautions};
+pub use choices::{choice_notes, levelling_note, roles_by_experience};
 pub use coating::{
-    OrderRow, coated_panels, coating_amount, crew_problem, is_coated, operation_id, order_rows, reason_in_words,
+    OrderRow, coated_panels, coating_amount, crew_problem, free_problem, is_coated, operation_id, order_rows,
+    reason_in_words,
 };
 pub use exposure::{WorkerExposure, exposure_shared};
 pub use film::{SurveyFilm, place};
@@ -90,7 +93,7 @@ impl Insight {
             panels,
             learned: Arc::clone(&common.learned),
             common,
-            air: coat::assess(&job.air, &job.product),
+            air: coat::assess(&job.air, &job.product, job.patch.as_ref()),
             job: Arc::clone(job),
             template: Arc::clone(template),
         }
@@ -122,8 +125,8 @@ impl Insight {
         if !changed.is_empty() {
             self.differences = differences(template, &self.panels);
         }
-        if self.job.air != job.air || self.job.product != job.product {
-            self.air = coat::assess(&job.air, &job.product);
+        if self.job.air != job.air || self.job.product != job.product || self.job.patch != job.patch {
+            self.air = coat::assess(&job.air, &job.product, job.patch.as_ref());
         }
         for &index in &changed {
             for at in std::iter::once(index).chain(self.common.mirrors[index]) {

@@ -57,6 +57,7 @@ pub fn polish_work(job: &Job, template: &Template, insight: &Insight) -> PolishW
             role: operation.kind.verb().to_owned(),
             duration_s: operation.seconds.max(1),
             stance: template.stances[panel.stance].id.clone(),
+            worker: None,
         });
         last.insert(operation.panel, index);
     }

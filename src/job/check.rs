@@ -4,7 +4,7 @@ use super::defect::Defect;
 use super::model::{Job, PanelRecord, Role, Spot};
 use crate::finding::{Code, Finding};
 use crate::geometry::MapPoint;
-use crate::vehicle::{Panel, PanelId, Template};
+use crate::vehicle::{Panel, PanelId, Side, Template};
 
 /// Most of a kind that one job may hold, and most characters in one text.
 const MOST_SPOTS: usize = 50_000;
@@ -20,6 +20,7 @@ const MOST_WORKERS: usize = 64;
 const MOST_STEPS: usize = 12;
 const MOST_TESTS: usize = 200;
 const MOST_ROWS: usize = 5_000;
+const MOST_CHOICES: usize = 500;
 /// Latest start in an order, in seconds: what the planner's clock can hold.
 const LATEST_START: i64 = 1_000_000_000;
 
@@ -28,18 +29,22 @@ pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
     let mut found = check_alone(job);
     for (id, record) in &job.panels {
         let path = place_of(id);
-        if let Some(panel) = template.panel(id) {
-            outside(panel, record, &path, &mut found);
-        } else {
-            found.push(Finding::new(
-                Code::JobUnknownPanel,
-                format!("{path}.id"),
-                format!("the template \"{}\" has no panel \"{id}\"", template.id),
-                closest(template, id),
-            ));
+        match template.panel(id) {
+            Some(panel) => outside(panel, record, &path, &mut found),
+            None => found.push(unknown(template, id, format!("{path}.id"))),
         }
     }
+    let begins = job.choices.begins.iter().enumerate().map(|(i, b)| (&b.panel, format!("begins[{i}].panel")));
+    let first = job.choices.first.iter().enumerate().map(|(i, id)| (id, format!("first[{i}]")));
+    for (id, place) in begins.chain(first).filter(|(id, _)| template.panel(id).is_none()) {
+        found.push(unknown(template, id, format!("order_choices.{place}")));
+    }
     found
+}
+
+fn unknown(template: &Template, id: &PanelId, place: String) -> Finding {
+    let cause = format!("the template \"{}\" has no panel \"{id}\"", template.id);
+    Finding::new(Code::JobUnknownPanel, place, cause, closest(template, id))
 }
 
 /// What is wrong with a job whatever its template: faults all of them, so a command may not bring one about.
@@ -49,6 +54,8 @@ pub fn check_alone(job: &Job) -> Vec<Finding> {
     size(job, &mut found);
     crew(job, &mut found);
     order(job, &mut found);
+    choices(job, &mut found);
+    product(job, &mut found);
     super::survey_check::surveys(job, &mut found);
     for (id, record) in &job.panels {
         panel(record, &place_of(id), &mut found);
@@ -82,6 +89,7 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
         ("customer.name", &job.customer.name),
         ("customer.wishes", &job.customer.wishes),
         ("product.name", &job.product.name),
+        ("product.cautions", &job.product.cautions),
         ("shop.prices.currency", &job.shop.prices.currency),
     ] {
         text(&|| path.to_owned(), value);
@@ -138,6 +146,56 @@ fn order(job: &Job, found: &mut Vec<Finding>) {
             format!("a start at {} s can't be", row.start_s),
             "take the order out; it is found again",
         ));
+    }
+}
+
+/// A window or limits of the coating that end before they begin.
+fn product(job: &Job, found: &mut Vec<Finding>) {
+    let p = &job.product;
+    let mut pair = |least: &str, most: &str, is_right: bool, what: &str| {
+        if !is_right {
+            let cause = format!("{what} ends before it begins");
+            found.push(Finding::new(
+                Code::JobProduct,
+                format!("product.{most}"),
+                cause,
+                format!("make it no smaller than {least}"),
+            ));
+        }
+    };
+    pair("window_min_s", "window_max_s", p.window_min_s <= p.window_max_s, "the window of the coating");
+    pair("min_temp_c", "max_temp_c", p.min_temp_c <= p.max_temp_c, "what the coating allows in temperature");
+    let humidity = p.min_humidity_pct <= p.max_humidity_pct;
+    pair("min_humidity_pct", "max_humidity_pct", humidity, "what the coating allows in humidity");
+    if job.patch.is_some_and(|patch| patch.min_s > patch.max_s) {
+        found.push(Finding::new(
+            Code::JobProduct,
+            "patch.max_s",
+            "the window that was tried ends before it begins",
+            "make it no smaller than min_s",
+        ));
+    }
+}
+
+/// Choices about the order that contradict themselves or the crew.
+fn choices(job: &Job, found: &mut Vec<Finding>) {
+    let mut say = |place: String, cause: String| {
+        found.push(Finding::new(Code::JobChoices, place, cause, "take the choice out"));
+    };
+    let choices = &job.choices;
+    for (i, begins) in choices.begins.iter().enumerate() {
+        let place = || format!("order_choices.begins[{i}].member");
+        if !job.crew.iter().any(|m| m.name == begins.member) {
+            say(place(), format!("\"{}\" is not in the crew", begins.member));
+        } else if choices.begins[..i].iter().any(|b| b.member == begins.member) {
+            say(place(), format!("\"{}\" begins twice", begins.member));
+        }
+    }
+    for (i, panel) in choices.first.iter().enumerate().filter(|(i, panel)| choices.first[..*i].contains(panel)) {
+        say(format!("order_choices.first[{i}]"), format!("the panel \"{panel}\" comes first twice"));
+    }
+    if choices.side == Some(Side::Centre) {
+        say("order_choices.side".to_owned(), "the centre is no side".to_owned());
     }
 }
 
@@ -268,6 +326,7 @@ fn counts(job: &Job, found: &mut Vec<Finding>) {
         ("crew", "workers", job.crew.len(), MOST_WORKERS),
         ("steps", "polishing steps", job.steps.len(), MOST_STEPS),
         ("test_spots.results", "results of test spots", job.test_spots.results.len(), MOST_TESTS),
+        ("order_choices", "first panels", job.choices.first.len() + job.choices.begins.len(), MOST_CHOICES),
         ("order", "rows of an order", job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),
         ("panels", "spots", records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
         ("panels", "readings", records().map(|r| r.reading_count()).sum(), MOST_READINGS),

@@ -1,11 +1,12 @@
 //! The only ways to change a job. Each command can be stored and replayed.
 
 use super::check;
+use super::choices::OrderChoices;
 use super::defect::Defect;
 use super::model::{Job, Member, PanelRecord, Reading, Spot};
 use super::paint::PreviousCoating;
 use super::survey_change::SurveyChange;
-use crate::coat::{Air, Product};
+use crate::coat::{Air, MeasuredWindow, Product};
 use crate::crew::PlanFile;
 use crate::finding::Finding;
 use crate::geometry::MapPoint;
@@ -139,6 +140,10 @@ pub enum Command {
     SetProduct(Box<Product>),
     /// The air.
     SetAir(Air),
+    /// The window tried on a patch, or none.
+    SetPatch(Option<MeasuredWindow>),
+    /// What is asked of the order of coating.
+    SetChoices(OrderChoices),
     /// Agrees on an order, or drops the one agreed on.
     SetOrder(Option<Arc<PlanFile>>),
 }
@@ -245,6 +250,9 @@ impl Command {
             Self::SetShop(_) => "change shop",
             Self::SetProduct(_) => "change coating",
             Self::SetAir(_) => "change air",
+            Self::SetPatch(Some(_)) => "note tried window",
+            Self::SetPatch(None) => "drop tried window",
+            Self::SetChoices(_) => "change choices of order",
             Self::SetOrder(Some(_)) => "accept order",
             Self::SetOrder(None) => "drop order",
         }
@@ -294,6 +302,9 @@ impl Command {
                 job.vehicle.template.clone_from(template);
                 job.vehicle.size_mm = None;
                 job.panels.clone_from(panels);
+                // They name panels of the other template.
+                job.choices.begins.clear();
+                job.choices.first.clear();
                 job.order = None;
             }
             Self::SetSize(size) => job.vehicle.size_mm = *size,
@@ -337,7 +348,7 @@ impl Command {
             }
             Self::SetFact(panel, fact) => set_fact(record(job, panel), fact),
             Self::SetGoal(goal) => job.goal = in_range(goal)?,
-            Self::SetCrew(crew) => job.crew.clone_from(crew),
+            Self::SetCrew(crew) => set_crew(job, crew),
             Self::SetGauge(gauge) => job.gauge = in_range(gauge)?,
             Self::SetAssurance(assurance) => job.assurance = in_range(assurance)?,
             Self::Survey(change) => change.carry_out(job)?,
@@ -347,10 +358,25 @@ impl Command {
             Self::SetShop(shop) => job.shop = in_range(&**shop)?,
             Self::SetProduct(product) => job.product = in_range(&**product)?,
             Self::SetAir(air) => job.air = *air,
+            Self::SetPatch(patch) => job.patch = in_range(patch)?,
+            Self::SetChoices(choices) => job.choices = choices.clone(),
             Self::SetOrder(order) => job.order.clone_from(order),
         }
         Ok(())
     }
+}
+
+/// Another crew. Where one of them only got another name, what was chosen for them stays theirs.
+fn set_crew(job: &mut Job, crew: &[Member]) {
+    let renamed = job.crew.len() == crew.len();
+    let pairs: Vec<(&Member, &Member)> = if renamed { job.crew.iter().zip(crew).collect() } else { Vec::new() };
+    for begins in &mut job.choices.begins {
+        if let Some((_, now)) = pairs.iter().find(|(was, now)| was.name == begins.member && was.roles == now.roles) {
+            begins.member.clone_from(&now.name);
+        }
+    }
+    job.choices.begins.retain(|b| crew.iter().any(|m| m.name == b.member));
+    job.crew = crew.to_vec();
 }
 
 fn set_text(job: &mut Job, field: TextField, text: &str) {

@@ -6,6 +6,7 @@
 
 mod carry;
 mod check;
+mod choices;
 mod command;
 mod defect;
 mod history;
@@ -20,10 +21,11 @@ mod survey_check;
 
 pub use carry::carry_over;
 pub use check::{check, check_alone};
+pub use choices::{Beginning, OrderChoices};
 pub use command::{Command, CommandError, PanelFact, TextField};
 pub use defect::{Defect, Extent};
 pub use history::{Document, GestureId, Revision};
-pub use model::{Customer, GaugeReading, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
+pub use model::{Customer, Experience, GaugeReading, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};
 pub use paint::PreviousCoating;
 pub use photo::PhotoId;
 pub use refusal::{cant_read, substrate_of};

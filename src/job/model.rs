@@ -1,16 +1,17 @@
 //! What a job consists of.
 
+use super::choices::OrderChoices;
 use super::defect::Defect;
 use super::paint::PreviousCoating;
 use super::survey::{GlossReading, Survey, is_zero};
-use crate::coat::{Air, Product};
+use crate::coat::{Air, MeasuredWindow, Product};
 use crate::crew::PlanFile;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
 use crate::polish::{
     Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
 };
-use crate::units::{Date, Micrometres};
+use crate::units::{Date, Micrometres, fields};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
 use std::collections::BTreeMap;
@@ -49,8 +50,12 @@ pub struct Job {
     pub shop: Shop,
     /// The coating.
     pub product: Product,
-    /// The air and the coldest panel.
+    /// The air, the coldest and the warmest panel.
     pub air: Air,
+    /// The window that was tried on a patch of this vehicle; it counts instead of the product's own.
+    pub patch: Option<MeasuredWindow>,
+    /// What somebody asks of the order of coating.
+    pub choices: OrderChoices,
     /// What is known of each panel; panels without an entry are unread and without defects.
     pub panels: BTreeMap<PanelId, Arc<PanelRecord>>,
     /// The order of coating that was agreed on, if one was.
@@ -123,6 +128,36 @@ pub struct Member {
     pub name: String,
     /// What this person does; never empty.
     pub roles: Vec<Role>,
+    /// How well they know the work.
+    #[serde(default, skip_serializing_if = "fields::is_usual")]
+    pub experience: Experience,
+}
+
+/// How well somebody knows the work.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+pub enum Experience {
+    /// Learns it.
+    Learner,
+    /// Has done it before.
+    #[default]
+    Practised,
+    /// Does it every day.
+    Expert,
+}
+
+impl Experience {
+    /// Every one, least first.
+    pub const ALL: [Self; 3] = [Self::Learner, Self::Practised, Self::Expert];
+
+    /// As a person says it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Learner => "learner",
+            Self::Practised => "practised",
+            Self::Expert => "expert",
+        }
+    }
 }
 
 /// What is known of one panel.

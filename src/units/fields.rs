@@ -3,6 +3,11 @@
 use super::Seconds;
 use serde::{Deserialize, Deserializer, de::Error};
 
+/// Whether a value is the one that is meant where nothing is written.
+pub(crate) fn is_usual<T: Default + PartialEq>(value: &T) -> bool {
+    *value == T::default()
+}
+
 fn within<'de, D: Deserializer<'de>>(from: D, low: f64, high: f64) -> Result<f64, D::Error> {
     let value = f64::deserialize(from)?;
     if (low..=high).contains(&value) {

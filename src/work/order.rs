@@ -77,7 +77,12 @@ const FIRST_SHARE: f64 = 0.2;
 #[derive(Debug, Clone, PartialEq)]
 pub enum Task {
     /// Coating within its windows.
-    Coating(Arc<ProblemSpec>),
+    Coating {
+        /// With all that was asked of the order.
+        problem: Arc<ProblemSpec>,
+        /// With nothing asked, where something was: what the wishes cost is told by it.
+        free: Option<Arc<ProblemSpec>>,
+    },
     /// Polishing, with what each operation adds to somebody's day.
     Polishing(Arc<ProblemSpec>, Arc<[Dose]>),
 }
@@ -86,7 +91,7 @@ impl Task {
     /// The problem to solve.
     pub fn problem(&self) -> &Arc<ProblemSpec> {
         match self {
-            Self::Coating(problem) | Self::Polishing(problem, _) => problem,
+            Self::Coating { problem, .. } | Self::Polishing(problem, _) => problem,
         }
     }
 }
@@ -114,8 +119,33 @@ pub fn find_task(
     improved: &(dyn Fn(CrewOrder) + Sync),
 ) -> Result<CrewOrder, Vec<String>> {
     match task {
-        Task::Coating(problem) => find_order(problem, effort, stop, improved),
+        Task::Coating { problem, free } => find_asked(problem, free.as_ref(), effort, stop, improved),
         Task::Polishing(problem, doses) => find_polishing(problem, doses, effort, Given { stop, improved }),
+    }
+}
+
+/// Share of the time that an order with nothing asked of it gets on top.
+const FREE_SHARE: f64 = 0.5;
+
+/// Finds an order of coating, and what it would be with nothing asked of it.
+fn find_asked(
+    problem: &Arc<ProblemSpec>,
+    free: Option<&Arc<ProblemSpec>>,
+    effort: Effort,
+    stop: &AtomicBool,
+    improved: &(dyn Fn(CrewOrder) + Sync),
+) -> Result<CrewOrder, Vec<String>> {
+    let found = find_order(problem, effort, stop, improved);
+    let Some(free) = free else { return found };
+    let less = Effort { seconds: effort.seconds * FREE_SHARE, ..effort };
+    let without = find_order(free, less, stop, &|_| ());
+    match (found, without) {
+        (Ok(order), without) => Ok(CrewOrder { free: without.ok().map(|o| o.plan), ..order }),
+        (Err(mut reasons), Ok(_)) => {
+            reasons.push("Without your choices about the order there is one; take one of them back.".to_owned());
+            Err(reasons)
+        }
+        (Err(reasons), Err(_)) => Err(reasons),
     }
 }
 
@@ -138,6 +168,7 @@ pub fn find_order(
         habits: None,
         reasons: Arc::from([]),
         faster: None,
+        free: None,
     };
     let Effort { seconds, nodes, threads, seed } = effort;
     let limits = Limits { nodes, threads, seed };

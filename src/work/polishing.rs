@@ -31,6 +31,7 @@ pub(super) fn find_polishing(spec: &Arc<ProblemSpec>, doses: &[Dose], effort: Ef
         habits: None,
         reasons: Arc::from([]),
         faster: None,
+        free: None,
     };
     let listener = |_: f64, best: &Schedule, bound: i64| (given.improved)(order(best, bound));
     let outcome = solve_for(&problem, &limits, seconds * FASTEST_SHARE, given.stop, &listener);
@@ -69,11 +70,8 @@ fn shared_anew(spec: &ProblemSpec, problem: &Problem, best: &Schedule, doses: &[
         .collect();
     let shared = swap_panels(&owners, &panels, doses, spec.workers.len()).filter(|s| *s != owners)?;
     let mut fixed = problem.spec().clone();
-    for worker in &mut fixed.workers {
-        worker.roles = vec![worker.id.clone()];
-    }
     for (operation, owner) in fixed.operations.iter_mut().zip(shared) {
-        operation.role.clone_from(&fixed.workers[owner].id);
+        operation.worker = Some(fixed.workers[owner].id.clone());
     }
     Problem::try_from(fixed).ok()
 }

@@ -50,7 +50,9 @@ impl Facts<'_> {
             return;
         }
         for (w, who) in self.spec.workers.iter().enumerate() {
-            if who.roles.contains(&self.spec.operations[o].role) {
+            let operation = &self.spec.operations[o];
+            let mine = operation.worker.as_ref().is_none_or(|only| *only == who.id);
+            if mine && who.roles.contains(&operation.role) {
                 worker[o] = w;
                 self.assign(o + 1, worker, best);
             }

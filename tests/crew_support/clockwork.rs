@@ -15,6 +15,9 @@ pub(crate) fn plays(spec: &ProblemSpec, plan: &PlanFile) -> bool {
         if start[o].is_some() || row.start_s < 0 || !spec.workers[w].roles.contains(&spec.operations[o].role) {
             return false;
         }
+        if spec.operations[o].worker.as_ref().is_some_and(|only| *only != row.worker) {
+            return false;
+        }
         start[o] = Some(row.start_s);
         worker[o] = w;
     }

@@ -21,7 +21,7 @@ pub(crate) fn flow_shop(jobs: &[Job]) -> ProblemSpec {
         let mut operation = |role: &str, duration_s: i64, stance: usize| {
             let id = format!("p{j}/{role}");
             let (panel, role, stance) = (format!("p{j}"), role.to_owned(), format!("s{stance}"));
-            operations.push(OperationSpec { id: id.clone(), panel, role, duration_s, stance });
+            operations.push(OperationSpec { id: id.clone(), panel, role, duration_s, stance, worker: None });
             id
         };
         // different places, so that two workers are never too close

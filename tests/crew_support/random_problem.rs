@@ -73,6 +73,7 @@ pub(crate) fn random_problem(dice: &mut Dice) -> ProblemSpec {
                 role: role.to_owned(),
                 duration_s,
                 stance: name(if dice.chance(85) { stance } else { dice.below(stances as u64) as usize }),
+                worker: None,
             });
         }
         panel += 1;
@@ -84,6 +85,13 @@ pub(crate) fn random_problem(dice: &mut Dice) -> ProblemSpec {
         let min_s = dice.range(0, 5);
         let max_s = dice.chance(50).then(|| min_s + operations[to].duration_s + dice.range(0, 20));
         lags.push(LagSpec { from: operations[from].id.clone(), to: operations[to].id.clone(), min_s, max_s });
+    }
+    if dice.chance(25) {
+        // one operation is somebody's alone
+        let operation = &mut operations[dice.below(count as u64) as usize];
+        let able: Vec<&str> =
+            workers.iter().filter(|(_, roles)| roles.contains(&operation.role.as_str())).map(|(id, _)| *id).collect();
+        operation.worker = (!able.is_empty()).then(|| able[dice.below(able.len().max(1) as u64) as usize].to_owned());
     }
     let mut wet = Vec::new();
     for lag in &lags {

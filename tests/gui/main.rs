@@ -9,6 +9,7 @@
 
 mod bay;
 mod bay_days;
+mod coating;
 mod correction;
 #[path = "../support/day.rs"]
 mod day_support;

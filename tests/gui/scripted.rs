@@ -24,6 +24,13 @@ fn open_workspace(window: &mut Harness<'_, App>, name: &str) {
     window.run();
 }
 
+/// Opens or closes a part of the sheet.
+pub(super) fn unfold(window: &mut Harness<'_, App>, title: &str) {
+    window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l == title)).click_accesskit();
+    window.run();
+    window.run();
+}
+
 pub(super) fn readings(window: &Harness<'_, App>, panel: &str) -> usize {
     window.state().job().record(&PanelId::from(panel)).map_or(0, |r| r.reading_count())
 }
@@ -153,6 +160,7 @@ fn a_defect_goes_where_it_is_clicked_and_changes_the_order_when_it_must() {
 fn slower_hands_bring_a_new_order_while_the_old_one_is_marked() {
     let mut window = window(SIZE);
     open_workspace(&mut window, "Coating");
+    unfold(&mut window, "How fast you work");
     window.get_by_role_and_label(FIELD.0, FIELD.1).focus();
     window.run();
     window.key_press_modifiers(Modifiers::COMMAND, Key::A);

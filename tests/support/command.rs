@@ -1,10 +1,11 @@
 //! Generated commands: sensible ones, ones past the end of a list, and ones that would make a faulty job.
 
-use lapwright::coat::{Air, Product};
+use lapwright::coat::{Air, MeasuredWindow, Product};
 use lapwright::crew::{PlanFile, PlanRow};
 use lapwright::geometry::MapPoint;
 use lapwright::job::{
-    Command, Defect, Extent, Member, PanelFact, PhotoId, PreviousCoating, Reading, Role, Spot, TextField,
+    Beginning, Command, Defect, Experience, Extent, Member, OrderChoices, PanelFact, PhotoId, PreviousCoating, Reading,
+    Role, Spot, TextField,
 };
 use lapwright::measure::{Assurance, Gauge, GaugePrinciple};
 use lapwright::polish::{
@@ -12,7 +13,7 @@ use lapwright::polish::{
     Prices, RemovalBasis, RemovalPolicy, Seen, Shop, TestRemoval, TestResult, TestSpots, UsePolicy,
 };
 use lapwright::units::{Celsius, Date, Micrometres, Millimetres, RelativeHumidity};
-use lapwright::vehicle::{PanelId, Size, Substrate, Template};
+use lapwright::vehicle::{PanelId, Side, Size, Substrate, Template};
 use proptest::prelude::*;
 use std::sync::Arc;
 
@@ -130,7 +131,8 @@ fn test_spots() -> impl Strategy<Value = Arc<TestSpots>> {
 
 fn crew() -> impl Strategy<Value = Vec<Member>> {
     let roles = proptest::sample::subsequence(vec![Role::Apply, Role::Level], 0..=2);
-    let member = ("[A-C]{0,1}", roles).prop_map(|(name, roles)| Member { name, roles });
+    let member = ("[A-C]{0,1}", roles, proptest::sample::select(&Experience::ALL[..]))
+        .prop_map(|(name, roles, experience)| Member { name, roles, experience });
     proptest::collection::vec(member, 0..4)
 }
 
@@ -160,11 +162,26 @@ fn shop() -> impl Strategy<Value = Shop> {
 }
 
 fn air() -> impl Strategy<Value = Air> {
-    (-40.0..100.0, 0.1..100.0, -40.0..100.0).prop_map(|(air, humidity, surface)| Air {
+    let warmest = proptest::option::of(-40.0..100.0);
+    (-40.0..100.0, 0.1..100.0, -40.0..100.0, warmest).prop_map(|(air, humidity, surface, warmest)| Air {
         air_temp_c: Celsius::new(air).expect("a temperature"),
         humidity_pct: RelativeHumidity::new(humidity).expect("a humidity"),
         surface_temp_c: Celsius::new(surface).expect("a temperature"),
+        warmest_surface_temp_c: warmest.map(|t: f64| Celsius::new(t).expect("a temperature")),
     })
+}
+
+fn patch() -> impl Strategy<Value = Option<MeasuredWindow>> {
+    let patch = (-5_i64..1_000, -5_i64..2_000, air());
+    proptest::option::of(patch.prop_map(|(min_s, max_s, air)| MeasuredWindow { min_s, max_s, air }))
+}
+
+fn choices(template: &Template) -> impl Strategy<Value = OrderChoices> + use<> {
+    let begins = ("[A-C]", panel(template)).prop_map(|(member, panel)| Beginning { member, panel });
+    let side = proptest::option::of(proptest::sample::select(vec![Side::Left, Side::Right, Side::Centre]));
+    let first = proptest::collection::vec(panel(template), 0..4);
+    (proptest::collection::vec(begins, 0..3), first, side, any::<bool>())
+        .prop_map(|(begins, first, side, paint_first)| OrderChoices { begins, first, side, paint_first })
 }
 
 fn order() -> impl Strategy<Value = Option<Arc<PlanFile>>> {
@@ -231,6 +248,8 @@ fn one_command(template: &Template) -> impl Strategy<Value = Command> + use<> {
         shop().prop_map(|shop| C::SetShop(Box::new(shop))),
         product().prop_map(|product| C::SetProduct(Box::new(product))),
         air().prop_map(C::SetAir),
+        patch().prop_map(C::SetPatch),
+        choices(template).prop_map(C::SetChoices),
         order().prop_map(C::SetOrder),
         size().prop_map(C::SetSize),
         (0.6..1.0, 0.6..1.0).prop_map(|(coverage, confidence)| C::SetAssurance(Assurance { coverage, confidence })),

@@ -58,7 +58,7 @@ impl<'a> Writer<'a> {
 
     fn operation(&mut self, id: &str, panel: &str, role: String, duration_s: Seconds, stance: String) {
         let panel = panel.to_owned();
-        self.spec.operations.push(OperationSpec { id: id.to_owned(), panel, role, duration_s, stance });
+        self.spec.operations.push(OperationSpec { id: id.to_owned(), panel, role, duration_s, stance, worker: None });
     }
 
     /// A place in nobody's way that is as far from everything as a stance is.

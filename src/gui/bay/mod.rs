@@ -50,8 +50,9 @@ impl Given<'_> {
     fn setup(&self, trade: Trade) -> Setup {
         match trade {
             Trade::Coating => {
+                let Job { air, patch, product, .. } = &**self.job;
                 let windows =
-                    Windows { window: self.insight.air.window, air: self.job.air, product: self.job.product.clone() };
+                    Windows { window: self.insight.air.window, air: *air, product: product.clone(), patch: *patch };
                 Setup { problem: Arc::clone(self.coating), windows: Some(windows) }
             }
             Trade::Polishing => Setup { problem: Arc::clone(&self.polishing.problem), windows: None },
@@ -175,7 +176,8 @@ impl<'a> Model<'a> {
 /// How long a high spot can be saved: shorter when the window is, never longer than the product says.
 fn saved_for_s(run: &DayRun) -> Seconds {
     let Some(windows) = &run.setup().windows else { return 0 };
-    let factor = run.window().map_or(1.0, |w| w.factor.min(1.0));
+    let label = windows.product.window_max_s.max(1) as f64;
+    let factor = run.window().map_or(1.0, |w| (w.max_s as f64 / label).min(1.0));
     (windows.product.high_spot_s as f64 * factor) as Seconds
 }
 

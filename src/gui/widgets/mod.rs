@@ -3,12 +3,14 @@
 mod budget_bar;
 mod entry_field;
 mod fields;
+mod number_rows;
 mod panel_head;
 mod symbols;
 
 pub(super) use budget_bar::{budget_bars, removal_bar};
 pub(super) use entry_field::entry_field;
 pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
+pub(super) use number_rows::{NumberRow, number_rows};
 pub(super) use panel_head::panel_head;
 pub(super) use symbols::{hatched, pin_symbol, worker_badge, worker_shape};
 

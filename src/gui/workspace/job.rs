@@ -4,7 +4,7 @@ use super::vehicle::vehicle_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::gui::widgets::{section, text};
-use crate::job::{Command, Member, Role, TextField};
+use crate::job::{Command, Experience, Member, Role, TextField};
 use eframe::egui::{self, Ui};
 
 /// Draws the job sheet.
@@ -27,6 +27,18 @@ pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 fn field(ui: &mut Ui, label: &str, field: TextField, value: &str, rows: usize, out: &mut Vec<Action>) {
     if let Some((text, gesture)) = text(ui, label, value, rows) {
         out.push(Action::Edit(Command::SetText(field, text), Some(gesture)));
+    }
+}
+
+/// Gives what nobody does any more to the first of those who stay.
+fn take_over(crew: &mut [Member]) {
+    for role in [Role::Apply, Role::Level] {
+        if !crew.iter().any(|m| m.roles.contains(&role))
+            && let Some(first) = crew.first_mut()
+        {
+            first.roles.push(role);
+            first.roles.sort_unstable();
+        }
     }
 }
 
@@ -55,6 +67,7 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
                 ui.with_layout(right, |ui| {
                     if crew.len() > 1 && ui.button("Remove").clicked() {
                         changed.remove(index);
+                        take_over(&mut changed);
                         out.push(Action::edit(Command::SetCrew(changed.clone())));
                     }
                 });
@@ -65,7 +78,11 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
         let mut changed = crew.to_vec();
         let name =
             (1..=crew.len() + 1).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
-        changed.push(Member { name: name.unwrap_or_default(), roles: vec![Role::Apply, Role::Level] });
+        changed.push(Member {
+            name: name.unwrap_or_default(),
+            roles: vec![Role::Apply, Role::Level],
+            experience: Experience::default(),
+        });
         out.push(Action::edit(Command::SetCrew(changed)));
     }
 }

@@ -2,7 +2,7 @@
 
 use super::DayRun;
 use crate::bay::{Day, Log, with_window};
-use crate::coat::{Air, Product, Window};
+use crate::coat::{Air, MeasuredWindow, Product, Window, WindowBasis};
 use crate::crew::ProblemSpec;
 use crate::file::{RealDisk, read_day, write_day};
 use std::path::PathBuf;
@@ -26,6 +26,15 @@ pub struct Windows {
     pub air: Air,
     /// The coating.
     pub product: Product,
+    /// What was tried on a patch.
+    pub patch: Option<MeasuredWindow>,
+}
+
+impl Windows {
+    /// What they count from.
+    pub fn basis(&self) -> WindowBasis {
+        WindowBasis::new(&self.product, self.patch.as_ref())
+    }
 }
 
 /// Where the log of a day lies.
@@ -96,7 +105,7 @@ impl DayRun {
     pub(super) fn replay(&mut self) {
         let log: &Log = &self.log;
         self.day = Day::replay(&self.setup.problem, log);
-        self.window = self.setup.windows.as_ref().map(|w| self.day.window(w.window, &w.air, &w.product));
+        self.window = self.setup.windows.as_ref().map(|w| self.day.window(w.window, &w.air, &w.basis()));
         self.problem = match self.window {
             Some(window) if self.setup.windows.as_ref().is_some_and(|w| w.window != window) => {
                 Arc::new(with_window(&self.setup.problem, window))

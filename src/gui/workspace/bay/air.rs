@@ -2,7 +2,7 @@
 
 use super::parts::{GAP, Look, TARGET, press, row};
 use crate::bay::Event;
-use crate::coat::{Air, assess, window_factor};
+use crate::coat::{Air, WindowBasis, assess};
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::{Asking, BayWish};
 use crate::gui::theme;
@@ -15,8 +15,12 @@ pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, air: Air, out: &mut Vec<Action>
     ui.label(theme::bold("The air is now", 20.0));
     let degrees = |t: Celsius, by: f64| Celsius::new(t.c() + by).unwrap_or(t);
     let ask = |air: Air| Action::Bay(BayWish::Ask(Some(Asking::Air(air))));
-    if let Some(by) = stepper(ui, "Panels", &format!("{:.0}", air.surface_temp_c)) {
+    if let Some(by) = stepper(ui, "Coldest panel", &format!("{:.0}", air.surface_temp_c)) {
         out.push(ask(Air { surface_temp_c: degrees(air.surface_temp_c, by), ..air }));
+    }
+    if let Some(by) = stepper(ui, "Warmest panel", &format!("{:.0}", air.warmest())) {
+        let warmest = degrees(air.warmest(), by);
+        out.push(ask(Air { warmest_surface_temp_c: (warmest > air.surface_temp_c).then_some(warmest), ..air }));
     }
     if let Some(by) = stepper(ui, "Air", &format!("{:.0}", air.air_temp_c)) {
         out.push(ask(Air { air_temp_c: degrees(air.air_temp_c, by), ..air }));
@@ -26,14 +30,15 @@ pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, air: Air, out: &mut Vec<Action>
         out.push(ask(Air { humidity_pct, ..air }));
     }
     let before = m.day_run().day().air().unwrap_or(m.job.air);
-    let change = window_factor(&air, &m.job.product) / window_factor(&before, &m.job.product) - 1.0;
+    let basis = WindowBasis::new(&m.job.product, m.job.patch.as_ref());
+    let change = basis.factor(&air) / basis.factor(&before) - 1.0;
     let text = match (change * 100.0).round() {
         0.0 => "Windows stay as they are.".to_owned(),
         more if more > 0.0 => format!("Windows get {more:.0}\u{202f}% longer."),
         less => format!("Windows get {:.0}\u{202f}% shorter.", -less),
     };
     ui.label(RichText::new(text).size(16.0));
-    for stop in assess(&air, &m.job.product).stops {
+    for stop in assess(&air, &m.job.product, m.job.patch.as_ref()).stops {
         ui.label(RichText::new(stop).size(16.0).color(p.stop));
     }
     if air != before && row(ui, "So it is", Look::Filled(p.accent)) {

@@ -13,7 +13,8 @@ const BUTTONS: f32 = 84.0;
 pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
     let p = theme::of(ui.ctx());
     let Some(scene) = &m.bay.scene else { return };
-    let air = m.day_run().day().air().map(|air| assess(&air, &m.job.product).stops).unwrap_or_default();
+    let air =
+        m.day_run().day().air().map(|air| assess(&air, &m.job.product, m.job.patch.as_ref()).stops).unwrap_or_default();
     let failure = m.day_run().failure.iter().chain(&air).map(|f| (f, p.stop));
     let lines = failure.chain(scene.warnings.iter().map(|w| (w, p.note)));
     let mut at = area.min + vec2(12.0, 4.0);

@@ -2,38 +2,39 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::number;
+use crate::gui::widgets::{NumberRow, number_rows};
 use crate::job::Command;
 use crate::polish::RemovalPolicy;
 use crate::units::Micrometres;
 use eframe::egui::{self, Ui};
 
-/// A rule as a field: what it is called, its unit, how it is read and written, its range.
-struct Rule {
-    label: &'static str,
-    unit: &'static str,
-    get: fn(&RemovalPolicy) -> f64,
-    set: fn(&mut RemovalPolicy, f64),
-    most: f64,
-}
-
 macro_rules! rules {
     (@um $label:literal, $($field:ident).+, $most:literal) => {
-        Rule {
+        NumberRow {
             label: $label,
             unit: "µm",
-            get: |p| p.$($field).+.um(),
+            decimals: if $most <= 50.0 { 1 } else { 0 },
+            get: |p: &RemovalPolicy| p.$($field).+.um(),
             set: |p, v| p.$($field).+ = Micrometres::new(v).unwrap_or(p.$($field).+),
+            least: 0.0,
             most: $most,
         }
     };
     (@share $label:literal, $field:ident) => {
-        Rule { label: $label, unit: "%", get: |p| p.$field * 100.0, set: |p, v| p.$field = v / 100.0, most: 100.0 }
+        NumberRow {
+            label: $label,
+            unit: "%",
+            decimals: 0,
+            get: |p: &RemovalPolicy| p.$field * 100.0,
+            set: |p, v| p.$field = v / 100.0,
+            least: 0.0,
+            most: 100.0,
+        }
     };
 }
 
 /// Groups of rules, with what is said of each group.
-fn groups() -> [(&'static str, &'static str, Vec<Rule>); 4] {
+fn groups() -> [(&'static str, &'static str, Vec<NumberRow<RemovalPolicy>>); 4] {
     [
         (
             "Life of the paint",
@@ -75,11 +76,13 @@ fn groups() -> [(&'static str, &'static str, Vec<Rule>); 4] {
             vec![
                 rules!(@um "Painted again, at most", refinished_um, 50.0),
                 rules!(@um "Still hardening, at most", fresh_um, 50.0),
-                Rule {
+                NumberRow {
                     label: "Hardening takes",
                     unit: "days",
+                    decimals: 0,
                     get: |p| f64::from(p.fresh_days),
                     set: |p, v| p.fresh_days = v.round() as u32,
+                    least: 0.0,
                     most: 365.0,
                 },
                 rules!(@um "Narrow panel, at most", narrow_um, 50.0),
@@ -96,13 +99,8 @@ pub(super) fn policy_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     for (title, source, rules) in groups() {
         ui.add_space(4.0);
         ui.label(theme::bold(title, 12.0));
-        for (at, rule) in rules.iter().enumerate() {
-            let decimals = usize::from(rule.most <= 50.0);
-            ui.push_id((title, at), |ui| {
-                if let Some(value) = number(ui, rule.label, rule.unit, (rule.get)(before), decimals, 0.0..=rule.most) {
-                    (rule.set)(&mut policy, value);
-                }
-            });
+        if let Some(changed) = number_rows(ui, title, before, &rules) {
+            policy = changed;
         }
         ui.label(theme::soft(source));
     }

@@ -1,0 +1,136 @@
+//! The order in figures and in words, and step by step.
+
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::widgets::{fact, primary, section, worker_badge};
+use crate::insight::{CrewOrder, OrderRow, reason_in_words};
+use crate::job::{Command, Role};
+use crate::units::{clock, minutes};
+use eframe::egui::{self, RichText, Sense, Ui, vec2};
+use std::sync::Arc;
+
+/// What the order takes and costs, and the button that accepts it.
+pub(super) fn order_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    for conflict in &m.order.conflicts {
+        ui.label(RichText::new(conflict).color(p.note));
+    }
+    let Some(order) = m.order.order() else {
+        ui.label(if m.order.is_working() { "Planning…" } else { "There is no order." });
+        return;
+    };
+    if !m.order.is_current() {
+        ui.label(RichText::new("Out of date: a new order is being planned.").color(p.note));
+    } else if m.order.is_working() {
+        ui.label(theme::soft("Still looking for a better one…"));
+    }
+    let plan = &order.plan;
+    fact(ui, "Takes", minutes(plan.makespan_s));
+    fact(ui, "Walking, all together", minutes(plan.walking_s));
+    if let Some(lateness) = &order.lateness {
+        fact(ui, "A panel late on", format!("{:.0}\u{202f}% of days", lateness.late_chance * 100.0));
+    }
+    if let Some(habits) = order.habits {
+        fact(ui, "Long walks", habits.jumps.to_string());
+        fact(ui, "Changes of side", habits.side_changes.to_string());
+    }
+    for sentence in against_the_best(order) {
+        ui.label(sentence);
+    }
+    let accepted = m.job.order.as_deref() == Some(&**plan);
+    if accepted {
+        ui.label(RichText::new("This order is accepted and saved with the job.").color(p.go));
+    } else if m.order.is_current() && !m.order.is_working() && primary(ui, "Accept this order").clicked() {
+        out.push(Action::edit(Command::SetOrder(Some(Arc::clone(plan)))));
+    }
+}
+
+/// What the order costs against the best there can be, and what the wishes cost, as sentences.
+fn against_the_best(order: &CrewOrder) -> Vec<String> {
+    let plan = &order.plan;
+    let weight = order.problem.objective.makespan.max(1);
+    let seconds = (plan.cost - plan.bound) / weight;
+    let share = 100.0 * (plan.cost - plan.bound) as f64 / plan.cost.max(1) as f64;
+    let mut sentences = vec![match seconds {
+        ..=0 => "No order can be shorter: that is proven.".to_owned(),
+        _ => {
+            format!("No order can be shorter by more than {} ({share:.0}\u{202f}%): that is proven.", minutes(seconds))
+        }
+    }];
+    if let Some(free) = &order.free {
+        let longer = plan.makespan_s - free.makespan_s;
+        sentences.push(match longer {
+            ..=0 => "What you ask of the order costs no time.".to_owned(),
+            _ => format!(
+                "What you ask of the order costs {}: with nothing asked it takes {}.",
+                minutes(longer),
+                minutes(free.makespan_s)
+            ),
+        });
+    }
+    sentences
+}
+
+/// Why the chosen panel comes where it does.
+pub(super) fn reasons_ui(ui: &mut Ui, m: &Model<'_>) {
+    let Some((order, (_, panel))) = m.order.order().zip(m.current()) else { return };
+    let operations = order.problem.operations.iter().zip(order.reasons.iter());
+    let mine: Vec<&String> = operations.filter(|(o, _)| o.panel == panel.id.as_str()).map(|(_, r)| r).collect();
+    if mine.is_empty() {
+        return;
+    }
+    section(ui, &format!("Why {} here", panel.name(m.view.naming)));
+    for reason in mine {
+        ui.label(reason_in_words(&order.problem, m.template, m.view.naming, reason));
+    }
+}
+
+/// Every step with its time.
+pub(super) fn rows_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    ui.spacing_mut().item_spacing.y = 0.0;
+    let mut numbers = vec![0; m.job.crew.len()];
+    for row in m.rows {
+        numbers[row.worker] += 1;
+        one_row(ui, m, row, numbers[row.worker], out);
+    }
+}
+
+fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut Vec<Action>) {
+    let p = theme::of(ui.ctx());
+    let panel = &m.template.panels[row.panel];
+    let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 24.0), Sense::click());
+    let text = format!(
+        "{} {} {} {}",
+        clock(row.at.start),
+        m.job.crew[row.worker].name,
+        row.role.verb(),
+        panel.name(m.view.naming)
+    );
+    response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
+    if !ui.is_rect_visible(area) {
+        return;
+    }
+    let paint = ui.painter();
+    if m.view.chosen.contains(&panel.id) {
+        paint.rect_filled(area, 4.0, p.accent_wash);
+    } else if response.hovered() {
+        paint.rect_filled(area, 4.0, p.paper);
+    }
+    let y = area.center().y;
+    let font = egui::FontId::proportional(14.0);
+    let left = egui::Align2::LEFT_CENTER;
+    paint.text(
+        egui::pos2(area.left() + 40.0, y),
+        egui::Align2::RIGHT_CENTER,
+        clock(row.at.start),
+        font.clone(),
+        p.ink_soft,
+    );
+    worker_badge(paint, egui::pos2(area.left() + 58.0, y), 9.0, row.worker, &count.to_string());
+    let words = format!("{} {}", if row.role == Role::Apply { "apply" } else { "level" }, panel.name(m.view.naming));
+    paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, p.ink);
+    if response.clicked() {
+        out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
+        out.push(Action::View(ViewChange::Moment(Some(row.at.start))));
+    }
+}
