@@ -59,7 +59,10 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     if let Some(at) = response.interact_pointer_pos().filter(|_| response.dragged() || response.clicked()) {
         let share = ((at.x - plot.left()) / plot.width()).clamp(0.0, 1.0);
-        out.push(Action::View(ViewChange::Moment(Some((share * span).round() as i64))));
+        let moment = Some((share * span).round() as i64);
+        if moment != m.view.moment {
+            out.push(Action::View(ViewChange::Moment(moment)));
+        }
     }
     if let Some((worker, bar)) = pointed {
         let panel = &m.template.panels[bar.panel];

@@ -158,7 +158,11 @@ fn the_chosen_panel_can_come_first_or_be_left_out() {
 fn the_crew_grows_from_one_to_four() {
     let mut window = coating();
     open(&mut window, "Job");
-    window.query_all_by(|n| n.role() == Role::Button && n.label().as_deref() == Some("Remove")).next().unwrap().click();
+    window
+        .query_all_by(|n| n.role() == Role::Button && n.label().as_deref() == Some("Remove"))
+        .next()
+        .unwrap()
+        .click_accesskit();
     window.run();
     let alone = window.state().job().crew.clone();
     assert_eq!(alone.len(), 1);
@@ -228,9 +232,9 @@ fn what_is_needed_is_told_for_the_vehicle_and_for_each_panel() {
 #[test]
 fn a_job_with_choices_opens_with_them() {
     let text = lapwright::file::SAMPLE.replacen(
-        "    product: (",
-        "    patch: Some((min_s: 50, max_s: 200, air: (air_temp_c: 22, humidity_pct: 45, surface_temp_c: 21))),\n    \
-         order_choices: (side: Some(left), paint_first: true, first: [\"bonnet-left\"]),\n    product: (",
+        "  product: (",
+        "  patch: Some((min_s: 50, max_s: 200, air: (air_temp_c: 22, humidity_pct: 45, surface_temp_c: 21))),\n  \
+         order_choices: (side: Some(left), paint_first: true, first: [\"bonnet-left\"]),\n  product: (",
         1,
     );
     let loaded = job_from_text("with choices", &text).expect("it opens");

@@ -26,8 +26,7 @@ fn open_workspace(window: &mut Harness<'_, App>, name: &str) {
 
 /// Opens or closes a part of the sheet.
 pub(super) fn unfold(window: &mut Harness<'_, App>, title: &str) {
-    window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l == title)).click_accesskit();
-    window.run();
+    window.get_by_role_and_label(Role::DisclosureTriangle, title).click_accesskit();
     window.run();
 }
 

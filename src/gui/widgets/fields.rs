@@ -9,12 +9,14 @@ use std::ops::RangeInclusive;
 
 /// A line or a few lines of text; answers while somebody types.
 pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -> Option<(String, GestureId)> {
-    let name = ui.label(theme::soft(label));
     let mut draft = value.to_owned();
-    let edit = if rows == 1 { egui::TextEdit::singleline(&mut draft) } else { egui::TextEdit::multiline(&mut draft) };
-    let edit =
-        edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000).margin(egui::Margin::symmetric(8, 6));
-    let response = ui.add(edit).labelled_by(name.id);
+    let response = steady(ui, ("text", label), |ui| {
+        let name = ui.label(theme::soft(label));
+        let edit =
+            if rows == 1 { egui::TextEdit::singleline(&mut draft) } else { egui::TextEdit::multiline(&mut draft) };
+        let edit = edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000);
+        ui.add(edit.margin(egui::Margin::symmetric(8, 6))).labelled_by(name.id)
+    });
     let gesture = gesture(ui, &response);
     response.changed().then_some((draft, gesture))
 }
@@ -140,15 +142,17 @@ pub(in crate::gui) fn slider(
     range: RangeInclusive<f64>,
     step: f64,
 ) -> Option<(f64, GestureId)> {
-    let name = ui.label(theme::soft(label));
     let mut draft = value;
     let decimals = usize::from(step < 1.0);
-    let slider = egui::Slider::new(&mut draft, range)
-        .step_by(step)
-        .suffix(format!("\u{202f}{unit}"))
-        .fixed_decimals(decimals)
-        .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
-    let response = ui.add(slider).labelled_by(name.id);
+    let response = steady(ui, ("slider", label), |ui| {
+        let name = ui.label(theme::soft(label));
+        let slider = egui::Slider::new(&mut draft, range)
+            .step_by(step)
+            .suffix(format!("\u{202f}{unit}"))
+            .fixed_decimals(decimals)
+            .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
+        ui.add(slider).labelled_by(name.id)
+    });
     let gesture = gesture(ui, &response);
     // A held slider says "changed" in every frame where its step rounds the value a little.
     (response.changed() && (draft - value).abs() > step * 1e-3).then_some((draft, gesture))
@@ -176,6 +180,13 @@ pub(in crate::gui) fn choice<T: PartialEq + Copy>(
         });
     });
     (chosen != current).then_some(chosen)
+}
+
+/// A part whose widgets stay the same ones whatever comes and goes above them, so that a drag or the focus is not lost when a
+/// notice appears.
+fn steady<R>(ui: &mut Ui, salt: (&str, &str), add: impl FnOnce(&mut Ui) -> R) -> R {
+    let id = ui.scope_id().with(salt);
+    ui.scope_builder(egui::UiBuilder::new().scope_id(id), add).inner
 }
 
 /// The gesture that a change of this widget belongs to: a new one each time it gains the focus or a drag begins.
