@@ -167,6 +167,7 @@ fn sentence(problem: &Problem, rows: &[Row], operation: usize, hold: Hold, still
             format!("{me} is busy with {} until then and walks for {walk_s} s", name(o))
         }
         Hold::Close { operation: o } => format!("{} with {} is too close until then", who(o), name(o)),
+        Hold::Wait { operation: o, min_s: 0 } => format!("{}, done by {}, comes first", name(o), who(o)),
         Hold::Wait { operation: o, min_s } => format!("{min_s} s have to pass after {}, done by {}", name(o), who(o)),
         Hold::Wet { operation: o } => format!("it can't be done between others that are wet until {} is over", name(o)),
         Hold::Window { operation: o, max_s } => {

@@ -158,7 +158,10 @@ pub(in crate::gui) fn slider(
     (response.changed() && (draft - value).abs() > step * 1e-3).then_some((draft, gesture))
 }
 
-/// One of a few things, as a drop-down.
+/// Width of a drop-down beside its label.
+const DROP_DOWN: f32 = 168.0;
+
+/// One of a few things, as a drop-down; a label that has no room beside it stands above it.
 pub(in crate::gui) fn choice<T: PartialEq + Copy>(
     ui: &mut Ui,
     label: &str,
@@ -168,17 +171,27 @@ pub(in crate::gui) fn choice<T: PartialEq + Copy>(
     let p = theme::of(ui.ctx());
     let mut chosen = current;
     let shown = options.iter().find(|(v, _)| *v == current).map_or("", |(_, name)| name.as_str());
-    ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let inner = egui::ComboBox::from_id_salt(label).selected_text(shown).width(168.0).show_ui(ui, |ui| {
-                for (value, name) in options {
-                    ui.selectable_value(&mut chosen, *value, name);
-                }
-            });
-            inner.response.labelled_by(name.id);
+    let name = egui::RichText::new(label).color(p.ink_soft);
+    let font = egui::TextStyle::Body.resolve(ui.style());
+    let wide = ui.painter().layout_no_wrap(label.to_owned(), font, p.ink_soft).size().x;
+    let mut list = |ui: &mut Ui, name: &Response, width: f32| {
+        let inner = egui::ComboBox::from_id_salt(label).selected_text(shown).width(width).show_ui(ui, |ui| {
+            for (value, name) in options {
+                ui.selectable_value(&mut chosen, *value, name);
+            }
         });
-    });
+        inner.response.labelled_by(name.id);
+    };
+    if wide + ui.spacing().item_spacing.x + DROP_DOWN > ui.available_width() {
+        let name = ui.label(name);
+        let width = ui.available_width();
+        list(ui, &name, width);
+    } else {
+        ui.horizontal(|ui| {
+            let name = ui.label(name);
+            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| list(ui, &name, DROP_DOWN));
+        });
+    }
     (chosen != current).then_some(chosen)
 }
 
