@@ -1,7 +1,7 @@
 //! Hints: a reason that leads to a good next panel, never the panel itself.
 
 use super::exercise::Exercise;
-use super::laid::Laid;
+use super::laid::{Laid, Step};
 use super::marks::marks;
 use super::play::{Played, play, walk_s};
 use super::wants::deadline;
@@ -18,33 +18,37 @@ pub struct Hint {
     pub reason: String,
     /// The step that the reason is for, by operation; not to be shown.
     pub operation: usize,
+    /// How long a good order waits before it, in seconds.
+    pub hold_s: Seconds,
 }
 
-/// A hint for the person who has most time left to fill: whose lane ends first. None where nothing is left to lay.
+/// A hint for the step that a good order takes next. None where nothing is left to lay.
 pub fn hint(exercise: &Exercise, laid: &Laid) -> Option<Hint> {
+    let best = Laid::best(exercise);
+    let next = |w: usize| next_good(exercise, &best, laid, w).map(|step| (w, step));
+    let start = |o: usize| exercise.best_schedule.rows().iter().position(|r| r.operation == o);
+    let all = exercise.laid_by_learner().into_iter().filter_map(next);
+    let (worker, step) = all.min_by_key(|(_, step)| start(step.operation))?;
     let played = play(exercise, laid);
-    let left = |w: &usize| next_good(exercise, laid, *w).is_some();
-    let ends = |w: &usize| played.rows.iter().filter(|r| r.worker == *w).map(|r| r.interval.end).max().unwrap_or(0);
-    let worker = exercise.laid_by_learner().into_iter().filter(left).min_by_key(ends)?;
-    let operation = next_good(exercise, laid, worker)?;
-    let reason = reason(exercise, laid, &played, worker, operation);
-    Some(Hint { worker, reason, operation })
+    let mut reason = reason(exercise, laid, &played, worker, step.operation);
+    if step.hold_s > 0 {
+        reason.push_str(" Wait a moment first: begun at once, it would be in somebody's way or let a window pass.");
+    }
+    Some(Hint { worker, reason, operation: step.operation, hold_s: step.hold_s })
 }
 
 /// What the best order does next of what somebody has left: the first that breaks no rule here, otherwise the first.
-fn next_good(exercise: &Exercise, laid: &Laid, worker: usize) -> Option<usize> {
-    let left: Vec<usize> = exercise
-        .best_schedule
-        .rows_of(worker)
-        .map(|r| r.operation)
-        .filter(|&o| exercise.panel_of(o).is_some() && !laid.has(o))
-        .collect();
+fn next_good(exercise: &Exercise, best: &Laid, laid: &Laid, worker: usize) -> Option<Step> {
+    let is_left = |s: &&Step| exercise.panel_of(s.operation).is_some() && !laid.has(s.operation);
+    let left: Vec<Step> = best.lane(worker).iter().filter(is_left).copied().collect();
     let before = marks(exercise, &play(exercise, laid), Naming::Uk).len();
-    let breaks_nothing = |&&o: &&usize| {
+    let with = |s: &Step| {
         let mut more = laid.clone();
-        more.lay(exercise, worker, o, 0).is_ok() && marks(exercise, &play(exercise, &more), Naming::Uk).len() == before
+        more.lay(exercise, worker, s.operation, s.hold_s).ok().map(|()| more)
     };
-    let can = |&&o: &&usize| laid.clone().lay(exercise, worker, o, 0).is_ok();
+    let breaks_nothing =
+        |s: &&Step| with(s).is_some_and(|more| marks(exercise, &play(exercise, &more), Naming::Uk).len() == before);
+    let can = |s: &&Step| with(s).is_some();
     left.iter().filter(can).take(6).find(breaks_nothing).or_else(|| left.iter().find(can)).copied()
 }
 

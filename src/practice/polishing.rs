@@ -19,10 +19,12 @@ const FILM_UM: (f64, f64) = (72.0, 165.0);
 pub struct PolishRound {
     /// A job with this one panel read.
     pub job: Arc<Job>,
+    /// Its vehicle.
+    pub template: Arc<Template>,
     /// The panel, by index.
     pub panel: usize,
-    /// What follows for it: film, budget, plan, reasons.
-    pub insight: PanelInsight,
+    /// What follows for the whole job.
+    pub whole: Insight,
 }
 
 /// What an answer is worth.
@@ -50,9 +52,14 @@ impl PolishAnswer {
 }
 
 impl PolishRound {
+    /// What follows for the panel: film, budget, plan, reasons.
+    pub fn insight(&self) -> &PanelInsight {
+        &self.whole.panels[self.panel]
+    }
+
     /// The level that the plan has.
     pub fn level(&self) -> Level {
-        self.insight.polish.level
+        self.insight().polish.level
     }
 
     /// Judges an answer.
@@ -72,12 +79,12 @@ impl PolishRound {
 
     /// A hint: where to look, without the answer.
     pub fn hint(&self) -> String {
-        match &self.insight.budget.refused {
+        match &self.insight().budget.refused {
             Some(_) => "Look at the thinnest readings first: is there anything to give at all?".to_owned(),
             None => format!(
                 "At most {:.1} may go here. Compare that with the depth of the deepest defect, {:.1}.",
-                self.insight.budget.allowed,
-                self.insight.needed()
+                self.insight().budget.allowed,
+                self.insight().needed()
             ),
         }
     }
@@ -87,12 +94,12 @@ impl PolishRound {
         let line = |d: &crate::polish::DefectFacts| {
             format!("{}, {:.1} to {:.1} deep", crate::units::capital(d.kind.name()), d.depth_um.0, d.depth_um.1)
         };
-        self.insight.defects.iter().map(line).collect()
+        self.insight().defects.iter().map(line).collect()
     }
 
     /// The panel's name.
-    pub fn name(&self, template: &Template, naming: Naming) -> String {
-        template.panels[self.panel].name(naming)
+    pub fn name(&self, naming: Naming) -> String {
+        self.template.panels[self.panel].name(naming)
     }
 }
 
@@ -151,7 +158,6 @@ fn invented(base: &Job, template: &Arc<Template>, panel: usize, random: &mut Ran
     job.panels = BTreeMap::from([(template.panels[panel].id.clone(), Arc::new(record))]);
     job.order = None;
     let job = Arc::new(job);
-    let mut all = Insight::new(&job, template);
-    let insight = all.panels.swap_remove(panel);
-    PolishRound { job, panel, insight }
+    let whole = Insight::new(&job, template);
+    PolishRound { job, template: Arc::clone(template), panel, whole }
 }
