@@ -213,8 +213,12 @@ impl Exercise {
     }
 }
 
-/// The role of an operation; none for what only says where somebody is.
-pub(super) fn role_of(operation: &OperationSpec) -> Option<Role> {
-    let known = !is_of_the_present(&operation.role);
-    [Role::Apply, Role::Level].into_iter().find(|r| known && r.id() == operation.role)
+/// The role of an operation; none for what only says where somebody is. What is under way at the beginning has a role of its own
+/// in the problem, so that nobody else can have it; its name still says what it is.
+fn role_of(operation: &OperationSpec) -> Option<Role> {
+    let said = match operation.id.strip_prefix(operation.panel.as_str()).and_then(|rest| rest.strip_prefix('/')) {
+        Some(rest) if is_of_the_present(&operation.role) && !is_of_the_present(&operation.id) => rest,
+        _ => operation.role.as_str(),
+    };
+    [Role::Apply, Role::Level].into_iter().find(|r| said.trim_end_matches(|c: char| c.is_ascii_digit()) == r.id())
 }

@@ -190,7 +190,7 @@ impl Asked<'_> {
 
     fn praise(extra_s: Option<f64>) -> String {
         match extra_s {
-            Some(s) if s >= 1.0 => format!("Good: at most {s:.0}\u{202f}s slower than the best, which nobody notices."),
+            Some(s) if s >= 1.0 => format!("Good: the day takes only about {s:.0}\u{202f}s longer than with the best."),
             _ => "The best: nothing found brings both of you to the end sooner.".to_owned(),
         }
     }

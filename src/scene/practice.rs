@@ -84,7 +84,7 @@ pub fn practice_map(facts: &PracticeFacts<'_>) -> MapScene {
     }
     if scene.legend.is_empty() {
         let surface = crate::vehicle::Surface::Paint;
-        let text = "Still to be applied".to_owned();
+        let text = "Nothing done yet".to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::Plain(surface)), text });
     }
     scene

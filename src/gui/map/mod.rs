@@ -112,7 +112,8 @@ fn pointer(
             view.zoom_at(ScreenPoint::new(at.x, at.y), factor);
         }
     }
-    if background.double_clicked() {
+    // While an order is laid, two quick clicks on a panel are two steps.
+    if background.double_clicked() && m.view.workspace != Workspace::Practice {
         view = Viewport::fit(m.template.bounds(), view.screen(), MARGIN, view.orientation());
     }
     if view != before {

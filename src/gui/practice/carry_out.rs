@@ -81,6 +81,7 @@ impl App {
                 if over {
                     self.keep(score);
                 }
+                self.choose_asked();
             }
             other => {
                 let Stage::Laying(laying) = &mut state.stage else { return };
@@ -166,6 +167,17 @@ impl App {
             }
         };
         self.follow_vehicle(&before);
+        self.choose_asked();
+    }
+
+    /// Nothing is chosen but the panel that is asked about.
+    fn choose_asked(&mut self) {
+        let panel = match &self.practice.stage {
+            Stage::Polish(quiz) => quiz.now().map(|r| r.template.panels[r.panel].id.clone()),
+            _ => None,
+        };
+        self.view.chosen = panel.iter().cloned().collect();
+        self.view.current = panel;
     }
 
     /// The vehicle on screen.

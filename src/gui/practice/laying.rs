@@ -170,9 +170,7 @@ impl Laying {
     /// The rows on screen as rows of an order; what only says where somebody is, is left out.
     pub(in crate::gui) fn rows(&self) -> Vec<OrderRow> {
         let row = |r: &crate::crew::Row| {
-            let (panel, role) = (self.exercise.panel_of(r.operation)?, self.exercise.role_of(r.operation));
-            // What somebody does at the beginning has lost its role and can be told by the panel's other step.
-            let role = role.or_else(|| self.exercise.job.crew.get(r.worker)?.roles.first().copied())?;
+            let (panel, role) = (self.exercise.panel_of(r.operation)?, self.exercise.role_of(r.operation)?);
             Some(OrderRow { worker: r.worker, role, panel, layer: 1, at: r.interval })
         };
         self.played.rows.iter().filter_map(row).collect()

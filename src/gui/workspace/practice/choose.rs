@@ -25,7 +25,7 @@ pub(super) fn choose_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     section(ui, "On what");
     vehicle(ui, m, out);
     let parts = Part::ALL.map(|part| (part, part.name().to_owned()));
-    if let Some(part) = choice(ui, "With a partner, lay for", m.practice.part, &parts) {
+    if let Some(part) = choice(ui, "You lay for", m.practice.part, &parts) {
         out.push(Action::Practice(PracticeWish::Part(part)));
     }
     air(ui, m, out);

@@ -29,8 +29,6 @@ pub(super) fn lay_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<
     if let Some(refused) = &laying.refused {
         ui.label(RichText::new(refused).color(p.note));
     }
-    section(ui, "Next step");
-    waiting(ui, laying, out);
     ui.horizontal_wrapped(|ui| {
         if ui.add_enabled(done > 0, eframe::egui::Button::new("Take back")).on_hover_text("Backspace").clicked() {
             out.push(Action::Practice(PracticeWish::TakeBack));
@@ -38,23 +36,29 @@ pub(super) fn lay_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<
         if ui.add_enabled(done < all, eframe::egui::Button::new("Hint")).on_hover_text("H").clicked() {
             out.push(Action::Practice(PracticeWish::Hint));
         }
-        if ui.button("Show the best order").clicked() {
-            out.push(Action::Practice(PracticeWish::ShowBest));
-        }
     });
     match &laying.hint {
         Some(hint) => ui.label(RichText::new(hint).color(p.accent)),
         None => ui.label(theme::soft(Hint::PROMISE)),
     };
+    if done < all {
+        section(ui, "Next step");
+        waiting(ui, laying, out);
+    }
     ui.add_space(8.0);
     if done == all {
         if primary(ui, "Check this order").clicked() {
             out.push(Action::Practice(PracticeWish::Check));
         }
     } else {
-        ui.label(theme::soft("Once everything is laid, the order is checked. The first check counts."));
+        ui.label(theme::soft("Once everything is laid, you can check it. The first check counts."));
     }
     steps(ui, m, laying, out);
+    ui.add_space(8.0);
+    if ui.button("Show the best order").clicked() {
+        out.push(Action::Practice(PracticeWish::ShowBest));
+    }
+    ui.label(theme::soft("After that this exercise has no score."));
 }
 
 fn how(laying: &Laying) -> String {

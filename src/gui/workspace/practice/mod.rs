@@ -55,7 +55,7 @@ pub(in crate::gui) fn practice_keys(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action
 /// What is practised, and the way back to the list.
 fn head(ui: &mut Ui, name: &str, out: &mut Vec<Action>) {
     ui.horizontal(|ui| {
-        ui.label(theme::bold(name, 20.0));
+        ui.label(theme::bold(name, 18.0));
         ui.with_layout(eframe::egui::Layout::right_to_left(eframe::egui::Align::Center), |ui| {
             if ui.button("All exercises").clicked() {
                 out.push(Action::Practice(PracticeWish::Leave));

@@ -8,7 +8,7 @@ use eframe::egui::{self, Align2, FontId, Rect, Sense, Shape, Stroke, Ui, pos2, v
 /// Room for the figures at the left, for the dates below, for the head above.
 const LEFT: f32 = 64.0;
 const FOOT: f32 = 22.0;
-const HEAD: f32 = 26.0;
+const HEAD: f32 = 38.0;
 /// Most results shown.
 const MOST: usize = 60;
 

@@ -16,7 +16,7 @@ pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, ou
     let Some(round) = quiz.now() else {
         return result(ui, m, quiz.score().0, out);
     };
-    ui.label(theme::soft(format!("Panel {} of {}; it is shaded on the map", quiz.at + 1, quiz.rounds.len())));
+    ui.label(theme::soft(format!("Panel {} of {}", quiz.at + 1, quiz.rounds.len())));
     ui.label(theme::bold(round.name(m.view.naming), 20.0));
     let insight = round.insight();
     if let Some(film) = &insight.film {
