@@ -1,4 +1,5 @@
 //! Practice: marks are the crew checker's violations, the planner's order is the best, hints keep the answer to themselves.
+#![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 mod support;
 

@@ -1,11 +1,6 @@
 //! How long an exercise takes to make, and what a click costs while an order is laid. Run with `cargo bench --bench practice`.
 
-#![expect(
-    clippy::unwrap_used,
-    clippy::print_stdout,
-    clippy::disallowed_methods,
-    reason = "a bench prints and may stop"
-)]
+#![expect(clippy::unwrap_used, clippy::print_stdout, reason = "a bench prints and may stop")]
 
 use lapwright::crew::{Control, Limits, Schedule};
 use lapwright::file::{SAMPLE, job_from_text};

@@ -90,7 +90,7 @@ fn reason(exercise: &Exercise, laid: &Laid, played: &Played, worker: usize, oper
         (None, _) => format!("{who}: begin at one end of the vehicle, so that the other can follow behind you."),
         (Some(_), Some(0)) => format!("{who}: something can still be done from where you stand, without a step."),
         (Some(_), Some(s)) if below => format!(
-            "{who}: from the top down. {s}\u{202f}s of walking lead to something that others have to wait for, because it is reached over them."
+            "{who}: from the top down. Something {s}\u{202f}s of walking away can only be reached by leaning over others, so it comes before them."
         ),
         (Some(_), Some(s)) => {
             let near = nearest_s(exercise, laid, operation, before);

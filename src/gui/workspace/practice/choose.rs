@@ -43,6 +43,15 @@ fn learner(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         return;
     }
     ui.label("Lay the order of coating, watch it played, and see what a good order does. Who practises?");
+    if !m.practice.names.is_empty() {
+        known_names(ui, m, &mut wish);
+    }
+    if let Some(new) = name(ui, "A new name, then Enter", "") {
+        wish(new);
+    }
+}
+
+fn known_names(ui: &mut Ui, m: &Model<'_>, wish: &mut impl FnMut(String)) {
     ui.horizontal_wrapped(|ui| {
         for known in &m.practice.names {
             if ui.button(known).clicked() {
@@ -50,9 +59,6 @@ fn learner(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
     });
-    if let Some(new) = name(ui, "A new name, then Enter", "") {
-        wish(new);
-    }
 }
 
 /// One exercise as a large button; answers whether it was pressed.
