@@ -9,11 +9,25 @@ use super::error::ReadError;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
 use super::templates::user_folder;
-use crate::practice::{Attempt, Done};
 use crate::units::Date;
 use std::path::{Path, PathBuf};
 
 const COLUMNS: [&str; 6] = ["learner", "date", "exercise", "vehicle", "score_pct", "broken_rules"];
+
+/// One result of a learner.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Attempt {
+    /// The day.
+    pub date: Date,
+    /// What was practised, by its name on screen.
+    pub exercise: String,
+    /// On which vehicle, by its name.
+    pub vehicle: String,
+    /// Share of the best possible, in whole per cent, 0 to 100.
+    pub score_pct: u32,
+    /// Broken rules, or wrong answers.
+    pub broken: u32,
+}
 
 /// Where learners are kept. The default is nowhere.
 #[derive(Debug, Clone, Default, PartialEq, Eq)]
@@ -150,7 +164,7 @@ fn written(learner: &str, all: &[Attempt]) -> Result<String, SaveError> {
     rows.write_record(COLUMNS).map_err(|e| text(e.to_string()))?;
     for a in all {
         let fields =
-            [learner, &a.date.to_string(), a.done.name(), &a.vehicle, &a.score_pct.to_string(), &a.broken.to_string()];
+            [learner, &a.date.to_string(), &a.exercise, &a.vehicle, &a.score_pct.to_string(), &a.broken.to_string()];
         rows.write_record(fields).map_err(|e| text(e.to_string()))?;
     }
     let bytes = rows.into_inner().map_err(|e| text(e.to_string()))?;
@@ -183,10 +197,12 @@ fn attempts(name: &str, text: &str) -> Result<Vec<Attempt>, ReadError> {
             let value = cell(k).parse().ok().filter(|v| *v <= most);
             value.ok_or_else(|| fault(line, COLUMNS[k], format!("\"{}\" is no whole number from 0 to {most}", cell(k))))
         };
-        let done = Done::ALL.into_iter().find(|d| d.name() == cell(2));
+        if cell(2).is_empty() {
+            return Err(fault(line, COLUMNS[2], "the name of the exercise is missing".to_owned()));
+        }
         found.push(Attempt {
             date: Date::parse(cell(1)).map_err(|e| fault(line, COLUMNS[1], e))?,
-            done: done.ok_or_else(|| fault(line, COLUMNS[2], format!("there is no exercise \"{}\"", cell(2))))?,
+            exercise: cell(2).to_owned(),
             vehicle: cell(3).to_owned(),
             score_pct: number(4, 100)?,
             broken: number(5, 100_000)?,

@@ -27,7 +27,7 @@ pub use lesson::{Lesson, Part};
 pub use marks::{LongWay, Mark, Trouble, long_ways, marks};
 pub use play::{Played, play};
 pub use polishing::{PolishAnswer, PolishRound, polish_rounds};
-pub use progress::{Attempt, Done};
+pub use progress::Done;
 pub use quick::{Candidate, MARGIN, NextRound, next_rounds};
 pub use score::{MOST_SECONDS_MORE, Score, price_s, score};
 pub use wants::{Wanted, wanted};

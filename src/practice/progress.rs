@@ -1,7 +1,6 @@
-//! What a learner has done so far, as it is kept.
+//! Everything that there is to practise.
 
 use super::lesson::Lesson;
-use crate::units::Date;
 
 /// What was practised.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -43,19 +42,4 @@ impl Done {
             Self::Polishing => "Five panels with readings and defects: how hard may each be worked?",
         }
     }
-}
-
-/// One result of a learner.
-#[derive(Debug, Clone, PartialEq, Eq)]
-pub struct Attempt {
-    /// The day.
-    pub date: Date,
-    /// What was practised.
-    pub done: Done,
-    /// On which vehicle, by its name.
-    pub vehicle: String,
-    /// Share of the best possible, in whole per cent, 0 to 100.
-    pub score_pct: u32,
-    /// Broken rules, or wrong answers.
-    pub broken: u32,
 }

@@ -6,9 +6,9 @@ use super::{EFFORT, settle};
 use eframe::egui::{self, Key, Modifiers, Role, Vec2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
-use lapwright::file::{Learners, RealDisk, SAMPLE, job_from_text};
+use lapwright::file::{Attempt, Learners, RealDisk, SAMPLE, job_from_text};
 use lapwright::gui::{App, Theme, install_theme, set_theme};
-use lapwright::practice::{Attempt, Done, Lesson};
+use lapwright::practice::{Done, Lesson};
 use lapwright::work::HandClock;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -169,7 +169,7 @@ fn a_learners_first_five_minutes() {
     assert!(room.has("What went wrong"), "panels in the order of a list break rules");
     let kept = room.results("Ada");
     assert_eq!(kept.len(), 1);
-    assert_eq!(kept[0].done, Done::Lesson(Lesson::OneSide));
+    assert_eq!(kept[0].exercise, Lesson::OneSide.name());
     assert!(kept[0].score_pct < 100 && kept[0].broken > 0);
     assert_eq!(kept[0].date.to_string()[..8], *"2025-11-");
     for _ in 0..400 {
@@ -280,7 +280,13 @@ fn practice_has_its_pictures() {
         for (k, score_pct) in [22, 41, 38, 57, 66, 64, 78, 85].into_iter().enumerate() {
             let done = if k % 3 == 1 { Done::NextPanel } else { Done::Lesson(Lesson::OneSide) };
             let date = lapwright::units::Date::of(2025, 11, 17 + k as i8).unwrap();
-            let attempt = Attempt { date, done, vehicle: "Four-door saloon".to_owned(), score_pct, broken: 3 };
+            let attempt = Attempt {
+                date,
+                exercise: done.name().to_owned(),
+                vehicle: "Four-door saloon".to_owned(),
+                score_pct,
+                broken: 3,
+            };
             learners.add(&RealDisk, "Nia", &attempt).unwrap();
         }
         let mut room = Room::in_folder(dir.path(), size);

@@ -1,12 +1,12 @@
 //! Carrying out what is wished while practising, and bringing the screen up to the moment.
 
 use super::{Laying, PracticeWish, Quiz, Stage};
-use crate::file::{Learners, ProgressError, RealDisk};
+use crate::file::{Attempt, Learners, ProgressError, RealDisk};
 use crate::gui::app::App;
 use crate::gui::order::waker;
 use crate::gui::view_state::Workspace;
 use crate::insight::Insight;
-use crate::practice::{Attempt, Done, NextRound, Setup};
+use crate::practice::{Done, NextRound, Setup};
 use crate::scene::{MapScene, Overlay, PanelState, PracticeFacts, map_scene, practice_map};
 use crate::units::clock;
 use crate::vehicle::Template;
@@ -120,7 +120,7 @@ impl App {
         let state = &mut self.practice;
         let date = day_of(self.bay.clock.now_s());
         let (Some(done), Some(date)) = (state.doing(), date) else { return };
-        let attempt = Attempt { date, done, vehicle, score_pct, broken };
+        let attempt = Attempt { date, exercise: done.name().to_owned(), vehicle, score_pct, broken };
         if let Some(learner) = &state.learner {
             match state.learners.add(&RealDisk, learner, &attempt) {
                 Ok(_) => {}

@@ -10,10 +10,10 @@ pub(super) use quiz::Quiz;
 pub(super) use wish::PracticeWish;
 
 use crate::coat::Air;
-use crate::file::{Learners, RealDisk};
+use crate::file::{Attempt, Learners, RealDisk};
 use crate::insight::Insight;
 use crate::job::Job;
-use crate::practice::{Attempt, Done, NextRound, Part, PolishRound};
+use crate::practice::{Done, NextRound, Part, PolishRound};
 use crate::scene::MapScene;
 use crate::vehicle::Template;
 use crate::work::PracticeRun;
@@ -66,7 +66,7 @@ impl PracticeState {
 
     /// The best score of an exercise so far, and how often it was done.
     pub(super) fn best_of(&self, done: Done) -> Option<(u32, usize)> {
-        let mine = self.attempts.iter().filter(|a| a.done == done);
+        let mine = self.attempts.iter().filter(|a| a.exercise == done.name());
         Some((mine.clone().map(|a| a.score_pct).max()?, mine.count()))
     }
 

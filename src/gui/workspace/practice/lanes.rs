@@ -169,7 +169,7 @@ fn away(paint: &Painter, laying: &Laying, worker: usize, band: Rect, x: impl Fn(
             pos2(x(row.interval.start), band.top()),
             pos2(x(row.interval.end), band.bottom() - STRIP),
         );
-        paint.rect(bar, 2.0, p.hairline, Stroke::new(1.0, p.quiet), StrokeKind::Inside);
+        paint.rect(bar, 2.0, p.paper, Stroke::new(1.0, p.quiet), StrokeKind::Inside);
         paint.text(bar.center(), Align2::CENTER_CENTER, "away", FontId::proportional(12.0), p.ink);
     }
 }

@@ -1,8 +1,9 @@
 //! Results over time: a dot for each, a line through them.
 
+use crate::file::Attempt;
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::practice::{Attempt, Done};
+use crate::practice::Done;
 use eframe::egui::{self, Align2, FontId, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 /// Room for the figures at the left, for the dates below, for the head above.
@@ -18,7 +19,8 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
     let (area, response) = ui.allocate_exact_size(ui.available_size(), Sense::hover());
     let paint = ui.painter_at(area);
     let doing = m.practice.doing();
-    let all: Vec<&Attempt> = m.practice.attempts.iter().filter(|a| doing.is_none_or(|d| a.done == d)).collect();
+    let all: Vec<&Attempt> =
+        m.practice.attempts.iter().filter(|a| doing.is_none_or(|d| a.exercise == d.name())).collect();
     let said = format!("Results over time, {} so far", all.len());
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Figure, true, &said));
     if all.is_empty() {
@@ -43,12 +45,23 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
         paint.text(pos2(plot.left() - 8.0, y), Align2::RIGHT_CENTER, text, small.clone(), p.ink_soft);
     }
     // Dots keep a distance that people can see, from the left, until there are too many for that.
-    let step = (plot.width() / (shown.len().max(2) - 1) as f32).min(56.0);
+    let step = ((plot.width() - 150.0) / (shown.len().max(2) - 1) as f32).min(56.0);
     let at = |k: usize, a: &Attempt| {
         pos2(plot.left() + 12.0 + (step - 0.4) * k as f32, plot.bottom() - plot.height() * a.score_pct as f32 / 100.0)
     };
+    let mut taken = Vec::new();
     for done in Done::ALL {
-        let mine: Vec<_> = shown.iter().enumerate().filter(|(_, a)| a.done == done).map(|(k, a)| at(k, a)).collect();
+        let mine: Vec<_> =
+            shown.iter().enumerate().filter(|(_, a)| a.exercise == done.name()).map(|(k, a)| at(k, a)).collect();
+        // Where several are drawn, each line says at its end which exercise it is.
+        if let Some(last) = mine.last().filter(|_| doing.is_none()) {
+            let name = paint.layout_no_wrap(done.name().to_owned(), small.clone(), p.ink_soft);
+            let place = Align2::LEFT_CENTER.anchor_size(*last + vec2(9.0, 0.0), name.size());
+            let covered = taken.iter().any(|t: &Rect| t.intersects(place));
+            let place = if covered { place.translate(vec2(0.0, 14.0)) } else { place };
+            taken.push(place);
+            paint.galley(place.min, name, p.ink_soft);
+        }
         paint.add(Shape::line(mine, Stroke::new(1.5 * p.line, p.ink_soft)));
     }
     let mut last_date = f32::MIN;
@@ -75,7 +88,7 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
             .enumerate()
             .min_by(|(i, a), (k, b)| at(*i, a).distance(pointer).total_cmp(&at(*k, b).distance(pointer)));
         if let Some((_, a)) = near.filter(|(k, a)| at(*k, a).distance(pointer) < 14.0) {
-            let text = format!("{}\n{}, {}\n{}\u{202f}%", a.date, a.done.name(), a.vehicle, a.score_pct);
+            let text = format!("{}\n{}, {}\n{}\u{202f}%", a.date, a.exercise, a.vehicle, a.score_pct);
             response.on_hover_text_at_pointer(text);
         }
     }
