@@ -19,7 +19,8 @@
 //! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
 //! | 3 | [`job`] | the document, its commands, undo |
 //! | 4 | [`insight`] | everything computed from a job |
-//! | 4 | [`mod@file`] | jobs on disk |
+//! | 4 | [`mod@file`] | jobs on disk, what learners have done |
+//! | 5 | [`practice`] | what an apprentice lays, what is wrong with it, how near to the best it is |
 //! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
 //! | 7 | [`work`] | named background threads |
 //! | 8 | [`cli`] | the command line |
@@ -38,6 +39,7 @@ pub mod insight;
 pub mod job;
 pub mod measure;
 pub mod polish;
+pub mod practice;
 pub mod scene;
 pub mod units;
 pub mod vehicle;

@@ -37,6 +37,35 @@ pub fn habits(problem: &Problem, schedule: &Schedule) -> Habits {
     habits
 }
 
+/// A step over three times the way to a neighbouring stance, as [`Habits::jumps`] counts them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub struct LongWalk {
+    /// Index of the worker.
+    pub worker: usize,
+    /// Index of the operation that it leads away from.
+    pub from: usize,
+    /// Index of the operation that it leads to.
+    pub to: usize,
+    /// How long it takes, in seconds.
+    pub walk_s: i64,
+}
+
+/// The long walks of a plan, by worker, then by time.
+pub fn long_walks(problem: &Problem, schedule: &Schedule) -> Vec<LongWalk> {
+    let scale = Scale::of(problem);
+    let mut found = Vec::new();
+    for worker in 0..problem.workers {
+        let mine: Vec<usize> = schedule.rows_of(worker).map(|r| r.operation).collect();
+        for step in mine.windows(2) {
+            let walk = problem.walk(problem.operations[step[0]].stance, problem.operations[step[1]].stance);
+            if scale.is_jump(walk) {
+                found.push(LongWalk { worker, from: step[0], to: step[1], walk_s: i64::from(walk) });
+            }
+        }
+    }
+    found
+}
+
 /// What counts as far in a problem.
 pub(crate) struct Scale {
     neighbour: i32,
@@ -53,6 +82,10 @@ impl Scale {
         Self { neighbour: nearest[n / 2], longest }
     }
 
+    fn is_jump(&self, walk: i32) -> bool {
+        walk > 3 * self.neighbour
+    }
+
     /// Adds the way of one worker, given by stances.
     pub(crate) fn add(&self, problem: &Problem, way: &[usize], habits: &mut Habits) {
         let n = problem.stances;
@@ -63,7 +96,7 @@ impl Scale {
                 continue;
             }
             let walk = problem.walk(from, to);
-            habits.jumps += u32::from(walk > 3 * self.neighbour);
+            habits.jumps += u32::from(self.is_jump(walk));
             habits.side_changes += u32::from(2 * walk > self.longest);
             let forwards = (to + n - from) % n <= n / 2;
             habits.turns += u32::from(last.is_some_and(|before| before != forwards));

@@ -35,10 +35,11 @@ mod validate;
 
 pub use checker::{Rule, Violation, violations};
 pub use explain::{Explanation, Hold, cost_of_moving, explain, waits};
-pub use habits::{Habits, habits};
+pub use habits::{Habits, LongWalk, habits, long_walks};
 pub use outcome::{Conflict, Control, Limits, Outcome};
 pub use portfolio::solve;
 pub use problem::{Problem, ProblemErrors};
+pub(crate) use random::Random;
 pub use read::ReadError;
 pub use rest::{Deadline, Late, NOW, Replanned, Rest, SoFar, State, Whereabouts, is_of_the_present, replan, rest_of};
 pub use robust::{RobustPlan, Target, solve_robust};

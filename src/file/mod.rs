@@ -12,6 +12,7 @@ mod load;
 mod photos;
 #[cfg(feature = "gui")]
 mod picture;
+mod practice;
 mod readings;
 mod save;
 mod templates;
@@ -24,6 +25,7 @@ pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, 
 pub use photos::{copy_photos, photo_file, photo_folder, photos_of, read_photo, save_photo};
 #[cfg(feature = "gui")]
 pub use picture::{KEPT_SIDE, PICTURE_LIMIT_MIB, Picture, Shown, show_picture, take_picture};
+pub use practice::{Attempt, Learners, ProgressError};
 pub use readings::{
     Matched, ReadingRow, Readings, ReadingsError, Recognised, RejectedRow, TextEncoding, UnknownPanel, match_panels,
     read_readings, readings_from_bytes,

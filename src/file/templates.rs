@@ -42,7 +42,7 @@ impl Templates {
 
     /// Those of the program and of the user's own folder, `lapwright/vehicle-templates` where programs keep data.
     pub fn of_user() -> Self {
-        Self { folder: user_folder(|name| std::env::var_os(name), cfg!(windows)) }
+        Self { folder: user_folder("vehicle-templates", |name| std::env::var_os(name), cfg!(windows)) }
     }
 
     /// The folder of the user's own templates; none where the system names no place for one.
@@ -196,16 +196,16 @@ fn name_in(text: &str) -> Option<String> {
     Some(name.replace("\\\"", "\"").replace("\\\\", "\\")).filter(|name| !name.trim().is_empty())
 }
 
-/// Where the user keeps templates. Source of the two names on Unix: XDG Base Directory Specification 0.8, which also says that a
+/// Where the user keeps things of a kind. Source of the two names on Unix: XDG Base Directory Specification 0.8, which also says that a
 /// path that is not absolute is to be ignored.
-fn user_folder(variable: impl Fn(&str) -> Option<OsString>, windows: bool) -> Option<PathBuf> {
+pub(super) fn user_folder(kind: &str, variable: impl Fn(&str) -> Option<OsString>, windows: bool) -> Option<PathBuf> {
     let path = |name: &str| variable(name).map(PathBuf::from).filter(|path| path.is_absolute());
     let data = if windows {
         path("APPDATA")
     } else {
         path("XDG_DATA_HOME").or_else(|| path("HOME").map(|home| home.join(".local").join("share")))
     };
-    data.map(|data| data.join("lapwright").join("vehicle-templates"))
+    data.map(|data| data.join("lapwright").join(kind))
 }
 
 #[cfg(test)]
@@ -219,7 +219,7 @@ mod tests {
 
     fn folder(variables: &[(&str, PathBuf)], windows: bool) -> Option<PathBuf> {
         let value = |name: &str| variables.iter().find(|(n, _)| *n == name).map(|(_, v)| v.clone().into_os_string());
-        user_folder(value, windows)
+        user_folder("vehicle-templates", value, windows)
     }
 
     #[test]

@@ -7,6 +7,7 @@ use super::import::ImportWish;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
+use super::practice::{PracticeState, PracticeWish};
 use super::theme::Theme;
 use super::view_state::{Column, Mix, Tool, ViewState, Workspace};
 use crate::file::Listed;
@@ -29,6 +30,7 @@ pub(super) struct Model<'a> {
     pub(super) rows: &'a [OrderRow],
     pub(super) polishing: &'a Polishing,
     pub(super) bay: &'a BayState,
+    pub(super) practice: &'a PracticeState,
     pub(super) spots: &'a SpotPlaces,
     pub(super) photos: &'a Photos,
     pub(super) view: &'a ViewState,
@@ -88,6 +90,8 @@ pub(super) enum Action {
     Vehicle(VehicleWish),
     /// Something happens in the bay.
     Bay(BayWish),
+    /// Lays, plays, answers while practising.
+    Practice(PracticeWish),
     /// Does something outside the job.
     Effect(Effect),
 }

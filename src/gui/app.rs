@@ -13,6 +13,7 @@ use super::modals::{Next, Question, question_ui};
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
+use super::practice::{PracticeState, PracticeWish};
 use super::theme;
 use super::view_state::{Tool, ViewState, Workspace};
 use super::{chart, rail, top_bar, workspace};
@@ -44,6 +45,7 @@ pub struct App {
     pub(super) rows: Vec<OrderRow>,
     pub(super) polishing: Polishing,
     pub(super) bay: BayState,
+    pub(super) practice: PracticeState,
     pub(super) awake: Awake,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
@@ -63,7 +65,7 @@ pub struct App {
     pub(super) close_after_first_frame: bool,
     /// Without the map, for benches to measure against.
     empty_middle: bool,
-    effort: Effort,
+    pub(super) effort: Effort,
     title: String,
     frames: u64,
 }
@@ -100,6 +102,7 @@ impl App {
             polishing,
             view: ViewState::on(&bay),
             bay,
+            practice: PracticeState::default(),
             awake: Awake::default(),
             cache: MapCache::default(),
             path,
@@ -150,8 +153,8 @@ impl App {
         let fresh = Self::by_clock(loaded, path, self.effort, clock).with_templates(templates);
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
-        let awake = std::mem::take(&mut self.awake);
-        *self = Self { frames: self.frames, awake, ..fresh };
+        let (awake, practice) = (std::mem::take(&mut self.awake), std::mem::take(&mut self.practice));
+        *self = Self { frames: self.frames, awake, practice, ..fresh };
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
         if !self.bay.is_running() {
             self.view.workspace = workspace;
@@ -224,7 +227,7 @@ impl App {
         self.polishing.read(self.document.job(), &self.template);
     }
 
-    fn shortcuts(ui: &Ui, out: &mut Vec<Action>) {
+    fn shortcuts(ui: &Ui, practising: bool, out: &mut Vec<Action>) {
         let typing = ui.text_edit_focused();
         let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
         for (shortcut, effect) in
@@ -235,12 +238,18 @@ impl App {
             }
         }
         // A text field that is being typed in takes back its own letters.
-        if !typing {
+        if !typing && practising {
+            if pressed(&UNDO) {
+                out.push(Action::Practice(PracticeWish::TakeBack));
+            }
+        } else if !typing {
             if pressed(&REDO) || pressed(&REDO_TOO) {
                 out.push(Action::Effect(Effect::Redo));
             } else if pressed(&UNDO) {
                 out.push(Action::Effect(Effect::Undo));
             }
+        }
+        if !typing {
             let key = |key| ui.input(|i| i.key_pressed(key) && i.modifiers.is_none());
             if key(Key::Escape) {
                 out.push(Action::View(ViewChange::Tool(Tool::Choose)));
@@ -303,10 +312,26 @@ impl App {
             rows: &self.rows,
             polishing: &self.polishing,
             bay: &self.bay,
+            practice: &self.practice,
             spots: &self.spots,
             photos: &self.photos,
             view: &self.view,
             bodies: self.bodies.listed(),
+        }
+    }
+
+    /// The same for the map and what is round it: while practising, of the vehicle of the exercise.
+    fn shown(&self) -> Model<'_> {
+        let model = self.model();
+        if self.view.workspace != Workspace::Practice || self.editing.is_some() {
+            return model;
+        }
+        Model {
+            job: self.practice.job().unwrap_or(model.job),
+            template: self.shown_template(),
+            insight: self.practice.insight().unwrap_or(model.insight),
+            rows: &[],
+            ..model
         }
     }
 
@@ -329,6 +354,7 @@ impl App {
                 ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
             },
         );
+        let model = self.shown();
         Panel::right("side").exact_size(theme::SIDE_WIDTH).resizable(false).frame(sheet(Margin::same(16))).show(
             ui,
             |ui| match editing {
@@ -349,6 +375,7 @@ impl App {
                 // With the order on the map, when who does what; otherwise every panel in figures.
                 .show(ui, |ui| match (model.view.workspace, model.view.overlay) {
                     (Workspace::Bay, _) => workspace::bay_below_ui(ui, &model, out),
+                    (Workspace::Practice, _) => workspace::practice_below_ui(ui, &model, out),
                     (Workspace::Correction, overlay) if overlay != Overlay::Order => {
                         workspace::table_ui(ui, &model, out);
                     }
@@ -397,6 +424,7 @@ impl eframe::App for App {
         }
         self.listen(&mut wishes);
         self.step_bay(self.view.workspace == Workspace::Bay, ui.ctx());
+        self.step_practice(ui.ctx());
         self.window_events(ui, &mut wishes);
         let asking = self.question.is_some() || self.import.is_some();
         match &self.editing {
@@ -405,7 +433,8 @@ impl eframe::App for App {
             None => {
                 entry::keys(ui, &self.model(), &mut wishes);
                 workspace::defect_keys(ui, &self.model(), &mut wishes);
-                Self::shortcuts(ui, &mut wishes);
+                workspace::practice_keys(ui, &self.model(), &mut wishes);
+                Self::shortcuts(ui, self.view.workspace == Workspace::Practice, &mut wishes);
             }
         }
         self.draw(ui, &mut wishes);

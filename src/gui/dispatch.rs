@@ -23,6 +23,7 @@ impl App {
         if wishes.is_empty() {
             return;
         }
+        let vehicle = Arc::clone(self.shown_template());
         for wish in wishes {
             match wish {
                 Action::Edit(command, gesture) => self.apply(&command, gesture, ctx),
@@ -35,9 +36,11 @@ impl App {
                         self.carry_out(effect, ctx, frame);
                     }
                 }
+                Action::Practice(wish) => self.practise(wish, ctx),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
+        self.follow_vehicle(&vehicle);
         ctx.request_repaint();
     }
 
@@ -76,6 +79,9 @@ impl App {
                 if (view.workspace == Workspace::Correction) != (workspace == Workspace::Correction) {
                     view.moment = None; // the chart below shows another order
                 }
+                if (view.workspace == Workspace::Practice) != (workspace == Workspace::Practice) {
+                    view.moment = None; // as above
+                }
                 view.workspace = workspace;
                 view.overlay = workspace.overlay();
                 view.tool = Tool::Choose;
@@ -109,9 +115,14 @@ impl App {
                 }
             }
             ViewChange::Viewport(viewport) => view.viewport = Some(viewport),
-            ViewChange::Fit => fit(view, &self.template),
+            ViewChange::Fit => {
+                let template = Arc::clone(self.shown_template());
+                fit(&mut self.view, &template);
+            }
             ViewChange::FitChosen => {
-                let chosen = view.chosen.iter().filter_map(|id| self.template.panel(id));
+                let template = Arc::clone(self.shown_template());
+                let view = &mut self.view;
+                let chosen = view.chosen.iter().filter_map(|id| template.panel(id));
                 let part = chosen.map(|p| p.outline.bounds()).reduce(|a, b| a.union(&b));
                 if let (Some(viewport), Some(part)) = (&mut view.viewport, part) {
                     viewport.fit_part(part);

@@ -16,6 +16,7 @@ mod modals;
 mod order;
 mod photos;
 mod polishing;
+mod practice;
 mod rail;
 mod theme;
 mod top_bar;
@@ -29,7 +30,7 @@ pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Output};
-use crate::file::{Loaded, Templates};
+use crate::file::{Learners, Loaded, Templates};
 use eframe::egui;
 use std::path::Path;
 
@@ -60,7 +61,8 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     };
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
-        let mut app = App::new(loaded, path).with_templates(Templates::of_user()).keeping_awake();
+        let mut app = App::new(loaded, path).with_templates(Templates::of_user());
+        app = app.with_learners(Learners::of_user()).keeping_awake();
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

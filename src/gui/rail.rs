@@ -134,5 +134,10 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
             None if m.bay.polishing.is_over() => (State::InProgress, "polished".to_owned()),
             None => (State::Empty, "not begun".to_owned()),
         },
+        Workspace::Practice => match (m.practice.doing(), &m.practice.learner) {
+            (Some(done), _) => (State::InProgress, done.name().to_owned()),
+            (None, Some(name)) => (State::Empty, name.clone()),
+            (None, None) => (State::Empty, "for apprentices".to_owned()),
+        },
     }
 }

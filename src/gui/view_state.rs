@@ -21,11 +21,13 @@ pub enum Workspace {
     Coating,
     /// The order being worked.
     Bay,
+    /// Apprentices lay an order and see what is wrong with it.
+    Practice,
 }
 
 impl Workspace {
     /// All of them, in the order of the work.
-    pub const ALL: [Self; 5] = [Self::Job, Self::Survey, Self::Correction, Self::Coating, Self::Bay];
+    pub const ALL: [Self; 6] = [Self::Job, Self::Survey, Self::Correction, Self::Coating, Self::Bay, Self::Practice];
 
     /// As it stands on the rail.
     pub fn name(self) -> &'static str {
@@ -35,6 +37,7 @@ impl Workspace {
             Self::Correction => "Correction",
             Self::Coating => "Coating",
             Self::Bay => "Bay",
+            Self::Practice => "Practice",
         }
     }
 
@@ -44,7 +47,7 @@ impl Workspace {
             Self::Job => Overlay::Defects,
             Self::Survey => Overlay::Film,
             Self::Correction => Overlay::Polish,
-            Self::Coating | Self::Bay => Overlay::Order,
+            Self::Coating | Self::Bay | Self::Practice => Overlay::Order,
         }
     }
 }

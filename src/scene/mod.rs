@@ -10,6 +10,7 @@ mod film;
 mod map;
 mod order;
 mod polishing;
+mod practice;
 mod work;
 
 pub use bay::{
@@ -22,4 +23,5 @@ pub use map::{
     map_scene,
 };
 pub use polishing::{polish_chart, polish_order_map};
+pub use practice::{PanelState, PracticeFacts, practice_map};
 pub use work::Work;

@@ -13,6 +13,16 @@ pub(super) fn show(job: &Job, template: &Template, order: &[OrderRow], scene: &m
             scene.panels[index].fill = Fill::LeftOut;
         }
     }
+    stops(job, template, order, scene);
+    turns(job, scene);
+    if scene.panels.iter().any(|p| p.fill == Fill::LeftOut) {
+        let text = "Left uncoated".to_owned();
+        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
+    }
+}
+
+/// Badges, ways and who is who.
+pub(super) fn stops(job: &Job, template: &Template, order: &[OrderRow], scene: &mut MapScene) {
     for worker in 0..job.crew.len() {
         let mine: Vec<_> = order.iter().filter(|r| r.worker == worker).collect();
         for (place, row) in mine.iter().enumerate() {
@@ -27,14 +37,11 @@ pub(super) fn show(job: &Job, template: &Template, order: &[OrderRow], scene: &m
         };
         scene.ways.push(mine.iter().enumerate().map(stop).collect());
         if let Some(row) = mine.first() {
-            let text = format!("{} {}", job.crew[worker].name, row.role.verb());
+            let member = &job.crew[worker];
+            let alone = mine.iter().any(|r| r.role != row.role);
+            let text = if alone { member.name.clone() } else { format!("{} {}", member.name, row.role.verb()) };
             scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
         }
-    }
-    turns(job, scene);
-    if scene.panels.iter().any(|p| p.fill == Fill::LeftOut) {
-        let text = "Left uncoated".to_owned();
-        scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
     }
 }
 

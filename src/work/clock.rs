@@ -1,6 +1,6 @@
 //! What time it is, behind a trait, so that a day in the bay can be tried without waiting for it.
 
-use crate::units::Seconds;
+use crate::units::{Date, Seconds};
 use std::fmt;
 use std::sync::atomic::{AtomicI64, Ordering};
 use std::time::{SystemTime, UNIX_EPOCH};
@@ -19,6 +19,13 @@ impl Clock for WallClock {
     fn now_s(&self) -> Seconds {
         SystemTime::now().duration_since(UNIX_EPOCH).map_or(0, |d| d.as_secs() as Seconds)
     }
+}
+
+/// The day on this machine's calendar at a moment of its clock; none far outside any calendar.
+pub fn day_of(now_s: Seconds) -> Option<Date> {
+    let moment = jiff::Timestamp::from_second(now_s).ok()?;
+    let day = moment.to_zoned_datetime(jiff::tz::TimeZone::system()).date();
+    Date::of(day.year(), day.month(), day.day())
 }
 
 /// A clock that stands still until it is set.

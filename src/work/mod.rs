@@ -10,14 +10,16 @@ mod order;
 #[cfg(feature = "gui")]
 mod picture;
 mod polishing;
+mod practice;
 mod rest;
 mod solve;
 mod writer;
 
-pub use clock::{Clock, HandClock, WallClock};
+pub use clock::{Clock, HandClock, WallClock, day_of};
 pub use day::{DayRun, Place, Setup, Windows};
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};
+pub use practice::{PracticeAnswer, PracticeAsk, PracticeRun};
 pub use rest::{REST_LIMITS, RestAnswer, RestRun};
 pub use solve::{Progress, SolveRun};

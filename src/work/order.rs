@@ -15,7 +15,7 @@ use std::time::{Duration, Instant};
 pub type Listener<'a> = &'a (dyn Fn(f64, &Schedule, i64) + Sync);
 
 /// Stops the planner after a while, or when told to.
-struct StopAfter<'a> {
+pub(super) struct StopAfter<'a> {
     started: Instant,
     limit: Duration,
     stop: &'a AtomicBool,
@@ -23,7 +23,7 @@ struct StopAfter<'a> {
 }
 
 impl<'a> StopAfter<'a> {
-    fn new(seconds: f64, stop: &'a AtomicBool, listener: Listener<'a>) -> Self {
+    pub(super) fn new(seconds: f64, stop: &'a AtomicBool, listener: Listener<'a>) -> Self {
         let limit = Duration::try_from_secs_f64(seconds).unwrap_or(Duration::MAX);
         Self { started: Instant::now(), limit, stop, listener }
     }

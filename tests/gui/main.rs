@@ -21,6 +21,7 @@ mod import;
 mod measuring;
 mod pictures;
 mod polishing;
+mod practice;
 mod raster;
 mod scripted;
 mod sheets;

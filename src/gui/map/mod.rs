@@ -16,6 +16,7 @@ pub use layout::MapCache;
 
 use super::action::{Action, Model, ViewChange};
 use super::edit::VehicleWish;
+use super::practice::PracticeWish;
 use super::theme;
 use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
@@ -55,6 +56,9 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         way::draw(&paint, m, &view);
         picture.draw_marks(&paint, cache.shift);
         way::mark(&paint, m, &view);
+        if m.view.workspace == Workspace::Practice {
+            crate::gui::workspace::practice_marks(&paint, m, &view);
+        }
         draw::stroke(&paint, m, &view);
         nodes(ui, m, area, &view, &scene, out);
         front_mark(&paint, area);
@@ -108,7 +112,8 @@ fn pointer(
             view.zoom_at(ScreenPoint::new(at.x, at.y), factor);
         }
     }
-    if background.double_clicked() {
+    // While an order is laid, two quick clicks on a panel are two steps.
+    if background.double_clicked() && m.view.workspace != Workspace::Practice {
         view = Viewport::fit(m.template.bounds(), view.screen(), MARGIN, view.orientation());
     }
     if view != before {
@@ -155,7 +160,17 @@ fn click(m: &Model<'_>, panel: Option<usize>, place: MapPoint, several: bool, ou
         (Tool::Cut, _) => out.push(Action::Vehicle(VehicleWish::CutPoint(place))),
         (Tool::PlaceDefect(kind, _), _) => draw::note(m, Defect::new(*kind, place), out),
         (_, Some(panel)) if several => out.push(Action::View(ViewChange::Toggle(panel.id.clone()))),
-        (_, panel) => out.push(Action::View(ViewChange::Choose(panel.map(|p| p.id.clone())))),
+        (_, panel) => {
+            lay(m, panel, out);
+            out.push(Action::View(ViewChange::Choose(panel.map(|p| p.id.clone()))));
+        }
+    }
+}
+
+/// While an order is laid, pressing a panel lays what comes next on it.
+fn lay(m: &Model<'_>, panel: Option<&Panel>, out: &mut Vec<Action>) {
+    if let Some(panel) = panel.filter(|_| m.view.workspace == Workspace::Practice) {
+        out.push(Action::Practice(PracticeWish::Lay(panel.id.clone())));
     }
 }
 
@@ -194,10 +209,14 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
             node.set_position_in_set(index);
             node.set_size_of_set(m.template.panels.len());
         });
-        if ui.input(|i| {
-            i.has_accesskit_action_request(id, Access::Click) || i.has_accesskit_action_request(id, Access::Focus)
-        }) {
+        let (pressed, focused) = ui.input(|i| {
+            (i.has_accesskit_action_request(id, Access::Click), i.has_accesskit_action_request(id, Access::Focus))
+        });
+        if pressed || focused {
             go = Some(index);
+        }
+        if pressed {
+            lay(m, Some(panel), out);
         }
         if response.has_focus() {
             ui.memory_mut(|memory| {
@@ -208,6 +227,9 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
                 go = m.template.step(index, direction);
             }
             focus_ring(ui, bounds);
+            if ui.input(|i| i.key_pressed(Key::Enter)) {
+                lay(m, Some(panel), out);
+            }
         }
     }
     if let Some(index) = go {
@@ -255,7 +277,8 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
         |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
-            let switched = m.view.overlay != Overlay::Body && m.view.workspace != Workspace::Bay;
+            let switched =
+                m.view.overlay != Overlay::Body && !matches!(m.view.workspace, Workspace::Bay | Workspace::Practice);
             for overlay in Overlay::ALL.into_iter().filter(|_| switched) {
                 let chosen = m.view.overlay == overlay;
                 if ui.add(egui::Button::selectable(chosen, overlay.name())).clicked() {

@@ -4,11 +4,13 @@ mod bay;
 mod coating;
 mod correction;
 mod job;
+mod practice;
 mod survey;
 mod vehicle;
 
 pub(super) use bay::{bay_below_ui, bay_call_ui};
 pub(super) use correction::table_ui;
+pub(super) use practice::{practice_below_ui, practice_keys, practice_marks};
 pub(super) use survey::defect_keys;
 
 use super::action::{Action, Model};
@@ -29,6 +31,7 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             Workspace::Survey => survey::survey_ui(ui, m, out),
             Workspace::Correction => correction::correction_ui(ui, m, out),
             Workspace::Coating => coating::coating_ui(ui, m, out),
+            Workspace::Practice => practice::practice_ui(ui, m, out),
             Workspace::Bay => {}
         }
         ui.add_space(16.0);

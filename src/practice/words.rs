@@ -1,0 +1,34 @@
+//! Panels and work as people say them.
+
+use super::exercise::Exercise;
+use crate::insight::spoken;
+use crate::job::Role;
+use crate::vehicle::Naming;
+
+/// A panel as it is said aloud: "roof left".
+pub(super) fn panel_words(exercise: &Exercise, panel: usize, naming: Naming) -> String {
+    spoken(&exercise.template.panels[panel].name(naming))
+}
+
+/// The panel of an operation as it is said aloud.
+pub(super) fn of_operation(exercise: &Exercise, operation: usize, naming: Naming) -> String {
+    exercise.panel_of(operation).map_or_else(|| "the break".to_owned(), |p| panel_words(exercise, p, naming))
+}
+
+/// "applying roof left".
+pub(super) fn doing(exercise: &Exercise, operation: usize, naming: Naming) -> String {
+    let what = match exercise.role_of(operation) {
+        Some(Role::Apply) => "applying",
+        Some(Role::Level) => "levelling",
+        None => return "away".to_owned(),
+    };
+    format!("{what} {}", of_operation(exercise, operation, naming))
+}
+
+/// "applies roof left".
+pub(super) fn does(exercise: &Exercise, operation: usize, naming: Naming) -> String {
+    match exercise.role_of(operation) {
+        Some(role) => format!("{} {}", role.verb(), of_operation(exercise, operation, naming)),
+        None => "is away".to_owned(),
+    }
+}
