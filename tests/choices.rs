@@ -128,11 +128,7 @@ fn a_panel_that_others_must_come_before_is_told() {
 fn everybody_begins_where_they_were_asked_to() {
     let roles = [vec![Role::Apply], vec![Role::Apply], vec![Role::Level], vec![Role::Level]];
     let names = ["Ada", "Bo", "Cy", "Di"];
-    let crew: Vec<Member> = names
-        .iter()
-        .zip(roles)
-        .map(|(name, roles)| Member { name: (*name).to_owned(), roles, experience: Experience::default() })
-        .collect();
+    let crew: Vec<Member> = names.iter().zip(roles).map(|(name, roles)| Member::new(*name, &roles)).collect();
     let loaded = with(&job_on("van").build(), Command::SetCrew(crew));
     let t = &loaded.template;
     // Nothing is leant over to reach these, and they lie far apart.

@@ -9,7 +9,7 @@ use lapwright::insight::{
     CrewOrder, Insight, LEAD_S, PolishOrder, PolishRow, PolishWork, WIPE_S, cautions, exposure_shared, polish_cautions,
     polish_order, polish_work, report, shop_cost, supplies,
 };
-use lapwright::job::{Command, Document, Experience, Job, Member, PanelFact, Role};
+use lapwright::job::{Command, Document, Job, Member, PanelFact, Role};
 use lapwright::polish::{
     Dose, Finish, LocalWork, PlannedStep, PolishStep, Prices, Shop, StepKind, cost, split_days, swap_panels,
 };
@@ -37,14 +37,7 @@ fn work_of(loaded: &Loaded) -> (Insight, PolishWork) {
 
 fn crew(people: usize) -> Vec<Member> {
     let names = ["Ada", "Bo", "Cy", "Di"];
-    names[..people]
-        .iter()
-        .map(|n| Member {
-            name: (*n).to_owned(),
-            roles: vec![Role::Apply, Role::Level],
-            experience: Experience::default(),
-        })
-        .collect()
+    names[..people].iter().map(|n| Member::new(*n, &[Role::Apply, Role::Level])).collect()
 }
 
 /// A blank job of each template.

@@ -133,6 +133,13 @@ pub struct Member {
     pub experience: Experience,
 }
 
+impl Member {
+    /// Somebody practised.
+    pub fn new(name: impl Into<String>, roles: &[Role]) -> Self {
+        Self { name: name.into(), roles: roles.to_vec(), experience: Experience::default() }
+    }
+}
+
 /// How well somebody knows the work.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]

@@ -8,7 +8,7 @@ use crate::crew::{
     Control, Limits, OperationSpec, Outcome, PlanFile, Problem, ProblemSpec, Random, Schedule, is_of_the_present, solve,
 };
 use crate::insight::{Insight, crew_problem, is_coated};
-use crate::job::{Job, Member, PanelRecord, Role};
+use crate::job::{Job, Member, OrderChoices, PanelRecord, Role};
 use crate::units::Seconds;
 use crate::vehicle::{PanelId, Side, Template};
 use std::collections::BTreeMap;
@@ -132,15 +132,17 @@ fn practice_job(base: &Job, template: &Template, setup: &Setup) -> Job {
     job.vehicle = crate::job::Vehicle { template: template.id.clone(), ..Default::default() };
     job.panels = BTreeMap::new();
     job.order = None;
+    job.choices = OrderChoices::default();
+    job.patch = None;
     job.air = setup.air;
     job.product.layers = 1;
     let able = |role: Role| base.crew.iter().filter(move |m| m.roles.contains(&role)).map(|m| m.name.clone());
     let first = able(Role::Apply).next().unwrap_or_else(|| "First".to_owned());
     let second = able(Role::Level).find(|n| *n != first).unwrap_or_else(|| "Partner".to_owned());
     job.crew = if setup.lesson.is_alone() {
-        vec![Member { name: first, roles: vec![Role::Apply, Role::Level] }]
+        vec![Member::new(first, &[Role::Apply, Role::Level])]
     } else {
-        vec![Member { name: first, roles: vec![Role::Apply] }, Member { name: second, roles: vec![Role::Level] }]
+        vec![Member::new(first, &[Role::Apply]), Member::new(second, &[Role::Level])]
     };
     if setup.lesson == Lesson::OneSide {
         let side = if Random::new(setup.seed, 1).below(2) == 0 { Side::Left } else { Side::Right };

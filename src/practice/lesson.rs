@@ -56,6 +56,7 @@ impl Lesson {
                 air_temp_c: Celsius::of(26.0),
                 humidity_pct: RelativeHumidity::of(68.0),
                 surface_temp_c: Celsius::of(26.0),
+                warmest_surface_temp_c: None,
             },
             _ => Air::default(),
         }

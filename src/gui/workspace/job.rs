@@ -4,7 +4,7 @@ use super::vehicle::vehicle_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::gui::widgets::{section, text};
-use crate::job::{Command, Experience, Member, Role, TextField};
+use crate::job::{Command, Member, Role, TextField};
 use eframe::egui::{self, Ui};
 
 /// Draws the job sheet.
@@ -78,11 +78,7 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
         let mut changed = crew.to_vec();
         let name =
             (1..=crew.len() + 1).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
-        changed.push(Member {
-            name: name.unwrap_or_default(),
-            roles: vec![Role::Apply, Role::Level],
-            experience: Experience::default(),
-        });
+        changed.push(Member::new(name.unwrap_or_default(), &[Role::Apply, Role::Level]));
         out.push(Action::edit(Command::SetCrew(changed)));
     }
 }

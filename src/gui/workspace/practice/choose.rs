@@ -1,6 +1,6 @@
 //! Who practises, on what, and the list of exercises.
 
-use crate::coat::Air;
+use crate::coat::{Air, WindowBasis};
 use crate::gui::action::{Action, Model};
 use crate::gui::practice::PracticeWish;
 use crate::gui::theme;
@@ -113,14 +113,14 @@ fn air(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let Some(air) = m.practice.air else { return };
     if let Some((value, _)) = slider(ui, "Air and panels", "°C", air.air_temp_c.c(), 5.0..=35.0, 0.5) {
         let warm = Celsius::new(value).unwrap_or(air.air_temp_c);
-        let air = Air { air_temp_c: warm, surface_temp_c: warm, ..air };
+        let air = Air { air_temp_c: warm, surface_temp_c: warm, warmest_surface_temp_c: None, ..air };
         out.push(Action::Practice(PracticeWish::Air(Some(air))));
     }
     if let Some((value, _)) = slider(ui, "Humidity", "%", air.humidity_pct.pct(), 20.0..=90.0, 1.0) {
         let air = Air { humidity_pct: RelativeHumidity::new(value).unwrap_or(air.humidity_pct), ..air };
         out.push(Action::Practice(PracticeWish::Air(Some(air))));
     }
-    let window = crate::coat::window(&air, &m.job.product);
+    let window = WindowBasis::new(&m.job.product, None).window(&air);
     let (from, to) = (crate::units::clock(window.min_s), crate::units::clock(window.max_s));
     ui.label(theme::soft(format!("Level after {from} to {to}.")));
 }
