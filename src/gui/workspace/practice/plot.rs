@@ -57,8 +57,9 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
         if let Some(last) = mine.last().filter(|_| doing.is_none()) {
             let name = paint.layout_no_wrap(done.name().to_owned(), small.clone(), p.ink_soft);
             let place = Align2::LEFT_CENTER.anchor_size(*last + vec2(9.0, 0.0), name.size());
-            let covered = taken.iter().any(|t: &Rect| t.intersects(place));
-            let place = if covered { place.translate(vec2(0.0, 14.0)) } else { place };
+            let on_dot = |(k, a): (usize, &&Attempt)| place.expand(6.0).contains(at(k, a)) && at(k, a) != *last;
+            let covered = taken.iter().any(|t: &Rect| t.intersects(place)) || shown.iter().enumerate().any(on_dot);
+            let place = if covered { place.translate(vec2(-14.0, 16.0)) } else { place };
             taken.push(place);
             paint.galley(place.min, name, p.ink_soft);
         }
