@@ -21,6 +21,7 @@
 //! | 4 | [`insight`] | everything computed from a job |
 //! | 4 | [`mod@file`] | jobs on disk |
 //! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
+//! | 6 | [`sheets`] | the customer sheet, crew cards and the record, as PDF, HTML, SVG, PNG |
 //! | 7 | [`work`] | named background threads |
 //! | 8 | [`cli`] | the command line |
 //! | 9 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
@@ -39,6 +40,7 @@ pub mod job;
 pub mod measure;
 pub mod polish;
 pub mod scene;
+pub mod sheets;
 pub mod units;
 pub mod vehicle;
 pub mod work;
