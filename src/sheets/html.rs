@@ -73,7 +73,7 @@ fn write_block(out: &mut String, block: &Block, index: usize) {
 
 /// Writing to a text never fails.
 pub(super) fn put(out: &mut String, text: std::fmt::Arguments<'_>) {
-    drop(out.write_fmt(text).ok());
+    _ = out.write_fmt(text);
 }
 
 fn tag(out: &mut String, name: &str, text: &str) {

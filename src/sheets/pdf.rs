@@ -169,7 +169,7 @@ fn path(pieces: &[Piece]) -> Option<Path> {
             Piece::Move(p) => path.move_to(p.x * PER_MM, p.y * PER_MM),
             Piece::Line(p) => path.line_to(p.x * PER_MM, p.y * PER_MM),
             Piece::Curve(a, b, c) => {
-                path.cubic_to(a.x * PER_MM, a.y * PER_MM, b.x * PER_MM, b.y * PER_MM, c.x * PER_MM, c.y * PER_MM)
+                path.cubic_to(a.x * PER_MM, a.y * PER_MM, b.x * PER_MM, b.y * PER_MM, c.x * PER_MM, c.y * PER_MM);
             }
             Piece::Close => path.close(),
         }
