@@ -22,6 +22,7 @@
 //! | 4 | [`mod@file`] | jobs on disk, what learners have done |
 //! | 5 | [`practice`] | what an apprentice lays, what is wrong with it, how near to the best it is |
 //! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
+//! | 6 | [`sheets`] | the customer sheet, crew cards and the record, as PDF, HTML, SVG, PNG |
 //! | 7 | [`work`] | named background threads |
 //! | 8 | [`cli`] | the command line |
 //! | 9 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
@@ -41,6 +42,7 @@ pub mod measure;
 pub mod polish;
 pub mod practice;
 pub mod scene;
+pub mod sheets;
 pub mod units;
 pub mod vehicle;
 pub mod work;

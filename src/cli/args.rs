@@ -1,6 +1,6 @@
 //! What can be said on the command line.
 
-use clap::{Parser, Subcommand};
+use clap::{Parser, Subcommand, ValueEnum};
 use std::path::PathBuf;
 
 /// Plan a light paint correction and the coating of a vehicle by two people.
@@ -30,6 +30,10 @@ pub enum Command {
     Crew(Crew),
     /// Add readings from a CSV file to a job; lists every row that is not taken
     Import(Import),
+    /// Write the sheet for the customer, the cards of the crew, or the technical record
+    Sheet(Sheet),
+    /// Write the map of the vehicle as a picture
+    Map(Map),
     /// Explain a finding: what it means and what to do
     Explain(Explain),
 }
@@ -99,6 +103,86 @@ pub struct Import {
     pub out: PathBuf,
 }
 
+/// Arguments of `sheet`.
+#[derive(Debug, clap::Args)]
+pub struct Sheet {
+    /// Which one
+    #[arg(value_enum)]
+    pub which: Which,
+    /// The job; without one, the sample
+    pub job: Option<PathBuf>,
+    /// The file to write: .pdf or .html; for the crew also .csv, for the customer also .ics with the care times
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+    /// Size of the paper
+    #[arg(long, value_enum, default_value = "a4")]
+    pub paper: PaperSize,
+    /// British or American dates and names of panels
+    #[arg(long, value_enum, default_value = "uk")]
+    pub locale: Locale,
+    /// Say on the customer sheet what the polishing costs at the shop's prices
+    #[arg(long)]
+    pub costs: bool,
+    /// When the last panel will be level on the day of the job; care times count from then
+    #[arg(long, value_name = "HH:MM", default_value = "17:00", value_parser = time_of_day)]
+    pub done: (i8, i8),
+}
+
+/// The sheets there are.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Which {
+    /// For the customer: what was found, what will be done, how to look after it
+    Customer,
+    /// A card for everybody in the crew, with their own order
+    Crew,
+    /// All that a later visit needs
+    Record,
+}
+
+/// Sizes of paper.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum PaperSize {
+    /// 210 × 297 mm
+    A4,
+    /// 8.5 × 11 in
+    Letter,
+}
+
+/// How dates and panels are written.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Locale {
+    /// Thu 26 November 2026; bonnet, wing, boot
+    Uk,
+    /// Thu, November 26, 2026; hood, fender, trunk
+    Us,
+}
+
+/// Arguments of `map`.
+#[derive(Debug, clap::Args)]
+pub struct Map {
+    /// The job; without one, the sample
+    pub job: Option<PathBuf>,
+    /// What it shows
+    #[arg(long, value_enum)]
+    pub show: Show,
+    /// The file to write: .svg or .png
+    #[arg(long, value_name = "FILE")]
+    pub out: PathBuf,
+}
+
+/// What a map can show.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Show {
+    /// Film thickness
+    Film,
+    /// What is wrong, where
+    Defects,
+    /// How hard each panel will be worked
+    Polish,
+    /// Who coats what, in which order
+    Order,
+}
+
 /// Arguments of `explain`.
 #[derive(Debug, clap::Args)]
 pub struct Explain {
@@ -111,4 +195,11 @@ fn seconds(text: &str) -> Result<f64, String> {
         Ok(s) if s.is_finite() && (0.0..=86_400.0).contains(&s) => Ok(s),
         _ => Err("give a number of seconds from 0 to 86400".to_owned()),
     }
+}
+
+fn time_of_day(text: &str) -> Result<(i8, i8), String> {
+    let parts = text.split_once(':').and_then(|(h, m)| Some((h.parse().ok()?, m.parse().ok()?)));
+    parts
+        .filter(|(h, m)| (0..24).contains(h) && (0..60).contains(m))
+        .ok_or_else(|| "give a time of day as hours and minutes, for example 17:00".to_owned())
 }

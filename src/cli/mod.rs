@@ -6,8 +6,11 @@ mod crew;
 mod explain;
 mod failure;
 mod import;
+mod map;
+mod order;
 mod plan;
 mod sample;
+mod sheet;
 
 pub use args::{Args, Command};
 pub use failure::Failure;
@@ -77,6 +80,8 @@ pub fn run(command: Command, out: &mut Output<'_>) -> Exit {
         Command::Check(args) => Ok(check::run(&args, out)),
         Command::Crew(args) => crew::run(&args, out),
         Command::Import(args) => import::run(&args, out),
+        Command::Sheet(args) => sheet::run(&args, out),
+        Command::Map(args) => map::run(&args, out),
         Command::Explain(args) => explain::run(&args, out),
     };
     result.unwrap_or_else(|failure| failure.report(out.notes))

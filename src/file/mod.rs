@@ -30,7 +30,7 @@ pub use readings::{
     Matched, ReadingRow, Readings, ReadingsError, Recognised, RejectedRow, TextEncoding, UnknownPanel, match_panels,
     read_readings, readings_from_bytes,
 };
-pub use save::{SaveError, Saved, job_to_text, save_job, write_text};
+pub use save::{SaveError, Saved, job_to_text, save_job, write_export, write_text};
 pub use templates::{Listed, Templates};
 
 /// The embedded sample job: an invented vehicle with something to decide.

@@ -93,9 +93,28 @@ pub fn save_job(disk: &dyn Disk, path: &Path, job: &Job) -> Result<Saved, SaveEr
 /// # Errors
 /// [`SaveError::Disk`]; the file on disk is then as it was.
 pub fn write_text(disk: &dyn Disk, path: &Path, text: &str) -> Result<Saved, SaveError> {
+    write(disk, path, text.as_bytes(), Previous::Kept)
+}
+
+/// The same for what can be made again, such as a sheet: the previous version is not kept.
+///
+/// # Errors
+/// [`SaveError::Disk`]; the file on disk is then as it was.
+pub fn write_export(disk: &dyn Disk, path: &Path, bytes: &[u8]) -> Result<Saved, SaveError> {
+    write(disk, path, bytes, Previous::Replaced)
+}
+
+/// What becomes of the version that was there.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Previous {
+    Kept,
+    Replaced,
+}
+
+fn write(disk: &dyn Disk, path: &Path, bytes: &[u8], previous: Previous) -> Result<Saved, SaveError> {
     let path = &behind_links(path);
     let unfinished = Unfinished { fresh: beside(path, ".new"), kept: beside(path, ".old") };
-    let replaced = unfinished.clear(disk).and_then(|()| replace(disk, path, text, &unfinished));
+    let replaced = unfinished.clear(disk).and_then(|()| replace(disk, path, bytes, &unfinished, previous));
     if let Err((doing, cause)) = replaced {
         // What can't be removed now is in nobody's way; the next save does it.
         drop(unfinished.clear(disk));
@@ -122,10 +141,16 @@ impl Unfinished {
     }
 }
 
-fn replace(disk: &dyn Disk, path: &Path, text: &str, unfinished: &Unfinished) -> Result<(), Refused> {
+fn replace(
+    disk: &dyn Disk,
+    path: &Path,
+    bytes: &[u8],
+    unfinished: &Unfinished,
+    previous: Previous,
+) -> Result<(), Refused> {
     let Unfinished { fresh, kept } = unfinished;
-    disk.write_new(fresh, text.as_bytes(), path).map_err(|e| ("writing the new file", e))?;
-    if path.exists() {
+    disk.write_new(fresh, bytes, path).map_err(|e| ("writing the new file", e))?;
+    if previous == Previous::Kept && path.exists() {
         let keep = || {
             disk.link(path, kept)?;
             disk.rename(kept, &path.with_file_name(with_ending(path, "~")))?;

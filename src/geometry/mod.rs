@@ -10,6 +10,7 @@
 //!
 //! This module knows curves, not vehicles.
 
+mod beside;
 mod crossing;
 mod curve;
 mod hatch;
@@ -20,6 +21,7 @@ mod space;
 mod spline;
 mod viewport;
 
+pub use beside::free_place;
 pub use crossing::{Crossing, crossings};
 pub use curve::MapCurve;
 pub use hatch::hatch_lines;

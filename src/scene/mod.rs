@@ -6,6 +6,7 @@
 mod bay;
 mod body;
 mod chart;
+mod drawing;
 mod film;
 mod map;
 mod order;
@@ -18,6 +19,7 @@ pub use bay::{
     bay_scene, lap_map, lap_scene,
 };
 pub use chart::{Bar, Lane, TimeChart, WindowBand, time_chart};
+pub use drawing::{HATCH_MM, SeamKind, hatch_of, inside_of, is_rear_lamp, is_shape_only};
 pub use map::{
     Badge, DefectClass, Fill, Here, LegendRow, LegendSymbol, MapScene, Overlay, PanelMark, Pin, PinShape, Waypoint,
     map_scene,

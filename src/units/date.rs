@@ -31,6 +31,10 @@ impl Date {
         civil::Date::new(year, month, day).ok().map(Self)
     }
 
+    pub(super) fn civil(self) -> civil::Date {
+        self.0
+    }
+
     /// Whole days to a later day; 0 where that is not later.
     pub fn days_until(self, later: Self) -> u32 {
         self.0.until(later.0).map_or(0, |span| u32::try_from(span.get_days()).unwrap_or(0))

@@ -10,12 +10,14 @@ mod date;
 pub(crate) mod fields;
 mod format;
 mod interval;
+mod moment;
 mod quantity;
 mod thickness;
 
 pub use date::Date;
 pub use format::{capital, clock, minutes, number};
 pub use interval::Interval;
+pub use moment::{DateOrder, Moment};
 pub use quantity::{
     Celsius, Decibels, GlossUnits, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
     RelativeHumidity, SquareMetres,

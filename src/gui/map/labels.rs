@@ -4,7 +4,7 @@
 use super::badges;
 use super::layout::{MapCache, PanelShape};
 use super::paint::{fill_color, to_screen};
-use crate::geometry::{ScreenPoint, Viewport};
+use crate::geometry::{ScreenPoint, ScreenRect, Viewport, free_place};
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::polish::Level;
@@ -30,6 +30,9 @@ const LEAST_BELOW: f32 = 10.0;
 const BAR: f32 = 9.0;
 /// With more labels than this beside the vehicle none is written there: what they stand for shows as the map is enlarged.
 const CROWD: usize = 20;
+
+/// The nearest that a label stands to what it belongs to.
+const NEAREST: f32 = 18.0;
 
 /// A label that was drawn.
 #[derive(Debug, Clone, Copy)]
@@ -108,7 +111,7 @@ pub(super) fn draw(
         return Labels { placed: taken, left_out: outside.len() };
     }
     for item in &outside {
-        if let Some(rect) = free_place(m, view, item, area, &taken) {
+        if let Some(rect) = place_beside(m, view, item, area, &taken) {
             leader(paint, item, rect);
             taken.push(Placed { panel: item.panel, rect, inside: false });
         }
@@ -228,33 +231,19 @@ fn outside_size(paint: &Painter, mark: &PanelMark) -> Vec2 {
 }
 
 /// The nearest place beside a panel where a label covers no other one; rather off the vehicle than on it.
-fn free_place(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, taken: &[Placed]) -> Option<Rect> {
-    const TURNS: u8 = 24;
-    let on_vehicle = |rect: Rect| {
-        let corners = [rect.left_top(), rect.right_top(), rect.left_bottom(), rect.right_bottom(), rect.center()];
-        let hits = |p: Pos2| m.template.contour().iter().any(|c| c.contains(view.to_map(ScreenPoint::new(p.x, p.y))));
-        corners.into_iter().filter(|p| hits(*p)).count()
+fn place_beside(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, taken: &[Placed]) -> Option<Rect> {
+    let egui = |r: ScreenRect| Rect::from_min_max(pos2(r.min.x, r.min.y), pos2(r.max.x, r.max.y));
+    let point = |p: Pos2| ScreenPoint::new(p.x, p.y);
+    let on_vehicle = |rect: ScreenRect| {
+        let corners =
+            [rect.min, point(egui(rect).right_top()), point(egui(rect).left_bottom()), rect.max, rect.center()];
+        let hits = |p: ScreenPoint| m.template.contour().iter().any(|c| c.contains(view.to_map(p)));
+        12.0 * corners.into_iter().filter(|p| hits(*p)).count() as f32
     };
-    let mut best: Option<(f32, Rect)> = None;
-    for distance in [18.0_f32, 26.0, 36.0, 48.0, 62.0, 78.0, 96.0, 116.0, 140.0] {
-        if best.is_some_and(|(least, _)| distance >= least) {
-            break; // the distance alone costs as much already
-        }
-        for turn in 0..TURNS {
-            let angle = std::f32::consts::TAU * f32::from(turn) / f32::from(TURNS);
-            let reach =
-                vec2(angle.cos() * (distance + item.size.x / 2.0), angle.sin() * (distance + item.size.y / 2.0));
-            let rect = Rect::from_center_size(item.from + reach, item.size);
-            if !area.contains_rect(rect) || taken.iter().any(|t| t.rect.expand(2.0).intersects(rect)) {
-                continue;
-            }
-            let cost = distance + 12.0 * on_vehicle(rect) as f32;
-            if best.is_none_or(|(least, _)| cost < least) {
-                best = Some((cost, rect));
-            }
-        }
-    }
-    best.map(|(_, rect)| rect)
+    let is_free = |rect: ScreenRect| !taken.iter().any(|t| t.rect.expand(2.0).intersects(egui(rect)));
+    let size = euclid::vec2(item.size.x, item.size.y);
+    let area = ScreenRect::new(point(area.min), point(area.max));
+    free_place(point(item.from), size, area, NEAREST, is_free, on_vehicle).map(egui)
 }
 
 /// A label beside the vehicle with a line to its panel.

@@ -3,7 +3,8 @@
 
 use super::picture::{Memo, Picture};
 use crate::geometry::{LabelPlace, MapCurve, MapPoint, Outline, hatch_lines};
-use crate::vehicle::{Feature, FeatureKind, FeatureShape, Seam, Template};
+use crate::scene::{HATCH_MM, SeamKind, inside_of};
+use crate::vehicle::{Feature, FeatureKind, Template};
 use eframe::egui::Vec2;
 use lyon::lyon_tessellation::{BuffersBuilder, FillOptions, FillTessellator, FillVertex, VertexBuffers};
 use std::cell::OnceCell;
@@ -54,17 +55,6 @@ pub(super) struct SeamShape {
     pub(super) kind: SeamKind,
 }
 
-/// What a line between panels is on the vehicle.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-pub(super) enum SeamKind {
-    /// The outer edge.
-    Contour,
-    /// A gap between two panels.
-    Gap,
-    /// The middle of one piece that is worked in two halves.
-    Middle,
-}
-
 /// What is drawn on panels.
 #[derive(Debug)]
 pub(super) struct Decor {
@@ -77,9 +67,6 @@ pub(super) struct Decor {
 
 /// Width by height of label boxes that are looked up.
 const ASPECTS: [f32; 4] = [1.0, 1.8, 3.2, 5.5];
-
-/// Hatch distances in mm for the levels above "Leave": the denser, the harder the work.
-const HATCH_MM: [f32; 4] = [110.0, 66.0, 40.0, 24.0];
 
 impl MapCache {
     /// Makes the cache fit a template at a scale in points per mm.
@@ -109,7 +96,7 @@ impl MapCache {
         self.seams = template
             .seams
             .iter()
-            .map(|seam| SeamShape { points: polyline(&[seam.curve], tolerance), kind: kind_of(seam, template) })
+            .map(|seam| SeamShape { points: polyline(&[seam.curve], tolerance), kind: SeamKind::of(seam, template) })
             .collect();
         self.decor = template.features.iter().map(|feature| decor(&mut fill, feature, tolerance)).collect();
         self.key = Some((Arc::clone(template), step));
@@ -126,29 +113,9 @@ fn triangles(fill: &mut FillTessellator, outline: &Outline, tolerance: f32) -> (
     (buffers.vertices, buffers.indices)
 }
 
-fn kind_of(seam: &Seam, template: &Template) -> SeamKind {
-    let Some(right) = seam.right else { return SeamKind::Contour };
-    let (a, b) = (&template.panels[seam.left], &template.panels[right]);
-    let halves = a.part == b.part && a.number == b.number && a.side == b.side.opposite() && a.side != b.side;
-    if halves { SeamKind::Middle } else { SeamKind::Gap }
-}
-
 fn decor(fill: &mut FillTessellator, feature: &Feature, tolerance: f32) -> Decor {
     let curves = feature.shape.curves();
-    let filled = matches!(
-        feature.kind,
-        FeatureKind::Grille | FeatureKind::Plate | FeatureKind::Lamp | FeatureKind::Mirror | FeatureKind::Emblem
-    );
-    let mut closed = curves.to_vec();
-    if let (FeatureShape::Stroke(_), Some(first), Some(last)) = (&feature.shape, curves.first(), curves.last()) {
-        // A line from the centreline to the centreline is half of a loop; its mirror image is the other half.
-        if first.from.y == 0.0 && last.to.y == 0.0 {
-            closed.push(MapCurve::line(last.to, first.from));
-        } else {
-            closed.clear();
-        }
-    }
-    let inside = Some(closed).filter(|c| filled && !c.is_empty()).and_then(|curves| Outline::new(curves).ok());
+    let inside = inside_of(feature);
     let (vertices, indices) = inside.map(|o| triangles(fill, &o, tolerance)).unwrap_or_default();
     Decor { kind: feature.kind, points: polyline(curves, tolerance), vertices, indices }
 }

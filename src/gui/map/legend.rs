@@ -1,12 +1,12 @@
 //! The legend under the map: only what is on the map.
 
-use super::paint::{fill_color, hatch_of};
+use super::paint::fill_color;
 use super::round::path;
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::{hatched, pin_symbol, worker_badge};
-use crate::scene::{Fill, LegendSymbol, MapScene};
+use crate::scene::{Fill, LegendSymbol, MapScene, hatch_of};
 use crate::vehicle::Surface;
 use eframe::egui::{Align2, FontId, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
 

@@ -1,14 +1,13 @@
 //! From a scene to shapes on the screen.
 
 use super::labels::Placed;
-use super::layout::{MapCache, SeamKind};
+use super::layout::MapCache;
 use crate::geometry::{MapPoint, Viewport};
 use crate::gui::action::Model;
 use crate::gui::theme::{self, Palette};
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::pin_symbol;
-use crate::polish::Level;
-use crate::scene::{Fill, MapScene, Overlay, PinShape};
+use crate::scene::{Fill, MapScene, Overlay, PinShape, SeamKind, hatch_of, is_rear_lamp, is_shape_only};
 use crate::vehicle::{FeatureKind, Surface};
 use eframe::egui::epaint::{CircleShape, Mesh, Vertex, WHITE_UV};
 use eframe::egui::{Align2, Color32, FontId, Painter, Pos2, Rect, Shape, Stroke, pos2, vec2};
@@ -21,10 +20,8 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
     for wheel in &m.template.wheels {
         draw_wheel(paint, p, screen(wheel.centre), wheel.radius * view.scale());
     }
-    let middle = m.template.length.mm() as f32 / 2.0;
     for ((shape, mark), panel) in cache.panels.iter().zip(&scene.panels).zip(&m.template.panels) {
-        let rear = panel.surface == Surface::Lamp && panel.label.centre.x > middle;
-        let fill = if rear { rear_lamp(p, mark.fill) } else { fill_color(p, mark.fill) };
+        let fill = if is_rear_lamp(panel, m.template) { rear_lamp(p, mark.fill) } else { fill_color(p, mark.fill) };
         paint.add(filled(view, &shape.vertices, &shape.indices, fill));
         if let Some(hatch) = hatch_of(mark.fill) {
             for (from, to) in &shape.hatches[hatch] {
@@ -44,11 +41,10 @@ pub(super) fn vehicle(paint: &Painter, m: &Model<'_>, cache: &MapCache, view: &V
     let line = |points: &[MapPoint]| points.iter().map(|p| screen(*p)).collect::<Vec<Pos2>>();
     for decor in &cache.decor {
         // What one can take hold of is drawn a little stronger than what is only a shape of the sheet metal.
-        let shape_only = matches!(decor.kind, FeatureKind::BodyLine | FeatureKind::Edge | FeatureKind::Trim);
-        let color = if shape_only { p.quiet } else { p.seam };
+        let color = if is_shape_only(decor.kind) { p.quiet } else { p.seam };
         paint.add(Shape::line(line(&decor.points), Stroke::new(FINE * p.line, color)));
     }
-    for kind in [SeamKind::Middle, SeamKind::Gap, SeamKind::Contour] {
+    for kind in SeamKind::ALL {
         for seam in cache.seams.iter().filter(|s| s.kind == kind) {
             let points = line(&seam.points);
             match kind {
@@ -194,15 +190,5 @@ fn rear_lamp(p: &Palette, fill: Fill) -> Color32 {
         Fill::Plain(Surface::Lamp) => p.rear_lamp,
         Fill::Turn(Surface::Lamp, share) => turn(p, p.rear_lamp, share),
         other => fill_color(p, other),
-    }
-}
-
-/// Which hatch a fill has, sparse to dense.
-pub(super) fn hatch_of(fill: Fill) -> Option<usize> {
-    match fill {
-        Fill::Level(Level::Leave) => None,
-        Fill::Level(level) => Some((level as usize).saturating_sub(1).min(3)),
-        Fill::Wet => Some(0),
-        _ => None,
     }
 }

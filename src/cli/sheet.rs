@@ -1,0 +1,122 @@
+//! `lapwright sheet customer|crew|record [JOB] --out FILE`
+
+use super::args::{Locale, PaperSize, Which};
+use super::{Exit, Failure, Output, args, open, order};
+use crate::file::{RealDisk, write_export};
+use crate::insight::Insight;
+use crate::sheets::{self, MissingCharacters, Options, Paper, Sheet, SheetInput, job_code, missing_characters};
+use crate::units::DateOrder;
+use crate::vehicle::Naming;
+use crate::work::{Clock, WallClock};
+use std::path::Path;
+
+/// What a file is, by its ending.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Kind {
+    Pdf,
+    Html,
+    List,
+    Calendar,
+}
+
+/// Writes a sheet.
+pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Failure> {
+    let kind = kind(args.which, &args.out)?;
+    if args.costs && args.which != Which::Customer {
+        return Err(Failure::new("--costs is for the customer sheet", "leave --costs out"));
+    }
+    let loaded = open(args.job.as_deref())?;
+    let insight = Insight::new(&loaded.job, &loaded.template);
+    let wants_orders = kind != Kind::Calendar;
+    let (coating, mut none) = if wants_orders { order::coating(&loaded, &insight) } else { Default::default() };
+    let (polishing, why) = if wants_orders { order::polishing(&loaded, &insight) } else { Default::default() };
+    none.extend(why);
+    let (naming, dates) = match args.locale {
+        Locale::Uk => (Naming::Uk, DateOrder::DayFirst),
+        Locale::Us => (Naming::Us, DateOrder::MonthFirst),
+    };
+    let input = SheetInput {
+        job: &loaded.job,
+        template: &loaded.template,
+        insight: &insight,
+        order: &coating,
+        polishing: polishing.as_ref(),
+        options: Options { naming, dates, costs: args.costs, done_at: args.done },
+    };
+    let bytes = match kind {
+        Kind::List => sheets::crew_list(&input).map_err(fault)?.into_bytes(),
+        Kind::Calendar => {
+            let day = "the job has no day, so there is nothing to count the care times from";
+            let hint = "enter the day of the work in Job, or as `date` in the file";
+            let calendar = sheets::calendar(&input, &job_code(&loaded.job), &stamp());
+            calendar.ok_or_else(|| Failure::new(day, hint))?.into_bytes()
+        }
+        Kind::Pdf => {
+            let sheet = sheet(args.which, &input);
+            let missing = missing_characters(&sheet);
+            if !missing.is_empty() {
+                return Err(unprintable(&missing));
+            }
+            let paper = if args.paper == PaperSize::A4 { Paper::A4 } else { Paper::Letter };
+            sheets::pdf(&sheet.pages(paper)).map_err(fault)?
+        }
+        Kind::Html => sheets::html(&sheet(args.which, &input)).into_bytes(),
+    };
+    write_export(&RealDisk, &args.out, &bytes)?;
+    let mut exit = Exit::Fine;
+    for conflict in none {
+        writeln!(out.notes, "no valid order: {conflict}")?;
+        exit = Exit::Findings;
+    }
+    Ok(exit)
+}
+
+fn sheet(which: Which, input: &SheetInput<'_>) -> Sheet {
+    match which {
+        Which::Customer => sheets::customer(input),
+        Which::Crew => sheets::crew(input),
+        Which::Record => sheets::record(input),
+    }
+}
+
+fn kind(which: Which, file: &Path) -> Result<Kind, Failure> {
+    match (ending(file).as_str(), which) {
+        ("pdf", _) => Ok(Kind::Pdf),
+        ("html", _) => Ok(Kind::Html),
+        ("csv", Which::Crew) => Ok(Kind::List),
+        ("ics", Which::Customer) => Ok(Kind::Calendar),
+        _ => {
+            let more = match which {
+                Which::Customer => ", or .ics for the care times",
+                Which::Crew => ", or .csv for the order as a list",
+                Which::Record => "",
+            };
+            let error = format!("\"{}\" has no ending that this sheet can be written as", file.display());
+            Err(Failure::new(error, format!("let the name end in .pdf or .html{more}")))
+        }
+    }
+}
+
+/// The ending of a file's name in small letters.
+pub(super) fn ending(file: &Path) -> String {
+    file.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default()
+}
+
+/// One line for all texts with characters that the font of the sheets lacks.
+fn unprintable(missing: &[MissingCharacters]) -> Failure {
+    let places: Vec<String> = missing.iter().map(ToString::to_string).collect();
+    Failure::new(
+        format!("the font of the sheets lacks some characters: {}", places.join("; ")),
+        "write these texts in Latin, Greek or Cyrillic letters, or write the sheet as .html",
+    )
+}
+
+pub(super) fn fault(error: impl std::fmt::Display) -> Failure {
+    Failure::new(error.to_string(), "report this as a fault of the program")
+}
+
+/// Now, as a calendar file says it.
+fn stamp() -> String {
+    let now = jiff::Timestamp::from_second(WallClock.now_s()).unwrap_or_default();
+    now.strftime("%Y%m%dT%H%M%SZ").to_string()
+}

@@ -1,0 +1,114 @@
+//! Crew cards: for each person, large, their own order of coating and of polishing with the map, and what to watch for.
+
+use super::input::{SheetInput, job_code};
+use super::model::{Block, Sheet, Table, TextSize};
+use super::pictures::{own_order, own_polishing};
+use crate::insight::{OrderRow, PolishRow, cautions, coating_amount};
+use crate::job::Role;
+use crate::units::clock;
+
+/// A card for every person of the crew, each from a page of its own.
+pub fn crew(input: &SheetInput<'_>) -> Sheet {
+    let title = "Crew cards".to_owned();
+    let mut sheet = Sheet { title, code: job_code(input.job), language: "en", blocks: Vec::new() };
+    for worker in 0..input.job.crew.len() {
+        sheet.blocks.push(Block::NewPage);
+        card(input, worker, &mut sheet);
+    }
+    sheet
+}
+
+fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
+    let job = input.job;
+    let member = &job.crew[worker];
+    sheet.heading(1, member.name.clone());
+    let roles: Vec<&str> = member.roles.iter().map(|r| r.verb()).collect();
+    sheet.facts(vec![
+        ("Vehicle", job.vehicle.description.clone()),
+        ("Number plate", job.vehicle.plate.clone()),
+        ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
+        ("Coating", format!("{} {}", member.name, roles.join(" and "))),
+    ]);
+    let coating: Vec<&OrderRow> = input.order.iter().filter(|r| r.worker == worker).collect();
+    let polishing: Vec<&PolishRow> =
+        input.polishing.map(|o| o.rows.iter().filter(|r| r.worker == worker).collect()).unwrap_or_default();
+    if coating.is_empty() && polishing.is_empty() {
+        sheet.text("Nothing is planned for this person.");
+    }
+    if !polishing.is_empty() {
+        sheet.heading(2, "Polishing");
+        sheet.blocks.push(Block::Figure(own_polishing(input, worker, 82.0)));
+        sheet.table(polish_list(input, &polishing));
+    }
+    if !coating.is_empty() {
+        sheet.blocks.push(Block::NewPage);
+        sheet.heading(2, format!("Coating: {}", member.name));
+        sheet.blocks.push(Block::Figure(own_order(input, worker, 95.0)));
+        sheet.facts(coating_facts(input));
+        sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
+        sheet.table(coat_list(input, &coating, member.roles.len() > 1));
+    }
+    sheet.heading(2, "Watch for");
+    sheet.list(cautions(job, input.template, input.insight));
+}
+
+fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {
+    let air = &input.insight.air;
+    let window = format!("{} to {} after applying", clock(air.window.min_s), clock(air.window.max_s));
+    let mut facts = vec![
+        ("Product", input.job.product.name.clone()),
+        ("Level", window),
+        ("Amount", format!("{:.0} in all", coating_amount(input.job, input.template))),
+    ];
+    facts.extend(air.stops.iter().map(|stop| ("Stop", stop.clone())));
+    facts.extend(air.notices.iter().map(|notice| ("Mind", notice.clone())));
+    facts
+}
+
+/// Number, panel, time: to be read from two metres.
+fn coat_list(input: &SheetInput<'_>, rows: &[&OrderRow], both_roles: bool) -> Table {
+    let layers = rows.iter().any(|r| r.layer > 1);
+    let mut table = Table::new(TextSize::Large, &[("No.", true, 0.0), ("Panel", false, 1.0), ("From", true, 0.0)]);
+    for (place, row) in rows.iter().enumerate() {
+        let mut panel = input.name(row.panel).replacen(", ", " ", 1);
+        if both_roles {
+            panel = match row.role {
+                Role::Apply => format!("Apply: {panel}"),
+                Role::Level => format!("Level: {panel}"),
+            };
+        }
+        if layers {
+            panel = format!("{panel}, layer {}", row.layer);
+        }
+        table.row([(place + 1).to_string(), panel, clock(row.at.start)]);
+    }
+    table
+}
+
+/// Stops with their steps and passes, a day after the other.
+fn polish_list(input: &SheetInput<'_>, rows: &[&PolishRow]) -> Table {
+    let mut table = Table::new(
+        TextSize::Normal,
+        &[("Stop", true, 0.0), ("Panel", false, 0.8), ("Steps", false, 1.4), ("From", true, 0.0)],
+    );
+    for stop in rows.chunk_by(|a, b| a.stop == b.stop) {
+        let Some(first) = stop.first() else { continue };
+        let steps: Vec<String> = stop.iter().map(|row| step(input, row)).collect();
+        let name = input.name(first.panel).replacen(", ", " ", 1);
+        table.row([first.stop.to_string(), name, steps.join("\n"), clock(first.at.start)]);
+    }
+    table
+}
+
+/// A step with its passes.
+fn step(input: &SheetInput<'_>, row: &PolishRow) -> String {
+    let plan = &input.insight.panels[row.panel].polish;
+    if row.local {
+        return format!("{}, at one place only", row.name);
+    }
+    match plan.steps.iter().find(|s| s.name == row.name && s.kind == row.kind) {
+        Some(step) if step.passes == 1 => format!("{}, 1 pass", row.name),
+        Some(step) => format!("{}, {} passes", row.name, step.passes),
+        None => row.name.clone(),
+    }
+}

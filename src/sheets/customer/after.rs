@@ -1,0 +1,52 @@
+//! Before and after, where the vehicle was read twice.
+
+use crate::measure::{GlossGeometry, Visibility, compare_gloss};
+use crate::sheets::input::SheetInput;
+use crate::sheets::model::{Sheet, Table, TextSize};
+
+/// Thickness and gloss before and after; nothing without a second survey.
+pub(super) fn before_and_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
+    let film = film(input);
+    let gloss = gloss(input);
+    if film.rows.is_empty() && gloss.rows.is_empty() {
+        return;
+    }
+    sheet.heading(2, "Before and after");
+    sheet.table(film);
+    sheet.table(gloss);
+}
+
+fn film(input: &SheetInput<'_>) -> Table {
+    let mut table = Table::new(
+        TextSize::Normal,
+        &[("Panel", false, 1.0), ("Paint before", true, 0.0), ("Paint after", true, 0.0), ("Polished off", true, 0.0)],
+    );
+    for (index, insight) in input.insight.panels.iter().enumerate() {
+        let (Some(before), Some(after)) = (&insight.film, &insight.after) else { continue };
+        let Some(now) = &after.read.film else { continue };
+        let shown = after.removal.as_ref().is_some_and(|r| r.visibility == Visibility::Shown);
+        let went = if shown { format!("about {:.1}", after.went.likely) } else { "too little to read".to_owned() };
+        let mean = |v: f64| format!("{v:.0}\u{202f}µm");
+        table.row([input.name(index).replacen(", ", " ", 1), mean(before.mean), mean(now.mean), went]);
+    }
+    table
+}
+
+fn gloss(input: &SheetInput<'_>) -> Table {
+    let mut table = Table::new(TextSize::Normal, &[("Panel", false, 0.0), ("Gloss, in gloss units", false, 1.0)]);
+    for (index, panel) in input.template.panels.iter().enumerate() {
+        let Some(record) = input.job.record(&panel.id) else { continue };
+        let at = |geometry: GlossGeometry, after: bool| -> Vec<f64> {
+            let stage = |survey: u32| input.job.surveys.get(survey as usize).map(|s| s.stage);
+            let wanted = if after { crate::job::SurveyStage::After } else { crate::job::SurveyStage::Before };
+            let mine = record.gloss.iter().filter(|g| g.geometry == geometry && stage(g.survey) == Some(wanted));
+            mine.map(|g| g.gloss_gu.gu()).collect()
+        };
+        let compared = GlossGeometry::ALL.into_iter().filter_map(|g| compare_gloss(g, &at(g, false), &at(g, true)));
+        let told: Vec<String> = compared.map(|c| c.text).collect();
+        if !told.is_empty() {
+            table.row([input.name(index).replacen(", ", " ", 1), told.join(" ")]);
+        }
+    }
+    table
+}

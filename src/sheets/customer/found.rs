@@ -1,0 +1,65 @@
+//! What was found, as sentences.
+
+use crate::job::SurveyStage;
+use crate::polish::{DefectKind, PaintHistory};
+use crate::sheets::input::SheetInput;
+use crate::units::capital;
+use crate::vehicle::Surface;
+
+/// What was found on the vehicle before any work: marks by kind, thickness, earlier paint.
+pub(super) fn found(input: &SheetInput<'_>) -> Vec<String> {
+    let mut list = marks(input);
+    if list.is_empty() {
+        list.push("No marks were noted.".to_owned());
+    }
+    list.extend(thickness(input));
+    list.extend(painted_before(input));
+    list
+}
+
+fn marks(input: &SheetInput<'_>) -> Vec<String> {
+    let with = |kind: DefectKind| -> Vec<usize> {
+        let has = |panel: &crate::vehicle::Panel| {
+            input.job.record(&panel.id).is_some_and(|r| r.defects.iter().any(|d| d.kind == kind))
+        };
+        (0..input.template.panels.len()).filter(|&i| has(&input.template.panels[i])).collect()
+    };
+    let named = |kind: &DefectKind| {
+        let panels = with(*kind);
+        (!panels.is_empty()).then(|| format!("{}: {}.", capital(kind.name()), input.names(&panels)))
+    };
+    DefectKind::ALL.iter().filter_map(named).collect()
+}
+
+fn thickness(input: &SheetInput<'_>) -> Vec<String> {
+    let painted: Vec<usize> =
+        (0..input.template.panels.len()).filter(|&i| input.template.panels[i].surface == Surface::Paint).collect();
+    let read: Vec<usize> = painted.iter().copied().filter(|&i| input.insight.panels[i].film.is_some()).collect();
+    let readings: usize = read.iter().filter_map(|&i| input.insight.panels[i].film.as_ref()).map(|f| f.n).sum();
+    if read.is_empty() {
+        return vec!["The thickness of the paint was not read, so nothing is polished off.".to_owned()];
+    }
+    let of_survey = input.job.surveys.iter().find(|s| s.stage == SurveyStage::Before && !s.date.is_empty());
+    let when = of_survey.map(|s| format!(" ({})", s.date)).unwrap_or_default();
+    let mut list = vec![format!(
+        "The thickness of the paint was read {readings} times on {} of {} painted panels{when}. What may be polished off follows from \
+         the thinnest that is to be expected there.",
+        read.len(),
+        painted.len()
+    )];
+    let blind: Vec<usize> = painted.iter().copied().filter(|&i| input.insight.panels[i].unreadable.is_some()).collect();
+    if !blind.is_empty() {
+        list.push(format!(
+            "Our gauge can't read these, because of what lies under their paint: {}.",
+            input.names(&blind)
+        ));
+    }
+    list
+}
+
+fn painted_before(input: &SheetInput<'_>) -> Option<String> {
+    let again = |h| matches!(h, PaintHistory::Refinished | PaintHistory::FreshRefinish { .. });
+    let is = |i: &usize| input.job.record(&input.template.panels[*i].id).is_some_and(|r| again(r.history));
+    let panels: Vec<usize> = (0..input.template.panels.len()).filter(is).collect();
+    (!panels.is_empty()).then(|| format!("Painted again at some time before: {}.", input.names(&panels)))
+}

@@ -1,0 +1,193 @@
+//! The customer sheet: what was found, what will be done, what won't and why, and how to look after it. Plain words, no figures of the
+//! shop, none of its notes.
+
+mod after;
+mod found;
+mod stays;
+
+use super::calendar::care;
+use super::input::{SheetInput, job_code};
+use super::model::{Block, Sheet, Table, TextSize};
+use super::pictures::drawn;
+use crate::coat::DROPPINGS_ADVICE;
+use crate::insight::{coated_panels, shop_cost, supplies};
+use crate::polish::Level;
+use crate::scene::{Overlay, map_scene};
+use crate::units::capital;
+use crate::vehicle::Surface;
+
+/// What they agree to.
+const CONSENT: &str = "I have read this sheet and agree to the work described here. I know that polishing takes off a little of the clear \
+                       coat for good.";
+
+/// The sheet for the customer.
+pub fn customer(input: &SheetInput<'_>) -> Sheet {
+    let job = input.job;
+    let done = input.insight.panels.iter().any(|p| p.after.is_some());
+    let title = if done { "Your vehicle: what was done" } else { "Your vehicle: what we found and what we will do" };
+    let mut sheet = Sheet { title: title.to_owned(), code: job_code(job), language: "en", blocks: Vec::new() };
+    sheet.heading(1, title);
+    sheet.facts(vec![
+        ("Vehicle", job.vehicle.description.clone()),
+        ("Number plate", job.vehicle.plate.clone()),
+        ("For", job.customer.name.clone()),
+        ("You asked for", job.customer.wishes.clone()),
+        ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
+    ]);
+    let overlay = if input.insight.panels.iter().any(|p| !p.polish.steps.is_empty()) {
+        Overlay::Polish
+    } else {
+        Overlay::Defects
+    };
+    let mut scene = map_scene(job, input.template, input.insight, overlay, input.order);
+    if overlay == Overlay::Polish {
+        plain_levels(&mut scene);
+    }
+    let picture =
+        if overlay == Overlay::Polish { "How hard each panel is polished" } else { "What was found, and where" };
+    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, 118.0, 2.9)));
+    sheet.heading(2, "What we found");
+    sheet.list(found::found(input));
+    sheet.heading(2, if done { "What was done" } else { "What will be done" });
+    sheet.table(work(input));
+    stays::stays(input, &mut sheet);
+    after::before_and_after(input, &mut sheet);
+    if input.options.costs {
+        costs(input, &mut sheet);
+    }
+    look_after(input, &mut sheet);
+    sheet.heading(2, "Please mind");
+    sheet.list(cautions(input));
+    sheet.heading(2, "Your consent");
+    sheet.text(CONSENT);
+    sheet.blocks.push(Block::FillIn(vec!["Name".to_owned(), "Date".to_owned(), "Signature".to_owned()]));
+    sheet
+}
+
+/// Levels in words that need no explanation; no bars of budgets.
+fn plain_levels(scene: &mut crate::scene::MapScene) {
+    use crate::scene::{Fill, LegendSymbol};
+    for mark in &mut scene.panels {
+        mark.budget_used = None;
+        if let Fill::Level(level) = mark.fill {
+            short(level).clone_into(&mut mark.value);
+        }
+    }
+    scene.pins.clear();
+    scene.legend.retain(|row| row.symbol != LegendSymbol::Budget);
+    for row in &mut scene.legend {
+        if let LegendSymbol::Fill(Fill::Level(level)) = row.symbol {
+            in_words(level).clone_into(&mut row.text);
+        }
+    }
+}
+
+/// On a map.
+fn short(level: Level) -> &'static str {
+    match level {
+        Level::Leave => "as it is",
+        Level::Gloss => "gloss",
+        Level::OneStep => "once",
+        Level::TwoStep => "several steps",
+        Level::SandAndPolish => "wet sanded",
+    }
+}
+
+fn in_words(level: Level) -> &'static str {
+    match level {
+        Level::Leave => "Left as it is",
+        Level::Gloss => "Polished gently for gloss",
+        Level::OneStep => "Polished once",
+        Level::TwoStep => "Polished in several steps",
+        Level::SandAndPolish => "Wet sanded, then polished",
+    }
+}
+
+/// What is done to which panels, hardest first.
+fn work(input: &SheetInput<'_>) -> Table {
+    let mut table = Table::new(TextSize::Normal, &[("Work", false, 0.0), ("Panels", false, 1.0)]);
+    let panels = || input.template.panels.iter().zip(&input.insight.panels).enumerate();
+    for level in Level::ALL.into_iter().rev() {
+        let mine: Vec<usize> = panels()
+            .filter(|(_, (p, i))| p.surface == Surface::Paint && i.polish.level == level)
+            .map(|(k, _)| k)
+            .collect();
+        if !mine.is_empty() {
+            table.row([in_words(level).to_owned(), input.names(&mine)]);
+        }
+    }
+    let coated = coated_panels(input.job, input.template);
+    if !coated.is_empty() {
+        let left: Vec<usize> = (0..input.template.panels.len()).filter(|i| !coated.contains(i)).collect();
+        let layers = match input.job.product.layers {
+            0 | 1 => "Coated".to_owned(),
+            n => format!("Coated in {n} layers"),
+        };
+        let which = if left.is_empty() { "All panels".to_owned() } else { format!("All but: {}", input.names(&left)) };
+        table.row([layers, which]);
+    }
+    table
+}
+
+fn costs(input: &SheetInput<'_>, sheet: &mut Sheet) {
+    let used = supplies(input.job, input.template, input.insight);
+    let cost = shop_cost(input.job, input.insight, &used, input.polishing.map(|o| o.takes));
+    let prices = &input.job.shop.prices;
+    let money = |value: f64| format!("{value:.2}\u{202f}{}", prices.currency);
+    let mut table = Table::new(TextSize::Normal, &[("Cost of polishing", false, 1.0), ("Amount", true, 0.0)]);
+    table.row(["Work".to_owned(), money(cost.labour)]);
+    table.row(["Pads, polish and towels".to_owned(), money(cost.pads + cost.polish + cost.towels)]);
+    table.row(["Together".to_owned(), money(cost.total())]);
+    sheet.heading(2, "Costs");
+    sheet.table(table);
+}
+
+fn look_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
+    if coated_panels(input.job, input.template).is_empty() {
+        return;
+    }
+    sheet.heading(2, "Looking after it");
+    match input.done() {
+        Some(done) => sheet.text(format!(
+            "Counted from {}, when the last panel is to be finished. If it gets later, everything moves by as much.",
+            done.in_words(input.options.dates)
+        )),
+        None => sheet.text("Counted from the moment when the last panel is finished."),
+    }
+    let mut table = Table::new(TextSize::Normal, &[("When", false, 0.0), ("What", false, 1.0)]);
+    for (when, what) in care(input) {
+        table.row([when, what]);
+    }
+    sheet.table(table);
+    sheet.list(vec![
+        DROPPINGS_ADVICE.to_owned(),
+        "Until it is fully hard: no strong cleaners, no washing brushes, and dry water off before it dries by itself."
+            .to_owned(),
+    ]);
+}
+
+/// For somebody who owns the vehicle, not for those who work on it. Common practice, no source.
+fn cautions(input: &SheetInput<'_>) -> Vec<String> {
+    let coated = coated_panels(input.job, input.template);
+    let is = |surface| coated.iter().any(|&i| input.template.panels[i].surface == surface);
+    let mut list = vec![
+        "Polishing can't fill chips, can't bring back paint that is gone, and can't make failing paint sound.".to_owned(),
+        "Our gauge reads all layers above the metal together. How much of that is clear coat we assume, with care; we don't measure it."
+            .to_owned(),
+    ];
+    if !coated.is_empty() {
+        list.push(
+            "A coating makes washing easier and keeps gloss longer. It doesn't stop stone chips, dents or scratches from \
+             keys and brushes, and it still wants washing."
+                .to_owned(),
+        );
+    }
+    if is(Surface::Glass) {
+        list.push("Coated glass: try the wipers before you drive; if they judder, tell us.".to_owned());
+    }
+    list.push(format!(
+        "{} and the maker's sheet for the coating come before anything said here.",
+        capital("local rules")
+    ));
+    list
+}

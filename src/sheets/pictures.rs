@@ -1,0 +1,87 @@
+//! The pictures that stand on sheets, with what they show in words.
+
+use super::input::SheetInput;
+use super::map::{self, MapStyle};
+use super::model::Figure;
+use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
+
+/// Width of a column of A4, mm; the narrowest of all papers.
+pub(super) const COLUMN: f32 = 180.0;
+
+/// The map under an overlay, with its legend, as wide as a column.
+pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
+    let scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
+    let title = match overlay {
+        Overlay::Film => "Film thickness",
+        Overlay::Defects => "What was found",
+        Overlay::Polish => "What will be polished",
+        Overlay::Order => "Order of coating",
+        Overlay::Body => "The vehicle",
+    };
+    drawn(input, &scene, title, 150.0, 2.9)
+}
+
+/// A scene with a title. `most_height` is without the legend.
+pub(super) fn drawn(input: &SheetInput<'_>, scene: &MapScene, title: &str, most_height: f32, badge: f32) -> Figure {
+    let words = words(input, scene, title);
+    map::figure(input.template, scene, &MapStyle { title, words: &words, width: COLUMN, most_height, badge })
+}
+
+/// The map of one worker's own coating order.
+pub(super) fn own_order(input: &SheetInput<'_>, worker: usize, most_height: f32) -> Figure {
+    let mut scene = map_scene(input.job, input.template, input.insight, Overlay::Order, input.order);
+    only(&mut scene, worker);
+    drawn(input, &scene, &format!("Where {} works, in which order", input.job.crew[worker].name), most_height, 3.6)
+}
+
+/// The map of one worker's own polishing stops.
+pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize, most_height: f32) -> Figure {
+    let mut scene = polish_order_map(input.job, input.template, input.insight, input.polishing);
+    only(&mut scene, worker);
+    drawn(input, &scene, &format!("Where {} polishes, in which order", input.job.crew[worker].name), most_height, 3.6)
+}
+
+/// Leaves only one worker's numbers; shades by turn would be those of everybody.
+fn only(scene: &mut MapScene, worker: usize) {
+    use crate::scene::{Fill, LegendSymbol};
+    for mark in &mut scene.panels {
+        mark.badges.retain(|b| b.worker == worker);
+        if let Fill::Turn(surface, _) = mark.fill {
+            mark.fill = Fill::Plain(surface);
+        }
+    }
+    scene.legend.retain(|row| match row.symbol {
+        LegendSymbol::Worker(of) => of == worker,
+        LegendSymbol::Turns => false,
+        _ => true,
+    });
+}
+
+/// What a map shows, for those who can't see it: a value or the numbers of every panel that has any.
+fn words(input: &SheetInput<'_>, scene: &MapScene, title: &str) -> String {
+    let mut said = format!("{title}: the vehicle unfolded flat, front at the left.");
+    let mut panels: Vec<String> = Vec::new();
+    for (index, mark) in scene.panels.iter().enumerate() {
+        let what = if !mark.badges.is_empty() {
+            let number = |b: &crate::scene::Badge| format!("{} {}", input.job.crew[b.worker].name, b.number);
+            mark.badges.iter().map(number).collect::<Vec<_>>().join(" and ")
+        } else if scene.overlay == Overlay::Defects {
+            match scene.pins.iter().filter(|p| p.panel == index).count() {
+                0 => continue,
+                1 => "1 mark".to_owned(),
+                n => format!("{n} marks"),
+            }
+        } else if mark.value.is_empty() {
+            continue;
+        } else {
+            mark.value.clone()
+        };
+        panels.push(format!("{} {what}", input.name(index).replacen(", ", " ", 1)));
+    }
+    if !panels.is_empty() {
+        said.push(' ');
+        said.push_str(&panels.join("; "));
+        said.push('.');
+    }
+    said
+}

@@ -1,0 +1,140 @@
+//! What must stand on a sheet, and what must not.
+
+use super::jobs::{Case, coach, empty, read_twice};
+use lapwright::job::Job;
+use lapwright::polish::{LedgerEntry, RemovalSource};
+use lapwright::sheets::{self, Sheet, missing_characters};
+use lapwright::units::Micrometres;
+use std::sync::Arc;
+
+fn words(sheet: &Sheet) -> String {
+    sheet.texts().into_iter().map(|(_, text)| text.to_owned()).collect::<Vec<_>>().join("\n")
+}
+
+/// Writes a marker into every text that is for the shop alone; answers them.
+fn mark(job: &mut Job) -> Vec<&'static str> {
+    job.name = "INTERNALjobname".to_owned();
+    job.vehicle.history = "INTERNALhistory".to_owned();
+    job.surveys[0].taken_by = "INTERNALreader".to_owned();
+    job.shop.prices.currency = "INTERNALmoney".to_owned();
+    for (index, record) in job.panels.values_mut().enumerate() {
+        let record = Arc::make_mut(record);
+        record.note = "INTERNALpanelnote".to_owned();
+        for spot in &mut record.spots {
+            spot.note = "INTERNALspotnote".to_owned();
+        }
+        for defect in &mut record.defects {
+            defect.note = "INTERNALdefectnote".to_owned();
+        }
+        if index == 0 {
+            let (removed_um, upper_um) = (Micrometres::of(0.1), Micrometres::of(0.2));
+            let visit = "INTERNALvisit".to_owned();
+            record.removals.entries.push(LedgerEntry { visit, removed_um, upper_um, source: RemovalSource::Told });
+        }
+    }
+    vec![
+        "INTERNALjobname",
+        "INTERNALhistory",
+        "INTERNALreader",
+        "INTERNALpanelnote",
+        "INTERNALspotnote",
+        "INTERNALdefectnote",
+        "INTERNALvisit",
+    ]
+}
+
+#[test]
+fn nothing_of_the_shop_stands_on_the_customer_sheet_and_all_of_it_in_the_record() {
+    let mut markers = Vec::new();
+    let case = Case::sample(|job| {
+        read_twice(job);
+        markers = mark(job);
+    });
+    let customer = sheets::customer(&case.input());
+    let pdf = sheets::pdf(&customer.pages(sheets::Paper::A4)).unwrap();
+    let document = lopdf::Document::load_mem(&pdf).unwrap();
+    let pages: Vec<u32> = document.get_pages().keys().copied().collect();
+    let printed: String = document.extract_text(&pages).unwrap().split_whitespace().collect();
+    for (what, text) in [("PDF", printed), ("HTML", sheets::html(&customer)), ("sheet", words(&customer))] {
+        assert!(text.contains("INTERNAL") || !text.is_empty());
+        assert!(!text.contains("INTERNAL"), "{what}: {}", &text[text.find("INTERNAL").unwrap()..][..40]);
+    }
+    let record = words(&sheets::record(&case.input()));
+    for marker in markers {
+        assert!(record.contains(marker), "{marker} is missing in the record");
+    }
+    assert!(!record.contains("INTERNALmoney"), "prices stand on no record");
+}
+
+#[test]
+fn costs_stand_on_the_customer_sheet_only_when_asked_for() {
+    let mut case = Case::sample(|_| ());
+    assert!(!words(&sheets::customer(&case.input())).contains("EUR"));
+    case.options.costs = true;
+    let text = words(&sheets::customer(&case.input()));
+    assert!(text.contains("Costs") && text.contains("\u{202f}EUR"));
+}
+
+#[test]
+fn before_and_after_stand_there_when_the_vehicle_was_read_twice() {
+    let once = words(&sheets::customer(&Case::sample(|_| ()).input()));
+    assert!(!once.contains("Before and after"));
+    let twice = words(&sheets::customer(&Case::sample(read_twice).input()));
+    assert!(twice.contains("Before and after") && twice.contains("What was done"));
+    // Every spot was made 2 µm thinner.
+    assert!(twice.contains("about 2.0\u{202f}µm"), "{twice}");
+}
+
+#[test]
+fn every_reading_and_every_defect_is_in_the_record() {
+    let case = Case::sample(|_| ());
+    let sheet = sheets::record(&case.input());
+    let tables: Vec<_> =
+        sheet.blocks.iter().filter_map(|b| if let sheets::Block::Table(t) = b { Some(t) } else { None }).collect();
+    let with = |head: &str| tables.iter().find(|t| t.columns.iter().any(|c| c.head == head)).expect(head);
+    let records = case.loaded.job.panels.values();
+    let spots: usize = records.clone().map(|r| r.spots.len()).sum();
+    assert_eq!(with("Readings, µm").rows.len(), spots);
+    let readings: usize = with("Readings, µm").rows.iter().map(|r| r[3].split_whitespace().count()).sum();
+    assert_eq!(readings, records.clone().map(|r| r.reading_count()).sum::<usize>());
+    assert_eq!(with("Defect").rows.len(), records.map(|r| r.defects.len()).sum::<usize>());
+}
+
+#[test]
+fn without_a_day_care_times_are_told_in_words() {
+    let text = words(&sheets::customer(&Case::sample(|job| job.date = None).input()));
+    assert!(text.contains("1 hour after the work") && text.contains("7 days after the work"), "{text}");
+}
+
+#[test]
+fn american_sheets_have_american_names_and_dates() {
+    let mut case = Case::sample(|_| ());
+    case.options.naming = lapwright::vehicle::Naming::Us;
+    case.options.dates = lapwright::units::DateOrder::MonthFirst;
+    let text = words(&sheets::customer(&case.input()));
+    assert!(text.contains("Hood") && !text.contains("Bonnet"));
+    assert!(text.contains("Thu, November 26, 2026, 6:00\u{202f}pm"));
+}
+
+#[test]
+fn characters_that_the_font_lacks_are_found_with_where_they_stand() {
+    let fine = Case::sample(|_| ());
+    for make in [sheets::customer, sheets::crew, sheets::record] {
+        assert_eq!(missing_characters(&make(&fine.input())), []);
+        assert_eq!(missing_characters(&make(&coach().input())), []);
+    }
+    let case = Case::sample(|job| job.customer.name = "李小龍 Lee".to_owned());
+    let found = missing_characters(&sheets::customer(&case.input()));
+    assert_eq!(found.len(), 1);
+    assert_eq!(found[0].text, "李小龍 Lee");
+    assert_eq!(found[0].characters.iter().collect::<String>(), "小李龍");
+    assert!(found[0].to_string().contains("U+674E"), "{}", found[0]);
+}
+
+#[test]
+fn an_empty_job_still_makes_sheets_that_say_so() {
+    let case = empty();
+    let text = words(&sheets::customer(&case.input()));
+    assert!(text.contains("No marks were noted") && !text.contains("Looking after it"));
+    assert!(words(&sheets::crew(&case.input())).contains("Nothing is planned for this person."));
+}
