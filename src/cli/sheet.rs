@@ -48,7 +48,7 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
         Kind::Calendar => {
             let day = "the job has no day, so there is nothing to count the care times from";
             let hint = "enter the day of the work in Job, or as `date` in the file";
-            let calendar = sheets::calendar(&input, &job_code(&loaded.job), &stamp());
+            let calendar = sheets::calendar(&input, &job_code(&loaded.job), &sheets::calendar_stamp(WallClock.now_s()));
             calendar.ok_or_else(|| Failure::new(day, hint))?.into_bytes()
         }
         Kind::Pdf => {
@@ -113,10 +113,4 @@ fn unprintable(missing: &[MissingCharacters]) -> Failure {
 
 pub(super) fn fault(error: impl std::fmt::Display) -> Failure {
     Failure::new(error.to_string(), "report this as a fault of the program")
-}
-
-/// Now, as a calendar file says it.
-fn stamp() -> String {
-    let now = jiff::Timestamp::from_second(WallClock.now_s()).unwrap_or_default();
-    now.strftime("%Y%m%dT%H%M%SZ").to_string()
 }

@@ -3,6 +3,7 @@
 use super::bay::{BayState, BayWish};
 use super::edit::VehicleWish;
 use super::entry::EntryWish;
+use super::handover::{HandoverState, HandoverWish};
 use super::import::ImportWish;
 use super::order::OrderState;
 use super::photos::Photos;
@@ -30,6 +31,7 @@ pub(super) struct Model<'a> {
     pub(super) rows: &'a [OrderRow],
     pub(super) polishing: &'a Polishing,
     pub(super) bay: &'a BayState,
+    pub(super) handover: &'a HandoverState,
     pub(super) practice: &'a PracticeState,
     pub(super) spots: &'a SpotPlaces,
     pub(super) photos: &'a Photos,
@@ -90,6 +92,8 @@ pub(super) enum Action {
     Vehicle(VehicleWish),
     /// Something happens in the bay.
     Bay(BayWish),
+    /// Shows and writes sheets.
+    Handover(HandoverWish),
     /// Lays, plays, answers while practising.
     Practice(PracticeWish),
     /// Does something outside the job.

@@ -7,6 +7,7 @@ use super::bodies::Bodies;
 use super::edit::{self, Editing};
 use super::entry;
 use super::files::{Answer, Asked};
+use super::handover::{HandoverState, big_screen_ui, pages_ui};
 use super::import::{ImportDraft, import_ui};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
@@ -45,6 +46,7 @@ pub struct App {
     pub(super) rows: Vec<OrderRow>,
     pub(super) polishing: Polishing,
     pub(super) bay: BayState,
+    pub(super) handover: HandoverState,
     pub(super) practice: PracticeState,
     pub(super) awake: Awake,
     pub(super) spots: SpotPlaces,
@@ -102,6 +104,7 @@ impl App {
             polishing,
             view: ViewState::on(&bay),
             bay,
+            handover: HandoverState::default(),
             practice: PracticeState::default(),
             awake: Awake::default(),
             cache: MapCache::default(),
@@ -275,7 +278,7 @@ impl App {
         let purpose = asked.purpose;
         match asked.answer() {
             Answer::Waiting => return,
-            Answer::File(path) => out.push(Action::Effect(purpose.effect(path))),
+            Answer::File(path) => out.push(purpose.wish(path)),
             Answer::Cancelled => self.after_save = None,
             Answer::NoDialog => self.question = Some(Question::Path { purpose, draft: String::new() }),
         }
@@ -312,6 +315,7 @@ impl App {
             rows: &self.rows,
             polishing: &self.polishing,
             bay: &self.bay,
+            handover: &self.handover,
             practice: &self.practice,
             spots: &self.spots,
             photos: &self.photos,
@@ -339,6 +343,11 @@ impl App {
         let p = theme::of(ui.ctx());
         let mut cache = std::mem::take(&mut self.cache);
         let model = self.model();
+        if self.handover.is_on_big_screen() {
+            big_screen_ui(ui, &model, &mut cache, out);
+            self.cache = cache;
+            return;
+        }
         let editing = self.editing.as_ref();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
         Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
@@ -388,6 +397,9 @@ impl App {
             if self.empty_middle {
                 return;
             }
+            if model.view.workspace == Workspace::Handover && editing.is_none() {
+                return pages_ui(ui, &model);
+            }
             map_ui(ui, &model, &mut cache, out);
             if model.view.workspace == Workspace::Bay && editing.is_none() {
                 workspace::bay_call_ui(ui, &model, area);
@@ -424,6 +436,7 @@ impl eframe::App for App {
         }
         self.listen(&mut wishes);
         self.step_bay(self.view.workspace == Workspace::Bay, ui.ctx());
+        self.step_handover(self.view.workspace == Workspace::Handover, ui.input(|i| i.time));
         self.step_practice(ui.ctx());
         self.window_events(ui, &mut wishes);
         let asking = self.question.is_some() || self.import.is_some();

@@ -36,6 +36,7 @@ impl App {
                         self.carry_out(effect, ctx, frame);
                     }
                 }
+                Action::Handover(wish) => self.hand_over(wish, ctx, frame),
                 Action::Practice(wish) => self.practise(wish, ctx),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
@@ -276,7 +277,7 @@ impl App {
 
     pub(super) fn ask(&mut self, purpose: Purpose, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         self.question = None;
-        let suggestion = format!("{}.job.ron", self.document.job().name);
+        let suggestion = purpose.suggestion(&self.document.job().name);
         match Asked::start(purpose, &suggestion, frame, ctx) {
             Ok(asked) => self.asked = Some(asked),
             Err(_) => self.question = Some(Question::Path { purpose, draft: String::new() }),

@@ -1,6 +1,7 @@
 //! Asking for a file: the dialog of the system on a thread of its own, so that the window goes on.
 
-use super::action::Effect;
+use super::action::{Action, Effect};
+use super::handover::{Form, HandoverWish, Which};
 use eframe::egui;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -15,16 +16,27 @@ pub(super) enum Purpose {
     Readings,
     /// A picture of the defect that is open.
     Photo,
+    /// A sheet or a picture to be written.
+    Sheet(Form, Which),
 }
 
 impl Purpose {
     /// What happens with the file.
-    pub(super) fn effect(self, path: PathBuf) -> Effect {
-        match self {
+    pub(super) fn wish(self, path: PathBuf) -> Action {
+        Action::Effect(match self {
             Self::Open => Effect::Open(path),
             Self::Save => Effect::SaveAs(path),
             Self::Readings => Effect::Readings(path),
             Self::Photo => Effect::Photos(vec![path]),
+            Self::Sheet(form, _) => return Action::Handover(HandoverWish::Write(form, path)),
+        })
+    }
+
+    /// A name for a file of a job that is called so.
+    pub(super) fn suggestion(self, job: &str) -> String {
+        match self {
+            Self::Sheet(form, which) => format!("{job}, {}.{}", which.name().to_lowercase(), form.ending()),
+            _ => format!("{job}.job.ron"),
         }
     }
 
@@ -35,6 +47,7 @@ impl Purpose {
             Self::Save => "Save the job",
             Self::Readings => "Readings from a file",
             Self::Photo => "A picture of the defect",
+            Self::Sheet(..) => "Write a file",
         }
     }
 
@@ -43,6 +56,14 @@ impl Purpose {
             Self::Open | Self::Save => ("Job", &["ron"]),
             Self::Readings => ("Readings", &["csv", "tsv", "txt"]),
             Self::Photo => ("Picture", &["jpg", "jpeg", "png"]),
+            Self::Sheet(form, _) => match form {
+                Form::Pdf => ("PDF", &["pdf"]),
+                Form::Html => ("Web page", &["html"]),
+                Form::List => ("List", &["csv"]),
+                Form::Calendar => ("Calendar", &["ics"]),
+                Form::Svg => ("Drawing", &["svg"]),
+                Form::Png => ("Picture", &["png"]),
+            },
         }
     }
 }
@@ -110,7 +131,7 @@ impl Asked {
                 let future = dialog.pick_file();
                 thread.spawn(move || finish(pollster::block_on(future)))?;
             }
-            Purpose::Save => {
+            Purpose::Save | Purpose::Sheet(..) => {
                 let future = dialog.set_file_name(suggestion).save_file();
                 thread.spawn(move || finish(pollster::block_on(future)))?;
             }

@@ -10,6 +10,7 @@ mod dispatch;
 mod edit;
 mod entry;
 mod files;
+mod handover;
 mod import;
 mod map;
 mod modals;

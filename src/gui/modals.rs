@@ -3,6 +3,7 @@
 use super::action::{Action, Effect};
 use super::edit::{self, VehicleWish};
 use super::files::Purpose;
+use super::handover::Form;
 use super::theme;
 use super::widgets::primary;
 use crate::cli::Failure;
@@ -116,6 +117,12 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     Purpose::Save => ("Save", "my.job.ron"),
                     Purpose::Readings => ("Show", "readings.csv"),
                     Purpose::Photo => ("Add", "scratch.jpg"),
+                    Purpose::Sheet(Form::Pdf, _) => ("Write", "sheet.pdf"),
+                    Purpose::Sheet(Form::Html, _) => ("Write", "sheet.html"),
+                    Purpose::Sheet(Form::List, _) => ("Write", "order.csv"),
+                    Purpose::Sheet(Form::Calendar, _) => ("Write", "care.ics"),
+                    Purpose::Sheet(Form::Svg, _) => ("Write", "map.svg"),
+                    Purpose::Sheet(Form::Png, _) => ("Write", "map.png"),
                 };
                 ui.label(theme::bold(purpose.title(), 16.0));
                 let name = ui.label(theme::soft(format!("Path of the file, for example {example}")));
@@ -129,14 +136,13 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                 let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
                 ui.add_space(8.0);
                 ui.horizontal(|ui| {
-                    let mut effect = |effect| out.push(Action::Effect(effect));
                     let clicked = primary(ui, button).clicked();
                     if (clicked || entered) && !draft.trim().is_empty() {
                         let path = PathBuf::from(draft.trim());
-                        effect(purpose.effect(path));
+                        out.push(purpose.wish(path));
                     }
                     if ui.button("Cancel").clicked() {
-                        effect(Effect::Dismiss);
+                        out.push(Action::Effect(Effect::Dismiss));
                     }
                 });
             }

@@ -134,10 +134,20 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
             None if m.bay.polishing.is_over() => (State::InProgress, "polished".to_owned()),
             None => (State::Empty, "not begun".to_owned()),
         },
+        Workspace::Handover => handed_over(m),
         Workspace::Practice => match (m.practice.doing(), &m.practice.learner) {
             (Some(done), _) => (State::InProgress, done.name().to_owned()),
             (None, Some(name)) => (State::Empty, name.clone()),
             (None, None) => (State::Empty, "for apprentices".to_owned()),
         },
+    }
+}
+
+/// Whether there is something to hand over.
+fn handed_over(m: &Model<'_>) -> (State, String) {
+    match (&m.handover.said, m.insight.panels.iter().any(|p| p.film.is_some())) {
+        (Some(_), _) => (State::Done, "written".to_owned()),
+        (None, true) => (State::InProgress, "sheets are ready".to_owned()),
+        (None, false) => (State::Empty, "nothing read yet".to_owned()),
     }
 }

@@ -21,13 +21,16 @@ pub enum Workspace {
     Coating,
     /// The order being worked.
     Bay,
+    /// Sheets for customer, crew and shop.
+    Handover,
     /// Apprentices lay an order and see what is wrong with it.
     Practice,
 }
 
 impl Workspace {
     /// All of them, in the order of the work.
-    pub const ALL: [Self; 6] = [Self::Job, Self::Survey, Self::Correction, Self::Coating, Self::Bay, Self::Practice];
+    pub const ALL: [Self; 7] =
+        [Self::Job, Self::Survey, Self::Correction, Self::Coating, Self::Bay, Self::Handover, Self::Practice];
 
     /// As it stands on the rail.
     pub fn name(self) -> &'static str {
@@ -37,6 +40,7 @@ impl Workspace {
             Self::Correction => "Correction",
             Self::Coating => "Coating",
             Self::Bay => "Bay",
+            Self::Handover => "Handover",
             Self::Practice => "Practice",
         }
     }
@@ -47,7 +51,7 @@ impl Workspace {
             Self::Job => Overlay::Defects,
             Self::Survey => Overlay::Film,
             Self::Correction => Overlay::Polish,
-            Self::Coating | Self::Bay | Self::Practice => Overlay::Order,
+            Self::Coating | Self::Bay | Self::Handover | Self::Practice => Overlay::Order,
         }
     }
 }

@@ -23,6 +23,12 @@ fn span(seconds: Seconds) -> String {
     format!("{count} {unit}{}", if count == 1 { "" } else { "s" })
 }
 
+/// When a calendar file is made, as it stands there, from seconds since 1970 (UTC).
+pub fn calendar_stamp(now_s: Seconds) -> String {
+    let now = jiff::Timestamp::from_second(now_s).unwrap_or_default();
+    now.strftime("%Y%m%dT%H%M%SZ").to_string()
+}
+
 /// The care times as a calendar file (RFC 5545), in the local time of wherever it is opened. `stamp` is when the file is made, in UTC,
 /// as `20261126T170000Z`. None where the job has no day.
 pub fn calendar(input: &SheetInput<'_>, code: &str, stamp: &str) -> Option<String> {

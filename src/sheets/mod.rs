@@ -26,7 +26,7 @@ mod png;
 mod record;
 mod svg;
 
-pub use calendar::{calendar, care};
+pub use calendar::{calendar, calendar_stamp, care};
 pub use crew::crew;
 pub use crew_list::{CrewListError, crew_list};
 pub use customer::customer;

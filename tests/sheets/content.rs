@@ -13,18 +13,18 @@ fn words(sheet: &Sheet) -> String {
 
 /// Writes a marker into every text that is for the shop alone; answers them.
 fn mark(job: &mut Job) -> Vec<&'static str> {
-    job.name = "INTERNALjobname".to_owned();
-    job.vehicle.history = "INTERNALhistory".to_owned();
-    job.surveys[0].taken_by = "INTERNALreader".to_owned();
-    job.shop.prices.currency = "INTERNALmoney".to_owned();
+    "INTERNALjobname".clone_into(&mut job.name);
+    "INTERNALhistory".clone_into(&mut job.vehicle.history);
+    "INTERNALreader".clone_into(&mut job.surveys[0].taken_by);
+    "INTERNALmoney".clone_into(&mut job.shop.prices.currency);
     for (index, record) in job.panels.values_mut().enumerate() {
         let record = Arc::make_mut(record);
-        record.note = "INTERNALpanelnote".to_owned();
+        "INTERNALpanelnote".clone_into(&mut record.note);
         for spot in &mut record.spots {
-            spot.note = "INTERNALspotnote".to_owned();
+            "INTERNALspotnote".clone_into(&mut spot.note);
         }
         for defect in &mut record.defects {
-            defect.note = "INTERNALdefectnote".to_owned();
+            "INTERNALdefectnote".clone_into(&mut defect.note);
         }
         if index == 0 {
             let (removed_um, upper_um) = (Micrometres::of(0.1), Micrometres::of(0.2));

@@ -75,7 +75,7 @@ pub(super) fn crew_of(count: usize) -> Vec<Member> {
         k if k + 1 == count => vec![Role::Level],
         _ => vec![Role::Apply, Role::Level],
     };
-    (0..count).map(|k| Member { name: names[k].to_owned(), roles: roles(k) }).collect()
+    (0..count).map(|k| Member::new(names[k], &roles(k))).collect()
 }
 
 /// The sample read again after polishing, 2 µm thinner at every spot.
@@ -95,8 +95,8 @@ pub(super) fn read_twice(job: &mut Job) {
 /// Every painted panel of a coach read, four people.
 pub(super) fn coach() -> Case {
     let mut job = (*super::support::job::job_on("coach").read_all(120.0).build().job).clone();
-    job.name = "Coach, three layers of history".to_owned();
-    job.vehicle.description = "Touring coach, white".to_owned();
+    "Coach, three layers of history".clone_into(&mut job.name);
+    "Touring coach, white".clone_into(&mut job.vehicle.description);
     job.date = Date::of(2026, 11, 26);
     job.crew = crew_of(4);
     Case::of_job(&job)

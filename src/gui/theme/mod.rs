@@ -2,7 +2,7 @@
 
 mod palette;
 
-pub(super) use palette::{Palette, defect_class, text_on, worker};
+pub(super) use palette::{Palette, defect_class, paper_colour, text_on, worker};
 
 use eframe::egui::{
     self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke,

@@ -95,6 +95,11 @@ pub(in crate::gui) fn worker(index: usize) -> Color32 {
     WORKERS[index % WORKERS.len()]
 }
 
+/// A colour of paper, where a page is shown as it is printed: `sheets` says which.
+pub(in crate::gui) fn paper_colour([r, g, b]: [u8; 3]) -> Color32 {
+    Color32::from_rgb(r, g, b)
+}
+
 /// Colour of a class of defects.
 pub(in crate::gui) fn defect_class(index: usize) -> Color32 {
     CLASSES[index % CLASSES.len()]

@@ -3,6 +3,7 @@
 mod bay;
 mod coating;
 mod correction;
+mod handover;
 mod job;
 mod practice;
 mod survey;
@@ -31,6 +32,7 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             Workspace::Survey => survey::survey_ui(ui, m, out),
             Workspace::Correction => correction::correction_ui(ui, m, out),
             Workspace::Coating => coating::coating_ui(ui, m, out),
+            Workspace::Handover => handover::handover_ui(ui, m, out),
             Workspace::Practice => practice::practice_ui(ui, m, out),
             Workspace::Bay => {}
         }

@@ -1,0 +1,134 @@
+//! Handing over: which sheet is shown and how, its pages as they are printed, and the big screen.
+
+mod big_screen;
+mod carry_out;
+mod pages;
+mod wish;
+
+pub(super) use big_screen::big_screen_ui;
+pub(super) use pages::pages_ui;
+pub(super) use wish::{Form, HandoverWish, Which};
+
+use crate::insight::{Insight, OrderRow, PolishOrder};
+use crate::job::Job;
+use crate::sheets::{self, MissingCharacters, Options, Pages, Paper, Sheet, SheetInput, missing_characters};
+use crate::vehicle::Template;
+use pages::Preview;
+use std::sync::Arc;
+
+/// What is shown of the sheets.
+#[derive(Debug, Default)]
+pub(super) struct HandoverState {
+    pub(super) which: Which,
+    pub(super) paper: Paper,
+    pub(super) options: Options,
+    /// What was written last, as a sentence.
+    pub(super) said: Option<String>,
+    /// The plan being played over the map, and since when.
+    playing: Option<f64>,
+    built: Option<Built>,
+}
+
+/// A sheet and what it was made from.
+#[derive(Debug)]
+struct Built {
+    from: From,
+    sheet: Sheet,
+    preview: Preview,
+    missing: Vec<MissingCharacters>,
+}
+
+/// All that a sheet follows from.
+#[derive(Debug, Clone)]
+struct From {
+    job: Arc<Job>,
+    template: Arc<Template>,
+    rows: Vec<OrderRow>,
+    polishing: Option<Arc<PolishOrder>>,
+    which: Which,
+    paper: Paper,
+    options: Options,
+}
+
+impl From {
+    fn is(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.job, &other.job)
+            && Arc::ptr_eq(&self.template, &other.template)
+            && self.rows == other.rows
+            && self.polishing.as_ref().map(Arc::as_ptr) == other.polishing.as_ref().map(Arc::as_ptr)
+            && (self.which, self.paper, self.options) == (other.which, other.paper, other.options)
+    }
+}
+
+/// What the job gives to a sheet.
+#[derive(Clone, Copy)]
+pub(super) struct Given<'a> {
+    pub(super) job: &'a Arc<Job>,
+    pub(super) template: &'a Arc<Template>,
+    pub(super) insight: &'a Insight,
+    pub(super) rows: &'a [OrderRow],
+    pub(super) polishing: Option<&'a Arc<PolishOrder>>,
+}
+
+impl<'a> Given<'a> {
+    pub(super) fn input(&self, options: Options) -> SheetInput<'a> {
+        SheetInput {
+            job: self.job,
+            template: self.template,
+            insight: self.insight,
+            order: self.rows,
+            polishing: self.polishing.map(|p| &**p),
+            options,
+        }
+    }
+}
+
+impl HandoverState {
+    /// Makes the sheet that is shown, where anything that it follows from has changed.
+    pub(super) fn follow(&mut self, given: Given<'_>) {
+        let from = From {
+            job: Arc::clone(given.job),
+            template: Arc::clone(given.template),
+            rows: given.rows.to_vec(),
+            polishing: given.polishing.cloned(),
+            which: self.which,
+            paper: self.paper,
+            options: self.options,
+        };
+        if self.built.as_ref().is_some_and(|built| built.from.is(&from)) {
+            return;
+        }
+        let sheet = self.sheet(given);
+        let preview = Preview::of(&sheet.pages(self.paper));
+        self.built = Some(Built { from, missing: missing_characters(&sheet), preview, sheet });
+    }
+
+    fn sheet(&self, given: Given<'_>) -> Sheet {
+        let input = given.input(self.options);
+        match self.which {
+            Which::Customer => sheets::customer(&input),
+            Which::Crew => sheets::crew(&input),
+            Which::Record => sheets::record(&input),
+        }
+    }
+
+    /// The pages that would be printed.
+    fn pages(&self) -> Option<Pages> {
+        self.built.as_ref().map(|b| b.sheet.pages(self.paper))
+    }
+
+    /// How many pages there are.
+    pub(super) fn page_count(&self) -> usize {
+        self.built.as_ref().map_or(0, |b| b.preview.pages.len())
+    }
+
+    /// What the letters of paper can't write.
+    pub(super) fn missing(&self) -> &[MissingCharacters] {
+        self.built.as_ref().map_or(&[], |b| &b.missing)
+    }
+
+    /// Whether the plan is being played for a customer.
+    pub(super) fn is_on_big_screen(&self) -> bool {
+        self.playing.is_some()
+    }
+}
