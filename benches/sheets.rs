@@ -1,76 +1,77 @@
-//! What a sheet costs: from a job that is worked out to the bytes of the file, for a vehicle of 33 painted panels, all read.
-//!
-//! `cargo bench --bench sheets`. The middle of 20 runs each.
+//! How long it takes to make each sheet of a job with 33 panels read, from the job to the bytes of the file.
 
-#![expect(clippy::print_stdout, clippy::unwrap_used, reason = "a tool for contributors; a wrong file may end it")]
+#![expect(
+    clippy::expect_used,
+    clippy::print_stdout,
+    reason = "a bench says its figures and stops where it can't measure"
+)]
 
-#[path = "../tests/support/mod.rs"]
-mod support;
+#[path = "polish/invent.rs"]
+#[expect(dead_code, reason = "the other benches use the rest")]
+mod invent;
 
 use lapwright::file::Loaded;
 use lapwright::insight::{Insight, OrderRow, PolishOrder, crew_problem, order_rows, polish_order, polish_work};
-use lapwright::sheets::{Options, Paper, Sheet, SheetInput, crew, customer, html, pdf, png, record};
+use lapwright::scene::Overlay;
+use lapwright::sheets::{self, Options, Paper, Sheet, SheetInput};
 use lapwright::work::{Effort, Task, find_order, find_task};
+use std::hint::black_box;
 use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
-use std::time::{Duration, Instant};
+use std::time::Instant;
 
-const EFFORT: Effort = Effort { seconds: 60.0, nodes: Some(5_000), threads: 1, seed: 1 };
-const RUNS: usize = 20;
+const RUNS: usize = 31;
+const EFFORT: Effort = Effort { seconds: 60.0, nodes: Some(2_000), threads: 1, seed: 1 };
 
 fn main() {
-    let loaded = support::job::job_on("van").read_all(115.0).build();
-    let panels = loaded.job.panels.len();
-    let insight = Insight::new(&loaded.job, &loaded.template);
-    let (order, polishing) = orders(&loaded, &insight);
+    println!("{:<32} {:>10} {:>10} {:>8} {:>6}", "", "median ms", "worst ms", "kB", "pages");
+    let car = invent::vehicle("saloon", 33, 3);
+    let insight = Insight::new(&car.job, &car.template);
+    let (order, polishing) = orders(&car, &insight);
     let input = SheetInput {
-        job: &loaded.job,
-        template: &loaded.template,
+        job: &car.job,
+        template: &car.template,
         insight: &insight,
         order: &order,
         polishing: polishing.as_ref(),
         options: Options::default(),
     };
-    println!("{} panels, {panels} of them read\n", loaded.template.panels.len());
-    println!("| sheet | pages | PDF | its size | HTML | PNG, 150 dpi |");
-    println!("| --- | --- | --- | --- | --- | --- |");
-    type Make = fn(&SheetInput<'_>) -> Sheet;
-    let sheets = [("customer", customer as Make), ("crew", crew), ("record", record)];
-    for (name, make) in sheets {
+    let makers: [(&str, fn(&SheetInput<'_>) -> Sheet); 3] =
+        [("customer", sheets::customer), ("crew", sheets::crew), ("record", sheets::record)];
+    for (name, make) in makers {
         let pages = make(&input).pages(Paper::A4).pages.len();
-        let size = pdf(&make(&input).pages(Paper::A4)).unwrap().len();
-        let as_pdf = middle(|| pdf(&make(&input).pages(Paper::A4)).unwrap().len());
-        let as_html = middle(|| html(&make(&input)).len());
-        let as_png = middle(|| {
-            let pages = make(&input).pages(Paper::A4);
-            pages.pages.iter().map(|page| png(page, 150.0 / 25.4).unwrap().len()).sum()
+        row(&format!("{name} as PDF"), pages, || {
+            sheets::pdf(&make(&input).pages(Paper::A4)).expect("the PDF is made").len()
         });
-        let ms = |d: Duration| format!("{:.1} ms", d.as_secs_f64() * 1e3);
-        println!("| {name} | {pages} | {} | {} kB | {} | {} |", ms(as_pdf), size / 1000, ms(as_html), ms(as_png));
+        row(&format!("{name} as HTML"), pages, || sheets::html(&make(&input)).len());
     }
+    row("map as SVG", 1, || sheets::svg(&sheets::map_picture(&input, Overlay::Film)).len());
+    row("map as PNG, 300 dots to an inch", 1, || {
+        let figure = sheets::map_picture(&input, Overlay::Film);
+        sheets::figure_png(&figure, 300.0 / 25.4).expect("the picture is made").len()
+    });
 }
 
-/// The middle time of some runs; what they give is looked at, so that none is left out.
-fn middle(run: impl Fn() -> usize) -> Duration {
-    let mut times: Vec<Duration> = (0..RUNS)
+fn orders(car: &Loaded, insight: &Insight) -> (Vec<OrderRow>, Option<PolishOrder>) {
+    let stop = AtomicBool::new(false);
+    let problem = Arc::new(crew_problem(&car.job, &car.template, insight));
+    let found = find_order(&problem, EFFORT, &stop, &|_| ()).expect("there is an order");
+    let work = polish_work(&car.job, &car.template, insight);
+    let task = Task::Polishing(Arc::clone(&work.problem), Arc::clone(&work.doses));
+    let polishing = find_task(&task, EFFORT, &stop, &|_| ()).expect("there is an order");
+    let rows = order_rows(&car.job, &car.template, &problem, &found.plan);
+    (rows, Some(polish_order(&car.job, &car.template, &work, &polishing)))
+}
+
+fn row(name: &str, pages: usize, run: impl Fn() -> usize) {
+    let bytes = run(); // once to warm up
+    let mut times: Vec<f64> = (0..RUNS)
         .map(|_| {
-            let started = Instant::now();
-            assert!(run() > 0);
-            started.elapsed()
+            let start = Instant::now();
+            black_box(run());
+            start.elapsed().as_secs_f64() * 1e3
         })
         .collect();
-    times.sort_unstable();
-    times[RUNS / 2]
-}
-
-fn orders(loaded: &Loaded, insight: &Insight) -> (Vec<OrderRow>, Option<PolishOrder>) {
-    let (job, template) = (&loaded.job, &loaded.template);
-    let stop = AtomicBool::new(false);
-    let problem = Arc::new(crew_problem(job, template, insight));
-    let plan = find_order(&problem, EFFORT, &stop, &|_| ()).unwrap().plan;
-    let work = polish_work(job, template, insight);
-    let task = Task::Polishing(Arc::clone(&work.problem), Arc::clone(&work.doses));
-    let polishing =
-        find_task(&task, EFFORT, &stop, &|_| ()).ok().map(|found| polish_order(job, template, &work, &found));
-    (order_rows(job, template, &problem, &plan), polishing)
+    times.sort_by(f64::total_cmp);
+    println!("{name:<32} {:>10.1} {:>10.1} {:>8.0} {pages:>6}", times[RUNS / 2], times[RUNS - 1], bytes as f64 / 1e3);
 }

@@ -8,6 +8,7 @@ mod stays;
 use super::calendar::care;
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Sheet, Table, TextSize};
+use super::page::Paper;
 use super::pictures::drawn;
 use crate::coat::DROPPINGS_ADVICE;
 use crate::insight::{coated_panels, shop_cost, supplies};
@@ -20,8 +21,18 @@ use crate::vehicle::Surface;
 const CONSENT: &str = "I have read this sheet and agree to the work described here. I know that polishing takes off a little of the clear \
                        coat for good.";
 
-/// The sheet for the customer.
+/// Greatest heights of the picture in mm; the first that leaves the sheet on so many pages is taken.
+const HEIGHTS: [f32; 5] = [118.0, 105.0, 92.0, 80.0, 70.0];
+const MOST_PAGES: usize = 2;
+
+/// The sheet for the customer: two pages, unless there is too much to say.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
+    let fits = |sheet: &Sheet| [Paper::A4, Paper::Letter].iter().all(|p| sheet.pages(*p).pages.len() <= MOST_PAGES);
+    let tries = HEIGHTS.into_iter().map(|height| with_picture(input, height));
+    tries.clone().find(fits).or_else(|| tries.last()).unwrap_or_else(|| with_picture(input, HEIGHTS[0]))
+}
+
+fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
     let job = input.job;
     let done = input.insight.panels.iter().any(|p| p.after.is_some());
     let title = if done { "Your vehicle: what was done" } else { "Your vehicle: what we found and what we will do" };
@@ -45,7 +56,7 @@ pub fn customer(input: &SheetInput<'_>) -> Sheet {
     }
     let picture =
         if overlay == Overlay::Polish { "How hard each panel is polished" } else { "What was found, and where" };
-    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, 118.0, 2.9)));
+    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, height, 2.9)));
     sheet.heading(2, "What we found");
     sheet.list(found::found(input));
     sheet.heading(2, if done { "What was done" } else { "What will be done" });
