@@ -17,6 +17,7 @@ mod edit;
 mod edit_own;
 mod edit_steps;
 mod entry;
+mod handover;
 mod import;
 mod measuring;
 mod pictures;

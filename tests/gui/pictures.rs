@@ -14,6 +14,7 @@ fn every_workspace_has_its_picture() {
             ("Survey", Some("Bonnet, left")),
             ("Correction", Some("Rear door, left")),
             ("Coating", None),
+            ("Handover", None),
         ] {
             window.get_by(|n| n.role() == egui_role::TAB && n.label().is_some_and(|l| l.starts_with(tab))).click();
             window.run();

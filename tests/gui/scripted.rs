@@ -262,7 +262,7 @@ fn nothing_is_drawn_while_nothing_happens() {
 #[test]
 fn everything_that_takes_the_focus_has_a_name() {
     let mut window = window(SIZE);
-    for workspace in ["Job", "Survey", "Correction", "Coating", "Bay", "Practice"] {
+    for workspace in ["Job", "Survey", "Correction", "Coating", "Bay", "Handover", "Practice"] {
         open_workspace(&mut window, workspace);
         for node in window.root().children_recursive() {
             let node = node.accesskit_node();

@@ -1,5 +1,9 @@
 //! Paper: the sheets opened with readers that are not ours, and looked at for what must and must not stand on them.
-#![expect(clippy::expect_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
+#![expect(
+    clippy::unwrap_used,
+    clippy::expect_used,
+    reason = "helpers of tests; clippy only sees test functions as tests"
+)]
 
 #[path = "../support/mod.rs"]
 mod support;

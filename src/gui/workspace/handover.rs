@@ -3,7 +3,8 @@
 use crate::gui::action::{Action, Model};
 use crate::gui::handover::{Form, HandoverWish, Which};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, fact, number, primary, section};
+use crate::gui::widgets::{choice, day, fact, number, primary, section};
+use crate::job::Command;
 use crate::sheets::{Options, Paper};
 use crate::units::DateOrder;
 use eframe::egui::{RichText, Ui};
@@ -12,7 +13,8 @@ use eframe::egui::{RichText, Ui};
 pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let state = m.handover;
-    let mut wish = |wish| out.push(Action::Handover(wish));
+    let mut wishes = Vec::new();
+    let mut wish = |wish| wishes.push(Action::Handover(wish));
     ui.label(theme::bold("Handover", 20.0));
     for which in Which::ALL {
         if ui.radio(state.which == which, which.name()).clicked() {
@@ -53,7 +55,7 @@ pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         options.dates = dates;
     }
     if state.which == Which::Customer {
-        care(ui, m, &mut options);
+        care(ui, m, &mut options, out);
         ui.checkbox(&mut options.costs, "Tell what the polishing costs");
     }
     if options != before {
@@ -64,12 +66,16 @@ pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if ui.button("Show on the big screen").clicked() {
         wish(HandoverWish::Play);
     }
+    out.extend(wishes);
 }
 
 /// When the work is done, so that care times can be told.
-fn care(ui: &mut Ui, m: &Model<'_>, options: &mut Options) {
+fn care(ui: &mut Ui, m: &Model<'_>, options: &mut Options, out: &mut Vec<Action>) {
+    if let Some(date) = day(ui, "Day of the work", m.job.date) {
+        out.push(Action::edit(Command::SetDate(date)));
+    }
     if m.job.date.is_none() {
-        ui.label(theme::soft("Enter the day of the work in Survey to have care times with real days."));
+        ui.label(theme::soft("With the day of the work care times have real days."));
         return;
     }
     let (hour, minute) = options.done_at;

@@ -28,8 +28,8 @@ const MOST_PAGES: usize = 2;
 /// The sheet for the customer: two pages, unless there is too much to say.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
     let fits = |sheet: &Sheet| [Paper::A4, Paper::Letter].iter().all(|p| sheet.pages(*p).pages.len() <= MOST_PAGES);
-    let tries = HEIGHTS.into_iter().map(|height| with_picture(input, height));
-    tries.clone().find(fits).or_else(|| tries.last()).unwrap_or_else(|| with_picture(input, HEIGHTS[0]))
+    let mut tries = HEIGHTS.into_iter().map(|height| with_picture(input, height));
+    tries.find(fits).unwrap_or_else(|| with_picture(input, HEIGHTS[HEIGHTS.len() - 1]))
 }
 
 fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
