@@ -20,6 +20,8 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 use std::time::Instant;
 
+type Maker = fn(&SheetInput<'_>) -> Sheet;
+
 const RUNS: usize = 31;
 const EFFORT: Effort = Effort { seconds: 60.0, nodes: Some(2_000), threads: 1, seed: 1 };
 

@@ -20,6 +20,9 @@ use crate::vehicle::Surface;
 const CONSENT: &str = "I have read this sheet and agree to the work described here. I know that polishing takes off a little of the clear \
                        coat for good.";
 
+/// What they sign once the work is done.
+const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.";
+
 /// The sheet for the customer.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
     let job = input.job;
@@ -45,7 +48,7 @@ pub fn customer(input: &SheetInput<'_>) -> Sheet {
     }
     let picture =
         if overlay == Overlay::Polish { "How hard each panel is polished" } else { "What was found, and where" };
-    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, 118.0, 2.9)));
+    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, 98.0, 2.7)));
     sheet.heading(2, "What we found");
     sheet.list(found::found(input));
     sheet.heading(2, if done { "What was done" } else { "What will be done" });
@@ -58,8 +61,9 @@ pub fn customer(input: &SheetInput<'_>) -> Sheet {
     look_after(input, &mut sheet);
     sheet.heading(2, "Please mind");
     sheet.list(cautions(input));
-    sheet.heading(2, "Your consent");
-    sheet.text(CONSENT);
+    let (heading, words) = if done { ("Handed over", HANDED_OVER) } else { ("Your consent", CONSENT) };
+    sheet.heading(2, heading);
+    sheet.text(words);
     sheet.blocks.push(Block::FillIn(vec!["Name".to_owned(), "Date".to_owned(), "Signature".to_owned()]));
     sheet
 }
