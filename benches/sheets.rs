@@ -20,6 +20,8 @@ use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 use std::time::Instant;
 
+type Maker = fn(&SheetInput<'_>) -> Sheet;
+
 const RUNS: usize = 31;
 const EFFORT: Effort = Effort { seconds: 60.0, nodes: Some(2_000), threads: 1, seed: 1 };
 
@@ -36,8 +38,7 @@ fn main() {
         polishing: polishing.as_ref(),
         options: Options::default(),
     };
-    let makers: [(&str, fn(&SheetInput<'_>) -> Sheet); 3] =
-        [("customer", sheets::customer), ("crew", sheets::crew), ("record", sheets::record)];
+    let makers = [("customer", sheets::customer as Maker), ("crew", sheets::crew), ("record", sheets::record)];
     for (name, make) in makers {
         let pages = make(&input).pages(Paper::A4).pages.len();
         row(&format!("{name} as PDF"), pages, || {

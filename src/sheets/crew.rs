@@ -40,6 +40,8 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         sheet.blocks.push(Block::Figure(own_polishing(input, worker, 82.0)));
         sheet.table(polish_list(input, &polishing));
     }
+    sheet.heading(2, "Watch for");
+    sheet.list(cautions(job, input.template, input.insight));
     if !coating.is_empty() {
         sheet.blocks.push(Block::NewPage);
         sheet.heading(2, format!("Coating: {}", member.name));
@@ -48,8 +50,6 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
         sheet.table(coat_list(input, &coating, member.roles.len() > 1));
     }
-    sheet.heading(2, "Watch for");
-    sheet.list(cautions(job, input.template, input.insight));
 }
 
 fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {

@@ -56,27 +56,49 @@ impl SheetInput<'_> {
         Moment::of(self.job.date?, hour, minute)
     }
 
-    /// Names of panels as a list in a sentence; where both sides are named, the part stands once.
+    /// Names of panels as a list in a sentence: both sides and numbers in a row stand together, "Roof panel 1 to 9 (both sides)".
     pub(super) fn names(&self, panels: &[usize]) -> String {
-        let mut names: Vec<String> = Vec::new();
-        let mut taken = vec![false; panels.len()];
-        for (k, &panel) in panels.iter().enumerate() {
-            if taken[k] {
-                continue;
-            }
-            let name = self.name(panel);
-            let twin = name.strip_suffix(", left").map(|part| (part.to_owned(), format!("{part}, right")));
-            let other = twin.as_ref().and_then(|(_, right)| panels.iter().position(|p| self.name(*p) == *right));
-            match (twin, other) {
-                (Some((part, _)), Some(other)) => {
-                    taken[other] = true;
-                    names.push(format!("{part} (both sides)"));
-                }
-                _ => names.push(name.replacen(", ", " ", 1)),
+        let mut groups: Vec<(String, &'static str, Vec<u32>)> = Vec::new();
+        let whole: Vec<(String, &'static str)> = panels.iter().map(|p| side_of(&self.name(*p))).collect();
+        for (base, side) in &whole {
+            let has = |other| whole.contains(&(base.clone(), other));
+            let side = match *side {
+                " right" if has(" left") => continue, // named with the left one
+                " left" if has(" right") => " (both sides)",
+                side => side,
+            };
+            let numbered = base.rsplit_once(' ').and_then(|(part, n)| Some((part.to_owned(), n.parse().ok()?)));
+            let (part, number) = numbered.map_or_else(|| (base.clone(), None), |(part, n)| (part, Some(n)));
+            match groups.iter_mut().find(|g| (&g.0, g.1) == (&part, side)) {
+                Some(group) => group.2.extend(number),
+                None => groups.push((part, side, number.into_iter().collect())),
             }
         }
-        listed(&names)
+        let name = |(part, side, numbers): &(String, &str, Vec<u32>)| format!("{part}{}{side}", in_a_row(numbers));
+        listed(&groups.iter().map(name).collect::<Vec<_>>())
     }
+}
+
+/// A name without its side, and the side as it stands in a sentence.
+fn side_of(name: &str) -> (String, &'static str) {
+    let without = |side| name.strip_suffix(side).map(str::to_owned);
+    match (without(", left"), without(", right")) {
+        (Some(base), _) => (base, " left"),
+        (_, Some(base)) => (base, " right"),
+        _ => (name.to_owned(), ""),
+    }
+}
+
+/// Numbers with a blank before them: " 1, 2 and 4 to 7"; nothing for none.
+fn in_a_row(numbers: &[u32]) -> String {
+    let mut sorted = numbers.to_vec();
+    sorted.sort_unstable();
+    let row = |row: &[u32]| match row {
+        [first, _, .., last] => vec![format!("{first} to {last}")],
+        few => few.iter().map(u32::to_string).collect(),
+    };
+    let rows: Vec<String> = sorted.chunk_by(|a, b| a + 1 == *b).flat_map(row).collect();
+    if rows.is_empty() { String::new() } else { format!(" {}", listed(&rows)) }
 }
 
 /// "a", "a and b", "a, b and c".
@@ -94,4 +116,16 @@ pub fn job_code(job: &Job) -> String {
     let hash = Sha256::digest(text.as_bytes());
     let digits: Vec<String> = hash.iter().take(4).map(|byte| format!("{byte:02X}")).collect();
     format!("{}-{}", digits[..2].concat(), digits[2..].concat())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn numbers_in_a_row_stand_together() {
+        assert_eq!(in_a_row(&[]), "");
+        assert_eq!(in_a_row(&[7, 4, 5, 6, 2, 1]), " 1, 2 and 4 to 7");
+        assert_eq!(side_of("Roof panel 3, left"), ("Roof panel 3".to_owned(), " left"));
+    }
 }

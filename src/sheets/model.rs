@@ -126,7 +126,10 @@ impl Sheet {
     /// Adds the facts that say something.
     pub(super) fn facts(&mut self, facts: Vec<(&str, String)>) {
         let told = facts.into_iter().filter(|(_, what)| !what.trim().is_empty());
-        self.blocks.push(Block::Facts(told.map(|(name, what)| (name.to_owned(), what)).collect()));
+        let told: Vec<_> = told.map(|(name, what)| (name.to_owned(), what)).collect();
+        if !told.is_empty() {
+            self.blocks.push(Block::Facts(told));
+        }
     }
 
     /// Adds a table, if it has rows.

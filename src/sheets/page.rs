@@ -136,6 +136,10 @@ pub enum PartKind {
     List,
     /// An item of a list.
     ListItem,
+    /// The bullet of an item.
+    ListLabel,
+    /// What an item says.
+    ListBody,
     /// A table.
     Table,
     /// A row of a table.

@@ -117,6 +117,8 @@ fn kind(kind: &PartKind) -> TagKind {
         PartKind::Paragraph => Tag::P.into(),
         PartKind::List => Tag::L(ListNumbering::Disc).into(),
         PartKind::ListItem => Tag::LI.into(),
+        PartKind::ListLabel => Tag::Lbl.into(),
+        PartKind::ListBody => Tag::LBody.into(),
         PartKind::Table => Tag::Table.into(),
         PartKind::Row => Tag::TR.into(),
         PartKind::ColumnHead => Tag::TH(TableHeaderScope::Column).into(),

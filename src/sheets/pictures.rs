@@ -3,7 +3,7 @@
 use super::input::SheetInput;
 use super::map::{self, MapStyle};
 use super::model::Figure;
-use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
+use crate::scene::{Fill, LegendSymbol, MapScene, Overlay, PinShape, map_scene, polish_order_map};
 
 /// Width of a column of A4, mm; the narrowest of all papers.
 pub(super) const COLUMN: f32 = 180.0;
@@ -24,7 +24,14 @@ pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
 /// A scene with a title. `most_height` is without the legend.
 pub(super) fn drawn(input: &SheetInput<'_>, scene: &MapScene, title: &str, most_height: f32, badge: f32) -> Figure {
     let words = words(input, scene, title);
-    map::figure(input.template, scene, &MapStyle { title, words: &words, width: COLUMN, most_height, badge })
+    let mut scene = scene.clone();
+    for row in &mut scene.legend {
+        // Spots are dots on paper, without their values, which are in the record.
+        if row.symbol == LegendSymbol::Pin(PinShape::Spot) {
+            "Where it was read".clone_into(&mut row.text);
+        }
+    }
+    map::figure(input.template, &scene, &MapStyle { title, words: &words, width: COLUMN, most_height, badge })
 }
 
 /// The map of one worker's own coating order.
@@ -43,7 +50,6 @@ pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize, most_height: 
 
 /// Leaves only one worker's numbers; shades by turn would be those of everybody.
 fn only(scene: &mut MapScene, worker: usize) {
-    use crate::scene::{Fill, LegendSymbol};
     for mark in &mut scene.panels {
         mark.badges.retain(|b| b.worker == worker);
         if let Fill::Turn(surface, _) = mark.fill {

@@ -94,8 +94,16 @@ fn every_reading_and_every_defect_is_in_the_record() {
     let with = |head: &str| tables.iter().find(|t| t.columns.iter().any(|c| c.head == head)).expect(head);
     let records = case.loaded.job.panels.values();
     let spots: usize = records.clone().map(|r| r.spots.len()).sum();
-    assert_eq!(with("Readings, µm").rows.len(), spots);
-    let readings: usize = with("Readings, µm").rows.iter().map(|r| r[3].split_whitespace().count()).sum();
+    let lines: Vec<&str> = with("Place on the map, mm: readings, µm")
+        .rows
+        .iter()
+        .flat_map(|r| r[2].lines())
+        .filter(|l| l.contains(": "))
+        .collect();
+    assert_eq!(lines.len(), spots);
+    let values =
+        |line: &&str| line.split_once(": ").map_or("", |(_, v)| v).split(';').next().unwrap_or("").split(' ').count();
+    let readings: usize = lines.iter().map(values).sum();
     assert_eq!(readings, records.clone().map(|r| r.reading_count()).sum::<usize>());
     assert_eq!(with("Defect").rows.len(), records.map(|r| r.defects.len()).sum::<usize>());
 }

@@ -13,7 +13,7 @@ fn shoot(sheet: &Sheet, paper: Paper, folder: &Path, name: &str, most: usize) {
         let picture = png(page, PER_MM).unwrap();
         let read = image::load_from_memory(&picture).unwrap().to_luma8();
         let dark = read.pixels().filter(|p| p.0[0] < 120).count();
-        assert!(dark > 300, "page {} of {name} is as good as blank: {dark}", number + 1);
+        assert!(dark > 60, "page {} of {name} is as good as blank: {dark}", number + 1);
         std::fs::write(folder.join(format!("{name}-{}.png", number + 1)), picture).unwrap();
         inside_margins(page, name, number + 1);
     }

@@ -1,7 +1,7 @@
 //! Paper: the sheets opened with readers that are not ours, and looked at for what must and must not stand on them.
 #![expect(
-    clippy::unwrap_used,
     clippy::expect_used,
+    clippy::unwrap_used,
     reason = "helpers of tests; clippy only sees test functions as tests"
 )]
 
@@ -9,6 +9,7 @@
 mod support;
 
 mod calendar;
+mod cli;
 mod content;
 mod files;
 mod jobs;

@@ -40,7 +40,7 @@ fn a_customer_sheet_has_two_pages_and_says_everything_in_the_order_of_reading() 
         "Your vehicle: what we found and what we will do",
         "R. Adeyemi",
         "What we found",
-        "Bird-dropping etching",
+        "Bird etching",
         "What will be done",
         "What stays, and why",
         "Deep scratch",

@@ -21,8 +21,11 @@ use crate::vehicle::Surface;
 const CONSENT: &str = "I have read this sheet and agree to the work described here. I know that polishing takes off a little of the clear \
                        coat for good.";
 
+/// What they sign once the work is done.
+const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.";
+
 /// Greatest heights of the picture in mm; the first that leaves the sheet on so many pages is taken.
-const HEIGHTS: [f32; 5] = [118.0, 105.0, 92.0, 80.0, 70.0];
+const HEIGHTS: [f32; 4] = [98.0, 88.0, 78.0, 68.0];
 const MOST_PAGES: usize = 2;
 
 /// The sheet for the customer: two pages, unless there is too much to say.
@@ -56,7 +59,7 @@ fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
     }
     let picture =
         if overlay == Overlay::Polish { "How hard each panel is polished" } else { "What was found, and where" };
-    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, height, 2.9)));
+    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, height, 2.7)));
     sheet.heading(2, "What we found");
     sheet.list(found::found(input));
     sheet.heading(2, if done { "What was done" } else { "What will be done" });
@@ -69,8 +72,9 @@ fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
     look_after(input, &mut sheet);
     sheet.heading(2, "Please mind");
     sheet.list(cautions(input));
-    sheet.heading(2, "Your consent");
-    sheet.text(CONSENT);
+    let (heading, words) = if done { ("Handed over", HANDED_OVER) } else { ("Your consent", CONSENT) };
+    sheet.heading(2, heading);
+    sheet.text(words);
     sheet.blocks.push(Block::FillIn(vec!["Name".to_owned(), "Date".to_owned(), "Signature".to_owned()]));
     sheet
 }

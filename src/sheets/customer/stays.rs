@@ -47,7 +47,7 @@ fn why(kind: DefectKind, outcome: Outcome, left: bool) -> Option<&'static str> {
         }
         (_, Outcome::Stays) => "It is deeper than may safely be taken off. Touching up or painting would help more.",
         (_, Outcome::Fades { .. }) => {
-            "It becomes less to be seen. To take out all of it would cost more clear coat than is sensible."
+            "It becomes fainter. Taking all of it out would cost more clear coat than is sensible."
         }
     })
 }

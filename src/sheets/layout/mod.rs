@@ -52,7 +52,12 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper) -> Pages {
                 flow.lines(&lines, style, 0.0, part);
                 flow.skip(below);
             }
-            Block::Text(text) => paragraph(&mut flow, text, BODY),
+            Block::Text(text) => {
+                // What is signed stands above where it is signed.
+                let signed = blocks.peek().filter(|b| matches!(b, Block::FillIn(_))).map_or(0.0, |_| FILL_IN + 14.0);
+                flow.make_room(signed);
+                paragraph(&mut flow, text, BODY);
+            }
             Block::Small(text) => paragraph(&mut flow, text, SMALL),
             Block::List(items) => list(&mut flow, items),
             Block::Facts(facts) => table::facts(&mut flow, facts),
@@ -73,6 +78,7 @@ fn least(flow: &Flow, block: &Block) -> f32 {
         Block::Figure(figure) => flow.scale(figure) * figure.height,
         Block::Heading(..) => 14.0,
         Block::FillIn(_) => FILL_IN,
+        Block::Text(_) => FILL_IN + 14.0,
         Block::Table(whole) => 3.0 * style(whole.size).height() * 1.6,
         _ => 2.0 * BODY.height(),
     }
@@ -92,8 +98,10 @@ fn list(flow: &mut Flow, items: &[String]) {
         let lines = broken(item, false, BODY.size, flow.width() - INDENT);
         let part = flow.part(PartKind::ListItem, Some(whole));
         flow.make_room(BODY.height() * lines.len().min(2) as f32);
-        flow.write("\u{2022}", BODY, 1.0, Some(part));
-        flow.lines(&lines, BODY, INDENT, part);
+        let label = flow.part(PartKind::ListLabel, Some(part));
+        flow.write("\u{2022}", BODY, 1.0, Some(label));
+        let body = flow.part(PartKind::ListBody, Some(part));
+        flow.lines(&lines, BODY, INDENT, body);
         flow.skip(0.7);
     }
     flow.skip(1.2);

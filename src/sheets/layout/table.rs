@@ -11,6 +11,12 @@ use crate::sheets::palette::{HAIRLINE, INK_SOFT};
 /// Room between columns, and above and below the text of a row, as shares of the size of the text.
 const GAP: f32 = 1.1;
 const PAD: f32 = 0.28;
+/// The same for text of a size that needs no more.
+const PAD_LARGE: f32 = 0.12;
+
+fn pad(style: Style) -> f32 {
+    style.size * if style.size > 2.0 * BODY.size { PAD_LARGE } else { PAD }
+}
 
 /// Names at the left, what they are at the right.
 pub(super) fn facts(flow: &mut Flow, facts: &[(String, String)]) {
@@ -77,7 +83,7 @@ pub(super) fn table(flow: &mut Flow, table: &Table) {
                 flow.new_page();
                 head(flow, false);
             }
-            let room = flow.bottom() - flow.y() - 2.0 * PAD * style.size;
+            let room = flow.bottom() - flow.y() - 2.0 * pad(style);
             let fits = ((room / style.height() + 0.01).floor() as usize).max(1);
             let later: Vec<Vec<String>> = rest.iter_mut().map(|c| c.split_off(fits.min(c.len()))).collect();
             draw(flow, &rest, &places, style, &parts);
@@ -136,11 +142,11 @@ fn cells(texts: &[String], places: &[Place], style: Style) -> Vec<Vec<String>> {
 
 fn row_height(cells: &[Vec<String>], style: Style) -> f32 {
     let lines = cells.iter().map(Vec::len).max().unwrap_or(0);
-    lines as f32 * style.height() + 2.0 * PAD * style.size
+    lines as f32 * style.height() + 2.0 * pad(style)
 }
 
 fn draw(flow: &mut Flow, cells: &[Vec<String>], places: &[Place], style: Style, parts: &[Option<usize>]) {
-    let top = flow.y() + PAD * style.size + style.baseline();
+    let top = flow.y() + pad(style) + style.baseline();
     for ((lines, place), part) in cells.iter().zip(places).zip(parts) {
         for (k, line) in lines.iter().enumerate() {
             let x =

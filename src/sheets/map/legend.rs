@@ -2,10 +2,10 @@
 
 use super::{labels, plain, symbols, whole};
 use crate::geometry::{MapCurve, MapPoint, Outline, hatch_lines};
-use crate::scene::{Fill, LegendSymbol, MapScene, hatch_of};
+use crate::scene::{Fill, LegendSymbol, MapScene, PinShape, hatch_of};
 use crate::sheets::font;
-use crate::sheets::page::{Item, PaperPoint, polyline, rectangle};
-use crate::sheets::palette::{self, HATCH, INK_SOFT, SEAM};
+use crate::sheets::page::{Item, PaperPoint, circle, polyline, rectangle};
+use crate::sheets::palette::{self, CONTOUR, HATCH, INK_SOFT, SEAM};
 use crate::vehicle::Surface;
 
 const SIZE: f32 = 2.9;
@@ -58,10 +58,18 @@ fn symbol(items: &mut Vec<Item>, x: f32, y: f32, symbol: LegendSymbol) {
                     LegendSymbol::Ramp => palette::ramp(share),
                     _ => palette::fill(Fill::Turn(Surface::Paint, share), false),
                 };
-                items.push(rectangle(x + 0.5 * f32::from(k), y - 1.9, 0.52, 3.8, Some(fill), None));
+                items.push(rectangle(
+                    x + 0.5 * f32::from(k),
+                    y - 1.9,
+                    if k < 27 { 0.9 } else { 0.5 },
+                    3.8,
+                    Some(fill),
+                    None,
+                ));
             }
             items.push(rectangle(x, y - 1.9, 14.0, 3.8, None, rim));
         }
+        LegendSymbol::Pin(PinShape::Spot) => items.push(circle(PaperPoint::new(x + 2.1, y), 0.35, Some(CONTOUR), None)),
         LegendSymbol::Pin(shape) => symbols::pin(items, PaperPoint::new(x + 2.1, y), shape, 0.35),
         LegendSymbol::Worker(worker) => symbols::shape(items, PaperPoint::new(x + 2.1, y), 1.8, worker),
         LegendSymbol::Budget => labels::bar(items, (x, y - 0.6), 9.0, 0.6),

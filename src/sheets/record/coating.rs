@@ -60,21 +60,21 @@ fn counted(n: u32, what: &str) -> String {
 }
 
 fn order(input: &SheetInput<'_>) -> Table {
-    let mut table = Table::new(
-        TextSize::Small,
-        &[
-            ("From", true, 0.0),
-            ("To", true, 0.0),
-            ("Who", false, 0.0),
-            ("What", false, 0.0),
-            ("Panel", false, 1.0),
-            ("Layer", true, 0.0),
-        ],
-    );
+    let mut columns =
+        vec![("From", true, 0.0), ("To", true, 0.0), ("Who", false, 0.0), ("What", false, 0.0), ("Panel", false, 1.0)];
+    let layers = input.job.product.layers > 1;
+    if layers {
+        columns.push(("Layer", true, 0.0));
+    }
+    let mut table = Table::new(TextSize::Small, &columns);
     for row in input.order {
         let who = input.job.crew[row.worker].name.clone();
         let (from, to) = (clock(row.at.start), clock(row.at.end));
-        table.row([from, to, who, row.role.verb().to_owned(), input.name(row.panel), row.layer.to_string()]);
+        let mut cells = vec![from, to, who, row.role.verb().to_owned(), input.name(row.panel)];
+        if layers {
+            cells.push(row.layer.to_string());
+        }
+        table.rows.push(cells);
     }
     table
 }

@@ -99,7 +99,11 @@ fn surveys(input: &SheetInput<'_>, sheet: &mut Sheet) {
 fn checks(gauge: &Gauge, survey: &Survey) -> Vec<String> {
     let check = |c: &crate::job::SurveyCheck| {
         let verdict = if gauge.passes(&c.check()) { "passed" } else { "failed" };
-        format!("after reading {}: {} shown as {}, {verdict}", c.after_reading, c.certified_um, c.shown_um)
+        let on = match c.certified_um.um() {
+            um if um > 0.0 => format!("shim of {}", c.certified_um),
+            _ => "bare plate".to_owned(),
+        };
+        format!("after reading {}: {on} shown as {}, {verdict}", c.after_reading, c.shown_um)
     };
     survey.checks.iter().map(check).collect()
 }

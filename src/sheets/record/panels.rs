@@ -74,48 +74,41 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> Table {
 }
 
 fn place(at: crate::geometry::MapPoint) -> String {
-    format!("{:.0}, {:.0}", at.x, at.y)
+    format!("{:.0}, {:.0}", at.x, at.y).replace('-', "\u{2212}")
 }
 
+/// A row for each panel and survey, a line for each spot: its place, its readings, what else is known of it.
 fn readings(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
-        &[
-            ("Panel", false, 0.9),
-            ("Place on the map, mm", true, 0.0),
-            ("Survey", true, 0.0),
-            ("Readings, µm", false, 0.8),
-            ("Note", false, 1.0),
-        ],
+        &[("Panel", false, 0.6), ("Survey", true, 0.0), ("Place on the map, mm: readings, µm", false, 1.6)],
     );
     for (index, record) in records(input) {
-        for spot in &record.spots {
-            for survey in 0..=input.job.current_survey() {
-                if spot.count_in(survey) > 0 {
-                    let mut note = if spot.edge { "edge".to_owned() } else { String::new() };
-                    if !spot.note.is_empty() {
-                        note = if note.is_empty() { spot.note.clone() } else { format!("{note}; {}", spot.note) };
-                    }
-                    table.row([
-                        input.name(index),
-                        place(spot.at),
-                        (survey + 1).to_string(),
-                        values(spot, survey),
-                        note,
-                    ]);
-                }
+        for survey in 0..=input.job.current_survey() {
+            let spots: Vec<String> =
+                record.spots.iter().filter(|s| s.count_in(survey) > 0).map(|s| spot_line(s, survey)).collect();
+            if !spots.is_empty() {
+                table.row([input.name(index), (survey + 1).to_string(), spots.join("\n")]);
             }
         }
     }
     table
 }
 
-fn values(spot: &Spot, survey: u32) -> String {
+fn spot_line(spot: &Spot, survey: u32) -> String {
     let value = |r: &crate::job::Reading| {
         let um = r.thickness_um.um();
         if um.fract() == 0.0 { format!("{um:.0}") } else { format!("{um:.1}") }
     };
-    spot.readings_in(survey).map(value).collect::<Vec<_>>().join("  ")
+    let values: Vec<String> = spot.readings_in(survey).map(value).collect();
+    let mut line = format!("{}: {}", place(spot.at), values.join(" "));
+    if spot.edge {
+        line.push_str("; edge");
+    }
+    if !spot.note.is_empty() {
+        line = format!("{line}; {}", spot.note);
+    }
+    line
 }
 
 fn defects(input: &SheetInput<'_>) -> Table {
