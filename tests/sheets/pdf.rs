@@ -139,7 +139,7 @@ fn paper_is_a4_or_letter_to_the_tenth_of_a_point() {
 }
 
 #[test]
-fn no_sheet_of_any_job_is_larger_than_300_kb() {
+fn no_sheet_of_a_car_is_larger_than_300_kb_nor_any_of_a_coach_than_500() {
     let mut cases = vec![Case::sample(|_| ()), Case::sample(read_twice), coach(), empty()];
     cases.extend((1..=4).map(|n| Case::sample(|job| job.crew = crew_of(n))));
     for case in &cases {
@@ -149,7 +149,9 @@ fn no_sheet_of_any_job_is_larger_than_300_kb() {
                 let (bytes, document) = read(&sheet, paper);
                 let pages = document.get_pages().len();
                 assert_eq!(pages, sheet.pages(paper).pages.len());
-                assert!(bytes.len() < 300_000, "{} of {}: {} bytes", sheet.title, case.loaded.job.name, bytes.len());
+                // The coach has 122 panels, and four people with two maps each.
+                let most = if case.loaded.template.panels.len() > 100 { 500_000 } else { 300_000 };
+                assert!(bytes.len() < most, "{} of {}: {} bytes", sheet.title, case.loaded.job.name, bytes.len());
             }
         }
     }
