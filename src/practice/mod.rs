@@ -1,8 +1,8 @@
 //! Practice: an apprentice lays the order of coating, it is played by plain rules, and everything wrong with it is marked.
 //!
 //! An [`Exercise`] is a crew problem with what is given already and the planner's best answer. [`Laid`] is what the learner put
-//! into each lane; [`play()`] gives it times and avoids nothing; [`marks`] turns what the crew checker finds, one for one, into
-//! sentences; [`score`] compares with the best. [`next_rounds`] asks "which panel next?", [`polish_rounds`] how hard to polish.
+//! into each lane; [`play()`] gives it times and avoids nothing; [`marks()`] turns what the crew checker finds, one for one, into
+//! sentences; [`score()`] compares with the best. [`next_rounds`] asks "which panel next?", [`polish_rounds`] how hard to polish.
 //!
 //! The crew checker is the only judge of a broken rule. Nothing here knows a window, a file or a clock; seeds come from outside.
 

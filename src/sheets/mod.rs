@@ -1,8 +1,8 @@
 //! Paper: what is handed to the customer, to the crew, and kept for the next visit. Drawn once, written as PDF, HTML, SVG, PNG.
 //!
-//! [`customer`], [`crew`] and [`record`] say what stands on a sheet ([`Sheet`]: headings, tables, pictures). [`Sheet::pages`] says where
-//! it stands ([`Pages`]: lists of paths and lines of text in mm), and [`pdf`] and [`png`] only draw that; a preview that draws the same
-//! pages shows exactly what is printed. [`html`] is written from the sheet itself. The pictures are those of `scene`.
+//! [`customer()`], [`crew()`] and [`record()`] say what stands on a sheet ([`Sheet`]: headings, tables, pictures). [`Sheet::pages`] says where
+//! it stands ([`Pages`]: lists of paths and lines of text in mm), and [`pdf()`] and [`png()`] only draw that; a preview that draws the same
+//! pages shows exactly what is printed. [`html()`] is written from the sheet itself. The pictures are those of `scene`.
 //!
 //! No clock and no files: the same job gives the same bytes.
 
