@@ -35,13 +35,14 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
         Locale::Uk => (Naming::Uk, DateOrder::DayFirst),
         Locale::Us => (Naming::Us, DateOrder::MonthFirst),
     };
+    let paper = if args.paper == PaperSize::A4 { Paper::A4 } else { Paper::Letter };
     let input = SheetInput {
         job: &loaded.job,
         template: &loaded.template,
         insight: &insight,
         order: &coating,
         polishing: polishing.as_ref(),
-        options: Options { naming, dates, costs: args.costs, done_at: args.done },
+        options: Options { naming, paper, dates, costs: args.costs, done_at: args.done },
     };
     let bytes = match kind {
         Kind::List => sheets::crew_list(&input).map_err(fault)?.into_bytes(),
@@ -57,7 +58,6 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
             if !missing.is_empty() {
                 return Err(unprintable(&missing));
             }
-            let paper = if args.paper == PaperSize::A4 { Paper::A4 } else { Paper::Letter };
             sheets::pdf(&sheet.pages(paper)).map_err(fault)?
         }
         Kind::Html => sheets::html(&sheet(args.which, &input)).into_bytes(),

@@ -5,7 +5,8 @@ use harfrust::{ShapeOptions, ShaperData, UnicodeBuffer};
 use skrifa::instance::{LocationRef, Size};
 use skrifa::outline::{DrawSettings, OutlinePen};
 use skrifa::{FontRef, GlyphId, MetadataProvider};
-use std::collections::BTreeSet;
+use std::cell::RefCell;
+use std::collections::{BTreeSet, HashMap};
 use std::sync::LazyLock;
 
 /// Height of capitals as a share of the size.
@@ -71,9 +72,29 @@ pub(super) fn shape(text: &str, bold: bool) -> Vec<Glyph> {
         .collect()
 }
 
-/// Width of a line in the unit of `size`.
+/// Width of a line in the unit of `size`. What was measured is remembered: sheets are set again for every size of their picture, from the
+/// same words.
 pub(super) fn width(text: &str, bold: bool, size: f32) -> f32 {
-    shape(text, bold).iter().map(|g| g.advance).sum::<f32>() * size
+    MEASURED.with_borrow_mut(|measured| {
+        let known = &mut measured[usize::from(bold)];
+        if let Some(share) = known.get(text) {
+            return share * size;
+        }
+        let share = shape(text, bold).iter().map(|g| g.advance).sum::<f32>();
+        if known.len() >= MOST_MEASURED {
+            known.clear();
+        }
+        known.insert(text.to_owned(), share);
+        share * size
+    })
+}
+
+/// More texts than the longest sheet has words.
+const MOST_MEASURED: usize = 10_000;
+
+thread_local! {
+    /// Widths of texts in shares of the size, regular and bold.
+    static MEASURED: RefCell<[HashMap<String, f32>; 2]> = RefCell::default();
 }
 
 /// The characters of a text that the font lacks. Blanks of every kind are drawn by leaving room.

@@ -1,5 +1,6 @@
 //! What a sheet is made from.
 
+use super::page::Paper;
 use crate::file::job_to_text;
 use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
@@ -29,6 +30,8 @@ pub struct SheetInput<'a> {
 pub struct Options {
     /// British or American names of panels.
     pub naming: Naming,
+    /// The paper it is for: the customer sheet's picture is as high as lets it end on its second page.
+    pub paper: Paper,
     /// How dates are written.
     pub dates: DateOrder,
     /// Whether the customer sheet says what the polishing costs at the shop's prices.
@@ -38,9 +41,9 @@ pub struct Options {
 }
 
 impl Default for Options {
-    /// British, no costs, done at 17:00.
+    /// British, on A4, no costs, done at 17:00.
     fn default() -> Self {
-        Self { naming: Naming::Uk, dates: DateOrder::DayFirst, costs: false, done_at: (17, 0) }
+        Self { naming: Naming::Uk, paper: Paper::A4, dates: DateOrder::DayFirst, costs: false, done_at: (17, 0) }
     }
 }
 

@@ -72,7 +72,7 @@ pub enum TextSize {
 }
 
 /// A picture.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, Default, PartialEq)]
 pub struct Figure {
     /// A short name.
     pub title: String,

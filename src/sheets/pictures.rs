@@ -24,14 +24,25 @@ pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
 /// A scene with a title. `most_height` is without the legend.
 pub(super) fn drawn(input: &SheetInput<'_>, scene: &MapScene, title: &str, most_height: f32, badge: f32) -> Figure {
     let words = words(input, scene, title);
+    let style = MapStyle { title, words: &words, width: COLUMN, most_height, badge };
+    map::figure(input.template, &for_paper(scene), &style)
+}
+
+/// The room that the same takes, with nothing drawn in it.
+pub(super) fn room(input: &SheetInput<'_>, scene: &MapScene, most_height: f32) -> Figure {
+    let style = MapStyle { title: "", words: "", width: COLUMN, most_height, badge: 0.0 };
+    map::room(input.template, &for_paper(scene), &style)
+}
+
+/// Spots are dots on paper, without their values, which are in the record.
+fn for_paper(scene: &MapScene) -> MapScene {
     let mut scene = scene.clone();
     for row in &mut scene.legend {
-        // Spots are dots on paper, without their values, which are in the record.
         if row.symbol == LegendSymbol::Pin(PinShape::Spot) {
             "Where it was read".clone_into(&mut row.text);
         }
     }
-    map::figure(input.template, &scene, &MapStyle { title, words: &words, width: COLUMN, most_height, badge })
+    scene
 }
 
 /// The map of one worker's own coating order.

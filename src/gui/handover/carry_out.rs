@@ -45,7 +45,6 @@ impl App {
     pub(in crate::gui) fn hand_over(&mut self, wish: HandoverWish, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
         match wish {
             HandoverWish::Show(which) => self.handover.which = which,
-            HandoverWish::Paper(paper) => self.handover.paper = paper,
             HandoverWish::Options(options) => self.handover.options = options,
             HandoverWish::Ask(form) => self.ask(Purpose::Sheet(form, self.handover.which), ctx, frame),
             HandoverWish::Write(form, path) => match self.write_sheet(form, &path) {

@@ -11,7 +11,7 @@ pub(super) use wish::{Form, HandoverWish, Which};
 
 use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
-use crate::sheets::{self, MissingCharacters, Options, Pages, Paper, Sheet, SheetInput, missing_characters};
+use crate::sheets::{self, MissingCharacters, Options, Pages, Sheet, SheetInput, missing_characters};
 use crate::vehicle::Template;
 use pages::Preview;
 use std::sync::Arc;
@@ -20,7 +20,6 @@ use std::sync::Arc;
 #[derive(Debug, Default)]
 pub(super) struct HandoverState {
     pub(super) which: Which,
-    pub(super) paper: Paper,
     pub(super) options: Options,
     /// What was written last, as a sentence.
     pub(super) said: Option<String>,
@@ -46,17 +45,16 @@ struct From {
     rows: Vec<OrderRow>,
     polishing: Option<Arc<PolishOrder>>,
     which: Which,
-    paper: Paper,
     options: Options,
 }
 
 impl From {
-    fn is(&self, other: &Self) -> bool {
-        Arc::ptr_eq(&self.job, &other.job)
-            && Arc::ptr_eq(&self.template, &other.template)
-            && self.rows == other.rows
-            && self.polishing.as_ref().map(Arc::as_ptr) == other.polishing.as_ref().map(Arc::as_ptr)
-            && (self.which, self.paper, self.options) == (other.which, other.paper, other.options)
+    fn is(&self, given: Given<'_>, which: Which, options: Options) -> bool {
+        Arc::ptr_eq(&self.job, given.job)
+            && Arc::ptr_eq(&self.template, given.template)
+            && self.rows == given.rows
+            && self.polishing.as_ref().map(Arc::as_ptr) == given.polishing.map(Arc::as_ptr)
+            && (self.which, self.options) == (which, options)
     }
 }
 
@@ -86,20 +84,19 @@ impl<'a> Given<'a> {
 impl HandoverState {
     /// Makes the sheet that is shown, where anything that it follows from has changed.
     pub(super) fn follow(&mut self, given: Given<'_>) {
+        if self.built.as_ref().is_some_and(|built| built.from.is(given, self.which, self.options)) {
+            return;
+        }
         let from = From {
             job: Arc::clone(given.job),
             template: Arc::clone(given.template),
             rows: given.rows.to_vec(),
             polishing: given.polishing.cloned(),
             which: self.which,
-            paper: self.paper,
             options: self.options,
         };
-        if self.built.as_ref().is_some_and(|built| built.from.is(&from)) {
-            return;
-        }
         let sheet = self.sheet(given);
-        let preview = Preview::of(&sheet.pages(self.paper));
+        let preview = Preview::of(&sheet.pages(self.options.paper));
         self.built = Some(Built { from, missing: missing_characters(&sheet), preview, sheet });
     }
 
@@ -114,7 +111,7 @@ impl HandoverState {
 
     /// The pages that would be printed.
     fn pages(&self) -> Option<Pages> {
-        self.built.as_ref().map(|b| b.sheet.pages(self.paper))
+        self.built.as_ref().map(|b| b.sheet.pages(self.options.paper))
     }
 
     /// How many pages there are.

@@ -1,6 +1,6 @@
 //! What can be asked for while handing over.
 
-use crate::sheets::{Options, Paper};
+use crate::sheets::Options;
 use std::path::PathBuf;
 
 /// A sheet.
@@ -77,8 +77,6 @@ impl Form {
 pub(in crate::gui) enum HandoverWish {
     /// Shows another sheet.
     Show(Which),
-    /// Takes another paper.
-    Paper(Paper),
     /// Writes it otherwise.
     Options(Options),
     /// Asks for a file name.

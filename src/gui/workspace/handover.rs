@@ -44,11 +44,11 @@ pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     section(ui, "How it is written");
     let papers = [(Paper::A4, "A4".to_owned()), (Paper::Letter, "Letter".to_owned())];
-    if let Some(paper) = choice(ui, "Paper", state.paper, &papers) {
-        wish(HandoverWish::Paper(paper));
-    }
     let before = state.options;
     let mut options = before;
+    if let Some(paper) = choice(ui, "Paper", before.paper, &papers) {
+        options.paper = paper;
+    }
     let orders =
         [(DateOrder::DayFirst, "26 November 2026".to_owned()), (DateOrder::MonthFirst, "November 26, 2026".to_owned())];
     if let Some(dates) = choice(ui, "Days", before.dates, &orders) {

@@ -7,13 +7,12 @@ mod stays;
 
 use super::calendar::care;
 use super::input::{SheetInput, job_code};
-use super::model::{Block, Sheet, Table, TextSize};
-use super::page::Paper;
-use super::pictures::drawn;
+use super::model::{Block, Figure, Sheet, Table, TextSize};
+use super::pictures::{drawn, room};
 use crate::coat::DROPPINGS_ADVICE;
 use crate::insight::{coated_panels, shop_cost, supplies};
 use crate::polish::Level;
-use crate::scene::{Overlay, map_scene};
+use crate::scene::{MapScene, Overlay, map_scene};
 use crate::units::capital;
 use crate::vehicle::Surface;
 
@@ -24,18 +23,42 @@ const CONSENT: &str = "I have read this sheet and agree to the work described he
 /// What they sign once the work is done.
 const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.";
 
-/// Greatest heights of the picture in mm; the first that leaves the sheet on so many pages is taken.
-const HEIGHTS: [f32; 4] = [98.0, 88.0, 78.0, 68.0];
+/// Greatest heights of the picture in mm, from the largest down; the first that leaves the sheet on so many pages is taken.
+const HEIGHTS: std::ops::RangeInclusive<u8> = 64..=124;
+const STEP: usize = 4;
 const MOST_PAGES: usize = 2;
+/// Radius of numbers on the picture, mm.
+const BADGE: f32 = 2.7;
 
 /// The sheet for the customer: two pages, unless there is too much to say.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
-    let fits = |sheet: &Sheet| [Paper::A4, Paper::Letter].iter().all(|p| sheet.pages(*p).pages.len() <= MOST_PAGES);
-    let mut tries = HEIGHTS.into_iter().map(|height| with_picture(input, height));
-    tries.find(fits).unwrap_or_else(|| with_picture(input, HEIGHTS[HEIGHTS.len() - 1]))
+    let (title, scene) = picture(input);
+    let mut sheet = with(input, Figure::default());
+    let Some(place) = sheet.blocks.iter().position(|b| matches!(b, Block::Figure(_))) else { return sheet };
+    // Where things stand follows from the room that the picture takes, so it is drawn once its size is known.
+    let mut fits = |height: &f32| {
+        sheet.blocks[place] = Block::Figure(room(input, &scene, *height));
+        sheet.pages(input.options.paper).pages.len() <= MOST_PAGES
+    };
+    let mut heights = HEIGHTS.rev().step_by(STEP).map(f32::from);
+    let height = heights.find(&mut fits).unwrap_or(f32::from(*HEIGHTS.start()));
+    sheet.blocks[place] = Block::Figure(drawn(input, &scene, title, height, BADGE));
+    sheet
 }
 
-fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
+/// The picture of their vehicle: what is polished, or where nothing is, what was found.
+fn picture(input: &SheetInput<'_>) -> (&'static str, MapScene) {
+    let polished = input.insight.panels.iter().any(|p| !p.polish.steps.is_empty());
+    let overlay = if polished { Overlay::Polish } else { Overlay::Defects };
+    let mut scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
+    if polished {
+        plain_levels(&mut scene);
+    }
+    (if polished { "How hard each panel is polished" } else { "What was found, and where" }, scene)
+}
+
+/// All that the sheet says, round a picture.
+fn with(input: &SheetInput<'_>, picture: Figure) -> Sheet {
     let job = input.job;
     let done = input.insight.panels.iter().any(|p| p.after.is_some());
     let title = if done { "Your vehicle: what was done" } else { "Your vehicle: what we found and what we will do" };
@@ -48,18 +71,7 @@ fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
         ("You asked for", job.customer.wishes.clone()),
         ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
     ]);
-    let overlay = if input.insight.panels.iter().any(|p| !p.polish.steps.is_empty()) {
-        Overlay::Polish
-    } else {
-        Overlay::Defects
-    };
-    let mut scene = map_scene(job, input.template, input.insight, overlay, input.order);
-    if overlay == Overlay::Polish {
-        plain_levels(&mut scene);
-    }
-    let picture =
-        if overlay == Overlay::Polish { "How hard each panel is polished" } else { "What was found, and where" };
-    sheet.blocks.push(Block::Figure(drawn(input, &scene, picture, height, 2.7)));
+    sheet.blocks.push(Block::Figure(picture));
     sheet.heading(2, "What we found");
     sheet.list(found::found(input));
     sheet.heading(2, if done { "What was done" } else { "What will be done" });
@@ -80,7 +92,7 @@ fn with_picture(input: &SheetInput<'_>, height: f32) -> Sheet {
 }
 
 /// Levels in words that need no explanation; no bars of budgets.
-fn plain_levels(scene: &mut crate::scene::MapScene) {
+fn plain_levels(scene: &mut MapScene) {
     use crate::scene::{Fill, LegendSymbol};
     for mark in &mut scene.panels {
         mark.budget_used = None;
@@ -100,7 +112,7 @@ fn plain_levels(scene: &mut crate::scene::MapScene) {
 /// On a map.
 fn short(level: Level) -> &'static str {
     match level {
-        Level::Leave => "as it is",
+        Level::Leave => "", // white says it, and there are often many
         Level::Gloss => "gloss",
         Level::OneStep => "once",
         Level::TwoStep => "several steps",
@@ -164,14 +176,15 @@ fn look_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.heading(2, "Looking after it");
     match input.done() {
         Some(done) => sheet.text(format!(
-            "Counted from {}, when the last panel is to be finished. If it gets later, everything moves by as much.",
+            "Counted from {}, when the last panel is finished. If it gets later, all of it moves.",
             done.in_words(input.options.dates)
         )),
         None => sheet.text("Counted from the moment when the last panel is finished."),
     }
     let mut table = Table::new(TextSize::Normal, &[("When", false, 0.0), ("What", false, 1.0)]);
-    for (when, what) in care(input) {
-        table.row([when, what]);
+    for same in care(input).chunk_by(|a, b| a.0 == b.0) {
+        let when = same.first().map(|(when, _)| when.clone()).unwrap_or_default();
+        table.row([when, same.iter().map(|(_, what)| what.as_str()).collect::<Vec<_>>().join(" ")]);
     }
     sheet.table(table);
     sheet.list(vec![

@@ -29,7 +29,7 @@ fn heading(level: u8) -> (Style, f32, f32) {
     let style = |pt: f32, colour| Style { size: pt * PT, bold: true, colour };
     match level {
         1 => (style(20.0, INK), 0.0, 3.0),
-        2 => (style(13.0, ACCENT), 5.5, 1.8),
+        2 => (style(13.0, ACCENT), 4.6, 1.6),
         _ => (style(10.5, INK), 3.5, 1.0),
     }
 }
@@ -54,7 +54,7 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper) -> Pages {
             }
             Block::Text(text) => {
                 // What is signed stands above where it is signed.
-                let signed = blocks.peek().filter(|b| matches!(b, Block::FillIn(_))).map_or(0.0, |_| FILL_IN + 14.0);
+                let signed = blocks.peek().filter(|b| matches!(b, Block::FillIn(_))).map_or(0.0, |_| FILL_IN + 12.0);
                 flow.make_room(signed);
                 paragraph(&mut flow, text, BODY);
             }
@@ -78,7 +78,7 @@ fn least(flow: &Flow, block: &Block) -> f32 {
         Block::Figure(figure) => flow.scale(figure) * figure.height,
         Block::Heading(..) => 14.0,
         Block::FillIn(_) => FILL_IN,
-        Block::Text(_) => FILL_IN + 14.0,
+        Block::Text(_) => FILL_IN + 12.0,
         Block::Table(whole) => 3.0 * style(whole.size).height() * 1.6,
         _ => 2.0 * BODY.height(),
     }
@@ -120,7 +120,7 @@ fn figure(flow: &mut Flow, drawn: &Figure) {
 }
 
 /// Height of a line to be filled in by hand.
-const FILL_IN: f32 = 17.0;
+const FILL_IN: f32 = 15.0;
 
 fn fill_in(flow: &mut Flow, names: &[String]) {
     flow.make_room(FILL_IN);

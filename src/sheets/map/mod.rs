@@ -75,9 +75,7 @@ impl View {
 /// Draws a map with its legend.
 pub fn figure(template: &Template, scene: &MapScene, style: &MapStyle<'_>) -> Figure {
     let bounds = template.bounds();
-    let wide = style.width - 2.0 * MARGIN;
-    let high = (wide * bounds.height() / bounds.width().max(1.0)).min(style.most_height - 2.0 * MARGIN);
-    let size = (style.width, high + 2.0 * MARGIN);
+    let size = size(template, style);
     let screen = ScreenRect::new(ScreenPoint::zero(), ScreenPoint::new(size.0, size.1));
     let view = View { view: Viewport::fit(bounds, screen, MARGIN, Orientation::FrontLeft), size };
     let mut items = Vec::new();
@@ -87,6 +85,21 @@ pub fn figure(template: &Template, scene: &MapScene, style: &MapStyle<'_>) -> Fi
     pins(&mut items, &view, scene, &placed);
     let height = legend::draw(&mut items, scene, size);
     Figure { title: style.title.to_owned(), words: style.words.to_owned(), width: size.0, height, items }
+}
+
+/// The room that a map takes with its legend, with nothing drawn in it.
+pub(super) fn room(template: &Template, scene: &MapScene, style: &MapStyle<'_>) -> Figure {
+    let size = size(template, style);
+    let height = legend::draw(&mut Vec::new(), scene, size);
+    Figure { title: style.title.to_owned(), words: String::new(), width: size.0, height, items: Vec::new() }
+}
+
+/// Width and height of a map without its legend, mm.
+fn size(template: &Template, style: &MapStyle<'_>) -> (f32, f32) {
+    let bounds = template.bounds();
+    let wide = style.width - 2.0 * MARGIN;
+    let high = (wide * bounds.height() / bounds.width().max(1.0)).min(style.most_height - 2.0 * MARGIN);
+    (style.width, high + 2.0 * MARGIN)
 }
 
 /// Fills, hatches, seams, contour, quiet drawing.
