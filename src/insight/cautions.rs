@@ -9,7 +9,8 @@ use crate::vehicle::{FeatureKind, Panel, Surface, Template};
 /// A panel that begins above the first height or reaches above the second is worked from a step, in mm: our estimate.
 const STEP_FROM_MM: (f32, f32) = (1_200.0, 1_900.0);
 
-const FIRST: &str =
+/// What comes before everything that the program says.
+pub const FIRST_CAUTION: &str =
     "Local rules, the makers' data sheets and licensed practice come before anything this program says.";
 const HIGH: &str = "Reach the roof from a step or platform, not from a sill or tyre; one keeps the floor clear.";
 
@@ -19,7 +20,7 @@ fn is_high(panel: &Panel) -> bool {
 
 /// Everything to mind in this job, each once.
 pub fn cautions(job: &Job, template: &Template, insight: &Insight) -> Vec<String> {
-    let mut list = vec![FIRST.to_owned()];
+    let mut list = vec![FIRST_CAUTION.to_owned()];
     for caution in polish_cautions(job, template, insight).into_iter().chain(coating_cautions(job, template)) {
         if !list.contains(&caution) {
             list.push(caution);

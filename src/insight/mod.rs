@@ -27,7 +27,7 @@ mod visit;
 
 pub use after::{AfterPolishing, Went};
 pub use ambition::CarAmbition;
-pub use cautions::{cautions, coating_cautions, polish_cautions};
+pub use cautions::{FIRST_CAUTION, cautions, coating_cautions, polish_cautions};
 pub use choices::{choice_notes, levelling_note, roles_by_experience};
 pub use coating::{
     OrderRow, coated_panels, coating_amount, crew_problem, free_problem, is_coated, operation_id, order_rows,

@@ -3,7 +3,7 @@
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Sheet, Table, TextSize};
 use super::pictures::{own_order, own_polishing};
-use crate::insight::{OrderRow, PolishRow, cautions, coating_amount};
+use crate::insight::{FIRST_CAUTION, OrderRow, PolishRow, coating_amount, coating_cautions, polish_cautions};
 use crate::job::Role;
 use crate::units::clock;
 
@@ -37,11 +37,10 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
     }
     if !polishing.is_empty() {
         sheet.heading(2, "Polishing");
-        sheet.blocks.push(Block::Figure(own_polishing(input, worker, 82.0)));
+        sheet.blocks.push(Block::Figure(own_polishing(input, worker, 72.0)));
         sheet.table(polish_list(input, &polishing));
+        watch_for(sheet, polish_cautions(job, input.template, input.insight));
     }
-    sheet.heading(2, "Watch for");
-    sheet.list(cautions(job, input.template, input.insight));
     if !coating.is_empty() {
         sheet.blocks.push(Block::NewPage);
         sheet.heading(2, format!("Coating: {}", member.name));
@@ -49,7 +48,14 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         sheet.facts(coating_facts(input));
         sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
         sheet.table(coat_list(input, &coating, member.roles.len() > 1));
+        watch_for(sheet, coating_cautions(job, input.template));
     }
+}
+
+/// What to mind at this work; each part of a card can be carried on its own.
+fn watch_for(sheet: &mut Sheet, cautions: Vec<String>) {
+    sheet.heading(2, "Watch for");
+    sheet.list(std::iter::once(FIRST_CAUTION.to_owned()).chain(cautions).collect());
 }
 
 fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {

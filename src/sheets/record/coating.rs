@@ -1,7 +1,7 @@
 //! The coating: air, product, order, care times.
 
 use super::panels::section;
-use crate::coat::bottles;
+use crate::coat::{MeasuredWindow, bottles};
 use crate::insight::{coated_panels, coating_amount};
 use crate::sheets::calendar::care;
 use crate::sheets::input::SheetInput;
@@ -17,6 +17,7 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.facts(vec![
         ("Air", format!("{:.1}, {:.0} humidity", air.air_temp_c, air.humidity_pct)),
         ("Coldest surface", format!("{:.1}", air.surface_temp_c)),
+        ("Warmest surface", air.warmest_surface_temp_c.map(|t| format!("{t:.1}")).unwrap_or_default()),
         ("Dew point", format!("{:.1}; the surface is {:.1} above it", verdict.dew_point, verdict.margin)),
         ("Verdict", if verdict.go { "right for coating".to_owned() } else { verdict.stops.join(" ") }),
         ("To mind", verdict.notices.join(" ")),
@@ -44,8 +45,10 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
                 product.reference_humidity_pct
             ),
         ),
+        ("Window tried on a patch", input.job.patch.map(tried).unwrap_or_default()),
         ("Next layer", if product.layers > 1 { format!("after {}", minutes(product.recoat_s)) } else { String::new() }),
         ("High spots", format!("can be saved for {}", minutes(product.high_spot_s))),
+        ("Maker's cautions", product.cautions.clone()),
     ]);
     let mut care_table = Table::new(TextSize::Small, &[("When", false, 0.0), ("What", false, 1.0)]);
     for (when, what) in care(input) {
@@ -53,6 +56,18 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
     }
     section(sheet, "Care times", care_table);
     section(sheet, "Order of coating", order(input));
+}
+
+/// A window measured on this vehicle, and the air of that moment.
+fn tried(patch: MeasuredWindow) -> String {
+    format!(
+        "{} to {} at {:.1} air, {:.0} humidity, {:.1} surface; it counts instead of the label",
+        clock(patch.min_s),
+        clock(patch.max_s),
+        patch.air.air_temp_c,
+        patch.air.humidity_pct,
+        patch.air.surface_temp_c
+    )
 }
 
 fn counted(n: u32, what: &str) -> String {

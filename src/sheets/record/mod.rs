@@ -20,7 +20,7 @@ pub fn record(input: &SheetInput<'_>) -> Sheet {
     sheet.heading(1, "Technical record");
     let crew = |m: &crate::job::Member| {
         let roles: Vec<&str> = m.roles.iter().copied().map(Role::verb).collect();
-        format!("{} ({})", m.name, roles.join(" and "))
+        format!("{} ({}; {})", m.name, roles.join(" and "), m.experience.name())
     };
     sheet.facts(vec![
         ("Job", job.name.clone()),

@@ -8,8 +8,10 @@ use crate::units::{Micrometres, capital};
 
 pub(super) fn panels(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.heading(2, "Film and what may go");
-    sheet.small("µm. Mean and lower bound of the readings before polishing, number of readings, the clear coat that is assumed, the budget and the limit that decides it.");
-    sheet.table(film(input.insight, input));
+    sheet.small("µm. Mean and lower bound of the readings before polishing, number of readings, the clear coat that is assumed, the budget and what decides it.");
+    let (table, reasons) = film(input.insight, input);
+    sheet.table(table);
+    sheet.small(reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{why}", k + 1)).collect::<Vec<_>>().join("\n"));
     if let Some(removal) = &input.insight.removal {
         sheet.text(format!("Over the vehicle: {}", removal.text));
     }
@@ -34,7 +36,9 @@ fn records<'a>(input: &'a SheetInput<'_>) -> impl Iterator<Item = (usize, &'a Pa
     panels.filter_map(|(index, panel)| Some((index, &**input.job.record(&panel.id)?)))
 }
 
-fn film(insight: &Insight, input: &SheetInput<'_>) -> Table {
+/// A row for each panel, and what decides budgets, in the order of their numbers: most panels have the same.
+fn film(insight: &Insight, input: &SheetInput<'_>) -> (Table, Vec<String>) {
+    let mut reasons: Vec<String> = Vec::new();
     let figure = |head| (head, true, 0.0);
     let mut table = Table::new(
         TextSize::Small,
@@ -46,7 +50,7 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> Table {
             figure("After"),
             figure("Clear"),
             figure("Budget"),
-            ("Why", false, 1.6),
+            figure("Decided by"),
         ],
     );
     for (index, panel) in insight.panels.iter().enumerate() {
@@ -67,10 +71,20 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> Table {
             of(after.map(|f| f.mean), 1),
             of(panel.budget.clear.as_ref().map(|c| c.lower.um()), 1),
             of(Some(panel.budget.allowed.um()), 1),
-            panel.budget.refused.clone().or(limit).unwrap_or_default(),
+            panel.budget.refused.clone().or(limit).map(|why| number_of(why, &mut reasons)).unwrap_or_default(),
         ]);
     }
-    table
+    (table, reasons)
+}
+
+/// The number of a reason in the list, where it goes if it is not there yet.
+fn number_of(why: String, reasons: &mut Vec<String>) -> String {
+    let known = reasons.iter().position(|r| *r == why);
+    let index = known.unwrap_or_else(|| {
+        reasons.push(why);
+        reasons.len() - 1
+    });
+    (index + 1).to_string()
 }
 
 fn place(at: crate::geometry::MapPoint) -> String {
