@@ -1,7 +1,8 @@
 //! Crew cards: for each person, large, their own order of coating and of polishing with the map, and what to watch for.
 
+use super::fit::{Fitting, fit};
 use super::input::{SheetInput, job_code};
-use super::model::{Block, Sheet, Table, TextSize};
+use super::model::{Block, Figure, Sheet, Table, TextSize};
 use super::pictures::{own_order, own_polishing};
 use crate::insight::{FIRST_CAUTION, OrderRow, PolishRow, coating_amount, coating_cautions, polish_cautions};
 use crate::job::Role;
@@ -9,8 +10,7 @@ use crate::units::clock;
 
 /// A card for every person of the crew, each from a page of its own.
 pub fn crew(input: &SheetInput<'_>) -> Sheet {
-    let title = "Crew cards".to_owned();
-    let mut sheet = Sheet { title, code: job_code(input.job), language: "en", blocks: Vec::new() };
+    let mut sheet = Sheet::new("Crew cards", job_code(input.job));
     for worker in 0..input.job.crew.len() {
         sheet.blocks.push(Block::NewPage);
         card(input, worker, &mut sheet);
@@ -19,6 +19,30 @@ pub fn crew(input: &SheetInput<'_>) -> Sheet {
 }
 
 fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
+    let coating: Vec<&OrderRow> = input.order.iter().filter(|r| r.worker == worker).collect();
+    let polishing: Vec<&PolishRow> =
+        input.polishing.map(|o| o.rows.iter().filter(|r| r.worker == worker).collect()).unwrap_or_default();
+    let mut first = Sheet::new("", String::new());
+    head(input, worker, &mut first);
+    if coating.is_empty() && polishing.is_empty() {
+        first.text("Nothing is planned for this person.");
+    }
+    if !polishing.is_empty() {
+        first.heading(2, "Polishing");
+        first.blocks.push(Block::Figure(Figure::default()));
+        first.table(polish_list(input, &polishing));
+        watch_for(&mut first, polish_cautions(input.job, input.template, input.insight));
+        let (scene, title) = own_polishing(input, worker);
+        fit(&mut first, input, &Fitting { scene: &scene, title: &title, badge: 3.6, heights: (52, 96), pages: 1 });
+    }
+    sheet.blocks.append(&mut first.blocks);
+    if !coating.is_empty() {
+        coat(input, worker, &coating, sheet);
+    }
+}
+
+/// Whose card it is, and for which vehicle.
+fn head(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
     let job = input.job;
     let member = &job.crew[worker];
     sheet.heading(1, member.name.clone());
@@ -29,27 +53,18 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
         ("Coating", format!("{} {}", member.name, roles.join(" and "))),
     ]);
-    let coating: Vec<&OrderRow> = input.order.iter().filter(|r| r.worker == worker).collect();
-    let polishing: Vec<&PolishRow> =
-        input.polishing.map(|o| o.rows.iter().filter(|r| r.worker == worker).collect()).unwrap_or_default();
-    if coating.is_empty() && polishing.is_empty() {
-        sheet.text("Nothing is planned for this person.");
-    }
-    if !polishing.is_empty() {
-        sheet.heading(2, "Polishing");
-        sheet.blocks.push(Block::Figure(own_polishing(input, worker, 72.0)));
-        sheet.table(polish_list(input, &polishing));
-        watch_for(sheet, polish_cautions(job, input.template, input.insight));
-    }
-    if !coating.is_empty() {
-        sheet.blocks.push(Block::NewPage);
-        sheet.heading(2, format!("Coating: {}", member.name));
-        sheet.blocks.push(Block::Figure(own_order(input, worker, 95.0)));
-        sheet.facts(coating_facts(input));
-        sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
-        sheet.table(coat_list(input, &coating, member.roles.len() > 1));
-        watch_for(sheet, coating_cautions(job, input.template));
-    }
+}
+
+/// The order of coating, from a page of its own.
+fn coat(input: &SheetInput<'_>, worker: usize, rows: &[&OrderRow], sheet: &mut Sheet) {
+    let member = &input.job.crew[worker];
+    sheet.blocks.push(Block::NewPage);
+    sheet.heading(2, format!("Coating: {}", member.name));
+    sheet.blocks.push(Block::Figure(own_order(input, worker, 95.0)));
+    sheet.facts(coating_facts(input));
+    sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
+    sheet.table(coat_list(input, rows, member.roles.len() > 1));
+    watch_for(sheet, coating_cautions(input.job, input.template));
 }
 
 /// What to mind at this work; each part of a card can be carried on its own.

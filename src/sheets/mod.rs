@@ -10,6 +10,7 @@ mod calendar;
 mod crew;
 mod crew_list;
 mod customer;
+mod fit;
 mod font;
 mod html;
 mod input;

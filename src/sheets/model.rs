@@ -11,6 +11,8 @@ pub struct Sheet {
     pub code: String,
     /// Language tag (BCP 47).
     pub language: &'static str,
+    /// Whether it is set in smaller type, since it has much to say on few pages.
+    pub dense: bool,
     /// Its parts in the order of reading.
     pub blocks: Vec<Block>,
 }
@@ -104,6 +106,11 @@ impl Table {
 }
 
 impl Sheet {
+    /// A sheet that says nothing yet.
+    pub(super) fn new(title: impl Into<String>, code: String) -> Self {
+        Self { title: title.into(), code, language: "en", dense: false, blocks: Vec::new() }
+    }
+
     pub(super) fn heading(&mut self, level: u8, text: impl Into<String>) {
         self.blocks.push(Block::Heading(level, text.into()));
     }

@@ -52,11 +52,11 @@ pub(super) fn own_order(input: &SheetInput<'_>, worker: usize, most_height: f32)
     drawn(input, &scene, &format!("Where {} works, in which order", input.job.crew[worker].name), most_height, 3.6)
 }
 
-/// The map of one worker's own polishing stops.
-pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize, most_height: f32) -> Figure {
+/// What the map of one worker's own polishing stops shows, and its title.
+pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize) -> (MapScene, String) {
     let mut scene = polish_order_map(input.job, input.template, input.insight, input.polishing);
     only(&mut scene, worker);
-    drawn(input, &scene, &format!("Where {} polishes, in which order", input.job.crew[worker].name), most_height, 3.6)
+    (scene, format!("Where {} polishes, in which order", input.job.crew[worker].name))
 }
 
 /// Leaves only one worker's numbers; shades by turn would be those of everybody.

@@ -6,9 +6,9 @@ mod found;
 mod stays;
 
 use super::calendar::care;
+use super::fit::{Fitting, fit};
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Figure, Sheet, Table, TextSize};
-use super::pictures::{drawn, room};
 use crate::coat::DROPPINGS_ADVICE;
 use crate::insight::{coated_panels, shop_cost, supplies};
 use crate::polish::Level;
@@ -23,26 +23,15 @@ const CONSENT: &str = "I have read this sheet and agree to the work described he
 /// What they sign once the work is done.
 const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.";
 
-/// Greatest heights of the picture in mm, from the largest down; the first that leaves the sheet on so many pages is taken.
-const HEIGHTS: std::ops::RangeInclusive<u8> = 64..=124;
-const STEP: usize = 4;
-const MOST_PAGES: usize = 2;
-/// Radius of numbers on the picture, mm.
-const BADGE: f32 = 2.7;
-
-/// The sheet for the customer: two pages, unless there is too much to say.
+/// The sheet for the customer: two pages, in smaller type where there is much to say, unless even that is too much.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
     let (title, scene) = picture(input);
     let mut sheet = with(input, Figure::default());
-    let Some(place) = sheet.blocks.iter().position(|b| matches!(b, Block::Figure(_))) else { return sheet };
-    // Where things stand follows from the room that the picture takes, so it is drawn once its size is known.
-    let mut fits = |height: &f32| {
-        sheet.blocks[place] = Block::Figure(room(input, &scene, *height));
-        sheet.pages(input.options.paper).pages.len() <= MOST_PAGES
-    };
-    let mut heights = HEIGHTS.rev().step_by(STEP).map(f32::from);
-    let height = heights.find(&mut fits).unwrap_or(f32::from(*HEIGHTS.start()));
-    sheet.blocks[place] = Block::Figure(drawn(input, &scene, title, height, BADGE));
+    let fitting = Fitting { scene: &scene, title, badge: 2.7, heights: (64, 124), pages: 2 };
+    sheet.dense = !fit(&mut sheet, input, &fitting);
+    if sheet.dense {
+        fit(&mut sheet, input, &fitting);
+    }
     sheet
 }
 
@@ -62,7 +51,7 @@ fn with(input: &SheetInput<'_>, picture: Figure) -> Sheet {
     let job = input.job;
     let done = input.insight.panels.iter().any(|p| p.after.is_some());
     let title = if done { "Your vehicle: what was done" } else { "Your vehicle: what we found and what we will do" };
-    let mut sheet = Sheet { title: title.to_owned(), code: job_code(job), language: "en", blocks: Vec::new() };
+    let mut sheet = Sheet::new(title, job_code(job));
     sheet.heading(1, title);
     sheet.facts(vec![
         ("Vehicle", job.vehicle.description.clone()),

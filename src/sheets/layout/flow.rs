@@ -43,12 +43,13 @@ pub(super) struct Flow {
     paper: (f32, f32),
     pages: Vec<Page>,
     parts: Vec<Part>,
+    body: Style,
     y: f32,
 }
 
 impl Flow {
-    pub(super) fn new(paper: Paper) -> Self {
-        let mut flow = Self { paper: paper.size(), pages: Vec::new(), parts: Vec::new(), y: MARGIN };
+    pub(super) fn new(paper: Paper, body: Style) -> Self {
+        let mut flow = Self { paper: paper.size(), pages: Vec::new(), parts: Vec::new(), body, y: MARGIN };
         flow.begin_page();
         flow
     }
@@ -67,6 +68,11 @@ impl Flow {
 
     pub(super) fn at_top(&self) -> bool {
         self.y <= MARGIN
+    }
+
+    /// Text of the sheet, where nothing else is said.
+    pub(super) fn body(&self) -> Style {
+        self.body
     }
 
     /// Width of the column.

@@ -15,13 +15,16 @@ const PT: f32 = 25.4 / 72.0;
 const BODY: Style = Style { size: 10.0 * PT, bold: false, colour: INK };
 const SMALL: Style = Style { size: 8.0 * PT, bold: false, colour: INK_SOFT };
 
-/// Text of a size, and of that size in bold.
-fn style(size: TextSize) -> Style {
+/// Text of sheets with much to say on few pages.
+const DENSE: Style = Style { size: 8.6 * PT, ..BODY };
+
+/// Text of a size; `body` is that of the sheet.
+fn style(size: TextSize, body: Style) -> Style {
     match size {
-        TextSize::Small => Style { size: 8.0 * PT, ..BODY },
-        TextSize::Normal => BODY,
+        TextSize::Small => Style { size: 8.0 * PT, ..body },
+        TextSize::Normal => body,
         // Capitals of 6 mm, a three-hundredth of two metres with a little to spare (our estimate).
-        TextSize::Large => Style { size: 8.5, ..BODY },
+        TextSize::Large => Style { size: 8.5, ..body },
     }
 }
 
@@ -36,7 +39,7 @@ fn heading(level: u8) -> (Style, f32, f32) {
 
 /// Sets a sheet on paper.
 pub(super) fn pages(sheet: &Sheet, paper: Paper) -> Pages {
-    let mut flow = Flow::new(paper);
+    let mut flow = Flow::new(paper, if sheet.dense { DENSE } else { BODY });
     let mut blocks = sheet.blocks.iter().peekable();
     while let Some(block) = blocks.next() {
         match block {
@@ -56,7 +59,8 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper) -> Pages {
                 // What is signed stands above where it is signed.
                 let signed = blocks.peek().filter(|b| matches!(b, Block::FillIn(_))).map_or(0.0, |_| FILL_IN + 12.0);
                 flow.make_room(signed);
-                paragraph(&mut flow, text, BODY);
+                let body = flow.body();
+                paragraph(&mut flow, text, body);
             }
             Block::Small(text) => paragraph(&mut flow, text, SMALL),
             Block::List(items) => list(&mut flow, items),
@@ -79,8 +83,8 @@ fn least(flow: &Flow, block: &Block) -> f32 {
         Block::Heading(..) => 14.0,
         Block::FillIn(_) => FILL_IN,
         Block::Text(_) => FILL_IN + 12.0,
-        Block::Table(whole) => 3.0 * style(whole.size).height() * 1.6,
-        _ => 2.0 * BODY.height(),
+        Block::Table(whole) => 3.0 * style(whole.size, flow.body()).height() * 1.6,
+        _ => 2.0 * flow.body().height(),
     }
 }
 
@@ -93,15 +97,16 @@ fn paragraph(flow: &mut Flow, text: &str, style: Style) {
 
 fn list(flow: &mut Flow, items: &[String]) {
     const INDENT: f32 = 4.2;
+    let body = flow.body();
     let whole = flow.part(PartKind::List, None);
     for item in items {
-        let lines = broken(item, false, BODY.size, flow.width() - INDENT);
+        let lines = broken(item, false, body.size, flow.width() - INDENT);
         let part = flow.part(PartKind::ListItem, Some(whole));
-        flow.make_room(BODY.height() * lines.len().min(2) as f32);
+        flow.make_room(body.height() * lines.len().min(2) as f32);
         let label = flow.part(PartKind::ListLabel, Some(part));
-        flow.write("\u{2022}", BODY, 1.0, Some(label));
-        let body = flow.part(PartKind::ListBody, Some(part));
-        flow.lines(&lines, BODY, INDENT, body);
+        flow.write("\u{2022}", body, 1.0, Some(label));
+        let said = flow.part(PartKind::ListBody, Some(part));
+        flow.lines(&lines, body, INDENT, said);
         flow.skip(0.7);
     }
     flow.skip(1.2);

@@ -1,7 +1,7 @@
 //! Tables: hairlines between rows and nothing else; the head is repeated on every page.
 
 use super::flow::{Flow, MARGIN, Style};
-use super::{BODY, hairline, style};
+use super::{hairline, style};
 use crate::sheets::font;
 use crate::sheets::lines::broken;
 use crate::sheets::model::{Table, TextSize};
@@ -13,28 +13,30 @@ const GAP: f32 = 1.1;
 const PAD: f32 = 0.28;
 /// The same for text of a size that needs no more.
 const PAD_LARGE: f32 = 0.12;
+const LARGE: f32 = 7.0;
 
 fn pad(style: Style) -> f32 {
-    style.size * if style.size > 2.0 * BODY.size { PAD_LARGE } else { PAD }
+    style.size * if style.size > LARGE { PAD_LARGE } else { PAD }
 }
 
 /// Names at the left, what they are at the right.
 pub(super) fn facts(flow: &mut Flow, facts: &[(String, String)]) {
-    let name = Style { colour: INK_SOFT, ..BODY };
-    let widest = facts.iter().map(|(n, _)| font::width(n, false, BODY.size)).fold(0.0, f32::max);
+    let body = flow.body();
+    let name = Style { colour: INK_SOFT, ..body };
+    let widest = facts.iter().map(|(n, _)| font::width(n, false, body.size)).fold(0.0, f32::max);
     let left = (widest + 4.0).min(flow.width() * 0.35);
     let whole = flow.part(PartKind::Table, None);
     for (n, what) in facts {
-        let names = broken(n, false, BODY.size, left - 2.0);
-        let lines = broken(what, false, BODY.size, flow.width() - left);
-        flow.make_room(BODY.height() * names.len().max(lines.len()).min(3) as f32);
+        let names = broken(n, false, body.size, left - 2.0);
+        let lines = broken(what, false, body.size, flow.width() - left);
+        flow.make_room(body.height() * names.len().max(lines.len()).min(3) as f32);
         let row = flow.part(PartKind::Row, Some(whole));
         let (head, cell) = (flow.part(PartKind::RowHead, Some(row)), flow.part(PartKind::Cell, Some(row)));
         for k in 0..names.len().max(lines.len()) {
-            flow.make_room(BODY.height());
+            flow.make_room(body.height());
             flow.write(names.get(k).map_or("", String::as_str), name, 0.0, Some(head));
-            flow.write(lines.get(k).map_or("", String::as_str), BODY, left, Some(cell));
-            flow.skip(BODY.height());
+            flow.write(lines.get(k).map_or("", String::as_str), body, left, Some(cell));
+            flow.skip(body.height());
         }
         flow.skip(0.5);
     }
@@ -50,8 +52,8 @@ struct Place {
 
 /// A table.
 pub(super) fn table(flow: &mut Flow, table: &Table) {
-    let style = style(table.size);
-    let head_style = Style { colour: INK_SOFT, size: style.size.min(BODY.size), ..style }.bold();
+    let style = style(table.size, flow.body());
+    let head_style = Style { colour: INK_SOFT, size: style.size.min(flow.body().size), ..style }.bold();
     let places = places(flow, table, style, head_style);
     let whole = flow.part(PartKind::Table, None);
     let heads: Vec<String> = table.columns.iter().map(|c| c.head.clone()).collect();

@@ -15,8 +15,7 @@ use crate::scene::Overlay;
 /// The record.
 pub fn record(input: &SheetInput<'_>) -> Sheet {
     let job = input.job;
-    let mut sheet =
-        Sheet { title: "Technical record".to_owned(), code: job_code(job), language: "en", blocks: Vec::new() };
+    let mut sheet = Sheet::new("Technical record", job_code(job));
     sheet.heading(1, "Technical record");
     let crew = |m: &crate::job::Member| {
         let roles: Vec<&str> = m.roles.iter().copied().map(Role::verb).collect();

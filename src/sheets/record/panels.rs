@@ -11,7 +11,9 @@ pub(super) fn panels(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.small("µm. Mean and lower bound of the readings before polishing, number of readings, the clear coat that is assumed, the budget and what decides it.");
     let (table, reasons) = film(input.insight, input);
     sheet.table(table);
-    sheet.small(reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{why}", k + 1)).collect::<Vec<_>>().join("\n"));
+    sheet.small(
+        reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{why}", k + 1)).collect::<Vec<_>>().join("\n"),
+    );
     if let Some(removal) = &input.insight.removal {
         sheet.text(format!("Over the vehicle: {}", removal.text));
     }
