@@ -1,10 +1,11 @@
 //! What must stand on a sheet, and what must not.
 
-use super::jobs::{Case, coach, empty, read_twice};
+use super::jobs::{Case, coach, empty, mark_all_over, read_twice};
+use lapwright::coat::MeasuredWindow;
 use lapwright::job::Job;
 use lapwright::polish::{LedgerEntry, RemovalSource};
 use lapwright::sheets::{self, Sheet, missing_characters};
-use lapwright::units::Micrometres;
+use lapwright::units::{Celsius, Micrometres};
 use std::sync::Arc;
 
 fn words(sheet: &Sheet) -> String {
@@ -46,24 +47,32 @@ fn mark(job: &mut Job) -> Vec<&'static str> {
 #[test]
 fn nothing_of_the_shop_stands_on_the_customer_sheet_and_all_of_it_in_the_record() {
     let mut markers = Vec::new();
-    let case = Case::sample(|job| {
+    let mut case = Case::sample(|job| {
         read_twice(job);
         markers = mark(job);
     });
-    let customer = sheets::customer(&case.input());
-    let pdf = sheets::pdf(&customer.pages(sheets::Paper::A4)).unwrap();
-    let document = lopdf::Document::load_mem(&pdf).unwrap();
-    let pages: Vec<u32> = document.get_pages().keys().copied().collect();
-    let printed: String = document.extract_text(&pages).unwrap().split_whitespace().collect();
-    for (what, text) in [("PDF", printed), ("HTML", sheets::html(&customer)), ("sheet", words(&customer))] {
-        assert!(text.contains("Adeyemi"), "{what} says whose the vehicle is, so it was really read");
-        assert!(!text.contains("INTERNAL"), "{what}: {}", &text[text.find("INTERNAL").unwrap()..][..40]);
+    for costs in [false, true] {
+        case.options.costs = costs;
+        holds_nothing_internal(&sheets::customer(&case.input()));
     }
     let record = words(&sheets::record(&case.input()));
     for marker in markers {
         assert!(record.contains(marker), "{marker} is missing in the record");
     }
     assert!(!record.contains("INTERNALmoney"), "prices stand on no record");
+}
+
+/// The currency is told with the costs, so it is no marker there.
+fn holds_nothing_internal(customer: &Sheet) {
+    let pdf = sheets::pdf(&customer.pages(sheets::Paper::A4)).unwrap();
+    let document = lopdf::Document::load_mem(&pdf).unwrap();
+    let pages: Vec<u32> = document.get_pages().keys().copied().collect();
+    let printed: String = document.extract_text(&pages).unwrap().split_whitespace().collect();
+    for (what, text) in [("PDF", printed), ("HTML", sheets::html(customer)), ("sheet", words(customer))] {
+        let text = text.replace("INTERNALmoney", "");
+        assert!(text.contains("Adeyemi"), "{what} says whose the vehicle is, so it was really read");
+        assert!(!text.contains("INTERNAL"), "{what}: {}", &text[text.find("INTERNAL").unwrap()..][..40]);
+    }
 }
 
 #[test]
@@ -73,6 +82,35 @@ fn costs_stand_on_the_customer_sheet_only_when_asked_for() {
     case.options.costs = true;
     let text = words(&sheets::customer(&case.input()));
     assert!(text.contains("Costs") && text.contains("\u{202f}EUR"));
+}
+
+#[test]
+fn the_customer_sheet_of_a_car_has_two_pages_at_most_on_every_paper() {
+    for (name, mut case) in [
+        ("the sample", Case::sample(|_| ())),
+        ("read twice", Case::sample(read_twice)),
+        ("nothing known", empty()),
+        ("marked all over", Case::sample(mark_all_over)),
+    ] {
+        for paper in [sheets::Paper::A4, sheets::Paper::Letter] {
+            case.options.paper = paper;
+            let pages = sheets::customer(&case.input()).pages(paper).pages.len();
+            assert!(pages <= 2, "{name} on {paper:?}: {pages} pages");
+        }
+    }
+}
+
+#[test]
+fn the_record_tells_the_patch_the_warmest_panel_and_what_the_maker_warns_of() {
+    let case = Case::sample(|job| {
+        job.air.warmest_surface_temp_c = Some(Celsius::of(31.5));
+        job.patch = Some(MeasuredWindow { min_s: 77, max_s: 288, air: job.air });
+        "Keep away from open flames, says its sheet.".clone_into(&mut job.product.cautions);
+    });
+    let record = words(&sheets::record(&case.input()));
+    for told in ["31.5\u{202f}°C", "1:17 to 4:48 at", "Keep away from open flames", "practised"] {
+        assert!(record.contains(told), "{told}");
+    }
 }
 
 #[test]

@@ -94,7 +94,7 @@ fn the_words_of_a_map_name_every_panel_with_a_value() {
 }
 
 #[test]
-fn labels_of_a_map_lie_on_the_paper_and_apart_from_each_other() {
+fn every_text_of_a_map_lies_on_its_paper() {
     for case in [Case::sample(|_| ()), coach()] {
         for overlay in ALL {
             let figure = map_picture(&case.input(), overlay);

@@ -66,6 +66,14 @@ impl Case {
     }
 }
 
+/// Every mark of the job on every panel that was read.
+pub(super) fn mark_all_over(job: &mut Job) {
+    let all: Vec<_> = job.panels.values().flat_map(|r| r.defects.clone()).collect();
+    for record in job.panels.values_mut().filter(|r| !r.spots.is_empty()) {
+        Arc::make_mut(record).defects.extend(all.iter().cloned());
+    }
+}
+
 /// So many people; the first applies, the last levels, those between do both.
 pub(super) fn crew_of(count: usize) -> Vec<Member> {
     let names = ["Mara", "Edwin", "Ottilie", "Bartholomew"];

@@ -1,6 +1,6 @@
 //! Pages as pictures, for whoever looks: the sample's go to `screenshots/`, the others below the target folder.
 
-use super::jobs::{Case, coach, crew_of, empty, read_twice};
+use super::jobs::{Case, coach, crew_of, empty, mark_all_over, read_twice};
 use lapwright::sheets::{self, Page, Paper, Sheet, png};
 use std::path::{Path, PathBuf};
 
@@ -48,8 +48,12 @@ fn the_sheets_of_the_sample_have_their_pictures() {
 fn other_jobs_have_theirs_too() {
     let mut twice = Case::sample(read_twice);
     twice.options.costs = true;
+    twice.options.paper = Paper::Letter;
     shoot(&sheets::customer(&twice.input()), Paper::Letter, &looks(), "twice-customer", 9);
     shoot(&sheets::record(&twice.input()), Paper::Letter, &looks(), "twice-record", 3);
+    let mut marked = Case::sample(mark_all_over);
+    marked.options.paper = Paper::Letter;
+    shoot(&sheets::customer(&marked.input()), Paper::Letter, &looks(), "marked-customer", 9);
     let coach = coach();
     shoot(&sheets::customer(&coach.input()), Paper::A4, &looks(), "coach-customer", 9);
     shoot(&sheets::crew(&coach.input()), Paper::A4, &looks(), "coach-crew", 9);

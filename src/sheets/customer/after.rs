@@ -16,20 +16,36 @@ pub(super) fn before_and_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.table(gloss);
 }
 
+/// Two panels beside one another in each row, the first half of them at the left.
 fn film(input: &SheetInput<'_>) -> Table {
-    let mut table = Table::new(
-        TextSize::Normal,
-        &[("Panel", false, 1.0), ("Paint before", true, 0.0), ("Paint after", true, 0.0), ("Polished off", true, 0.0)],
-    );
+    let head = [("Panel", false, 1.0), ("Paint before", true, 0.0), ("After", true, 0.0), ("Polished off", true, 0.0)];
+    let rows = film_rows(input);
+    if rows.len() < 4 {
+        let mut table = Table::new(TextSize::Normal, &head);
+        rows.into_iter().for_each(|row| table.row(row));
+        return table;
+    }
+    let mut table = Table::new(TextSize::Normal, &[head, head].concat());
+    let (left, right) = rows.split_at(rows.len().div_ceil(2));
+    for (k, row) in left.iter().enumerate() {
+        let beside = right.get(k).cloned().unwrap_or_default();
+        table.rows.push(row.iter().cloned().chain(beside).collect());
+    }
+    table
+}
+
+/// Panel, before, after, what was taken off.
+fn film_rows(input: &SheetInput<'_>) -> Vec<[String; 4]> {
+    let mut rows = Vec::new();
     for (index, insight) in input.insight.panels.iter().enumerate() {
         let (Some(before), Some(after)) = (&insight.film, &insight.after) else { continue };
         let Some(now) = &after.read.film else { continue };
         let shown = after.removal.as_ref().is_some_and(|r| r.visibility == Visibility::Shown);
         let went = if shown { format!("about {:.1}", after.went.likely) } else { "too little to read".to_owned() };
         let mean = |v: f64| format!("{v:.0}\u{202f}µm");
-        table.row([input.name(index).replacen(", ", " ", 1), mean(before.mean), mean(now.mean), went]);
+        rows.push([input.name(index).replacen(", ", " ", 1), mean(before.mean), mean(now.mean), went]);
     }
-    table
+    rows
 }
 
 fn gloss(input: &SheetInput<'_>) -> Table {

@@ -30,7 +30,7 @@ pub fn customer(input: &SheetInput<'_>) -> Sheet {
     let fitting = Fitting { scene: &scene, title, badge: 2.7, heights: (64, 124), pages: 2 };
     sheet.dense = !fit(&mut sheet, input, &fitting);
     if sheet.dense {
-        fit(&mut sheet, input, &fitting);
+        fit(&mut sheet, input, &Fitting { heights: (52, 124), ..fitting });
     }
     sheet
 }

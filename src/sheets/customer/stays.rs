@@ -25,7 +25,7 @@ pub(super) fn stays(input: &SheetInput<'_>, sheet: &mut Sheet) {
         return;
     }
     sheet.heading(2, "What stays, and why");
-    let mut table = Table::new(TextSize::Normal, &[("Mark", false, 0.0), ("Where", false, 1.0), ("Why", false, 1.6)]);
+    let mut table = Table::new(TextSize::Normal, &[("Mark", false, 0.0), ("Where", false, 1.0), ("Why", false, 1.1)]);
     for ((kind, reason), panels) in reasons {
         table.row([capital(kind.name()), input.names(&panels), reason.to_owned()]);
     }
@@ -35,19 +35,13 @@ pub(super) fn stays(input: &SheetInput<'_>, sheet: &mut Sheet) {
 /// Why a mark does not go, or not wholly; none where it goes. `left` says that its panel is not polished.
 fn why(kind: DefectKind, outcome: Outcome, left: bool) -> Option<&'static str> {
     Some(match (kind.treatment(), outcome) {
-        (Treatment::TouchUp, _) => {
-            "Paint is missing there. It can be touched up with paint, or painted anew; polishing doesn't help."
-        }
-        (Treatment::Refinish, _) => "The paint itself is broken. Only new paint helps.",
-        (Treatment::LevelLocally, _) => "It stands proud. It can be levelled by hand, if you ask for it.",
+        (Treatment::TouchUp, _) => "Paint is missing; only touching up or new paint helps.",
+        (Treatment::Refinish, _) => "The paint itself is broken; only new paint helps.",
+        (Treatment::LevelLocally, _) => "It stands proud; it can be levelled by hand if you ask.",
         // What lies on top is cleaned off.
         (Treatment::Decontaminate, _) | (_, Outcome::Goes) => return None,
-        (_, Outcome::Stays) if left => {
-            "This panel is not polished: there is too little paint to be sure of, or nothing was read."
-        }
-        (_, Outcome::Stays) => "It is deeper than may safely be taken off. Touching up or painting would help more.",
-        (_, Outcome::Fades { .. }) => {
-            "It becomes fainter. Taking all of it out would cost more clear coat than is sensible."
-        }
+        (_, Outcome::Stays) if left => "Not polished: too little paint to be sure of, or none was read.",
+        (_, Outcome::Stays) => "Deeper than is safe to polish out; painting would help.",
+        (_, Outcome::Fades { .. }) => "It becomes fainter; all of it would cost too much clear coat.",
     })
 }

@@ -28,10 +28,12 @@ fn style(size: TextSize, body: Style) -> Style {
     }
 }
 
-fn heading(level: u8) -> (Style, f32, f32) {
+/// How a heading looks, and the room above and below it.
+fn heading(level: u8, dense: bool) -> (Style, f32, f32) {
     let style = |pt: f32, colour| Style { size: pt * PT, bold: true, colour };
     match level {
         1 => (style(20.0, INK), 0.0, 3.0),
+        2 if dense => (style(11.5, ACCENT), 3.2, 1.2),
         2 => (style(13.0, ACCENT), 4.6, 1.6),
         _ => (style(10.5, INK), 3.5, 1.0),
     }
@@ -44,7 +46,7 @@ pub(super) fn pages(sheet: &Sheet, paper: Paper) -> Pages {
     while let Some(block) = blocks.next() {
         match block {
             Block::Heading(level, text) => {
-                let (style, above, below) = heading(*level);
+                let (style, above, below) = heading(*level, sheet.dense);
                 let lines = broken(text, style.bold, style.size, flow.width());
                 let above = if flow.at_top() { 0.0 } else { above };
                 let height = above + style.height() * lines.len() as f32 + below;

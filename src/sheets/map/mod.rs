@@ -1,6 +1,8 @@
 //! The map on paper: the same scene as in the window, in the colours of paper.
 
 mod labels;
+#[cfg(test)]
+mod labels_test;
 mod legend;
 mod symbols;
 
