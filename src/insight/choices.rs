@@ -7,6 +7,7 @@
 use super::coating::{coated_panels, operation_id};
 use crate::crew::{LagSpec, ProblemSpec};
 use crate::job::{Experience, Job, Member, Role};
+use crate::units::listed;
 use crate::vehicle::{Naming, Panel, PanelId, Side, Surface, Template};
 use std::collections::{HashMap, HashSet};
 
@@ -250,15 +251,6 @@ pub fn choice_notes(job: &Job, template: &Template, naming: Naming) -> Vec<Strin
         }
     }
     notes
-}
-
-/// "a, b and c".
-fn listed(names: &[String]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => one.clone(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
-    }
 }
 
 /// Who does what when it goes by experience: levelling is where mistakes stay, so the most experienced level and the least apply

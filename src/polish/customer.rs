@@ -5,7 +5,7 @@ use super::defect::{DefectKind, Treatment};
 use super::facts::PanelFacts;
 use super::outcome::Outcome;
 use super::plan::{Level, PolishPlan};
-use crate::units::capital;
+use crate::units::{capital, listed};
 
 /// A sentence or two: how it is worked, what goes, what stays, how much of the clear coat it costs.
 pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan) -> String {
@@ -71,14 +71,5 @@ fn fates(facts: &PanelFacts<'_>, outcomes: &[Outcome]) -> String {
     match parts.join("; ") {
         text if text.is_empty() => text,
         text => format!("{}.", capital(&text)),
-    }
-}
-
-/// "a", "a and b", "a, b and c".
-fn listed(names: &[&str]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => (*one).to_owned(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
     }
 }

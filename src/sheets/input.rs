@@ -4,7 +4,7 @@ use super::page::Paper;
 use crate::file::job_to_text;
 use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
-use crate::units::{DateOrder, Moment};
+use crate::units::{DateOrder, Moment, listed};
 use crate::vehicle::{Naming, Template};
 use sha2::{Digest, Sha256};
 
@@ -102,15 +102,6 @@ fn in_a_row(numbers: &[u32]) -> String {
     };
     let rows: Vec<String> = sorted.chunk_by(|a, b| a + 1 == *b).flat_map(row).collect();
     if rows.is_empty() { String::new() } else { format!(" {}", listed(&rows)) }
-}
-
-/// "a", "a and b", "a, b and c".
-pub(super) fn listed(names: &[String]) -> String {
-    match names {
-        [] => String::new(),
-        [one] => one.clone(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
-    }
 }
 
 /// A short code of a job: the first eight hexadecimal digits of the SHA-256 of its file, in two groups. Another digit means another state.

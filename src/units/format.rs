@@ -25,6 +25,16 @@ pub fn capital(text: &str) -> String {
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
 
+/// Names as they stand in a sentence: "a", "a and b", "a, b and c"; nothing for none.
+pub fn listed<S: AsRef<str>>(names: &[S]) -> String {
+    let names: Vec<&str> = names.iter().map(AsRef::as_ref).collect();
+    match names.as_slice() {
+        [] => String::new(),
+        [one] => (*one).to_owned(),
+        [most @ .., last] => format!("{} and {last}", most.join(", ")),
+    }
+}
+
 /// Reads a number as a person types it: decimal point or comma, blanks around it; no thousands separators.
 pub fn number(text: &str) -> Option<f64> {
     let text = text.trim();

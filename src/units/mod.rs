@@ -15,7 +15,7 @@ mod quantity;
 mod thickness;
 
 pub use date::Date;
-pub use format::{capital, clock, minutes, number};
+pub use format::{capital, clock, listed, minutes, number};
 pub use interval::Interval;
 pub use moment::{DateOrder, Moment};
 pub use quantity::{

@@ -22,7 +22,9 @@ fn film(input: &SheetInput<'_>) -> Table {
     let rows = film_rows(input);
     if rows.len() < 4 {
         let mut table = Table::new(TextSize::Normal, &head);
-        rows.into_iter().for_each(|row| table.row(row));
+        for row in rows {
+            table.row(row);
+        }
         return table;
     }
     let mut table = Table::new(TextSize::Normal, &[head, head].concat());
