@@ -373,24 +373,30 @@ impl App {
         );
         let below = |name: &'static str, height: f32| Panel::bottom(name).exact_size(height).resizable(false);
         match editing {
-            Some(editing) => below("floor", edit::FLOOR_HEIGHT)
-                .frame(sheet(Margin::same(0)))
-                .show(ui, |ui| edit::below_ui(ui, &model, editing, out)),
+            Some(editing) => {
+                below("floor", edit::FLOOR_HEIGHT)
+                    .frame(sheet(Margin::same(0)))
+                    .show(ui, |ui| edit::below_ui(ui, &model, editing, out));
+            }
+            // Pages take all the room there is.
+            None if model.view.workspace == Workspace::Handover => {}
             // One size for all workspaces, so that the map stays where it is.
-            None => Panel::bottom("chart")
-                .default_size(theme::CHART_HEIGHT)
-                .size_range(theme::CHART_HEIGHT..=3.0 * theme::CHART_HEIGHT)
-                .frame(sheet(Margin::same(0)))
-                // With the order on the map, when who does what; otherwise every panel in figures.
-                .show(ui, |ui| match (model.view.workspace, model.view.overlay) {
-                    (Workspace::Bay, _) => workspace::bay_below_ui(ui, &model, out),
-                    (Workspace::Practice, _) => workspace::practice_below_ui(ui, &model, out),
-                    (Workspace::Correction, overlay) if overlay != Overlay::Order => {
-                        workspace::table_ui(ui, &model, out);
-                    }
-                    _ => chart::chart_ui(ui, &model, out),
-                }),
-        };
+            None => {
+                Panel::bottom("chart")
+                    .default_size(theme::CHART_HEIGHT)
+                    .size_range(theme::CHART_HEIGHT..=3.0 * theme::CHART_HEIGHT)
+                    .frame(sheet(Margin::same(0)))
+                    // With the order on the map, when who does what; otherwise every panel in figures.
+                    .show(ui, |ui| match (model.view.workspace, model.view.overlay) {
+                        (Workspace::Bay, _) => workspace::bay_below_ui(ui, &model, out),
+                        (Workspace::Practice, _) => workspace::practice_below_ui(ui, &model, out),
+                        (Workspace::Correction, overlay) if overlay != Overlay::Order => {
+                            workspace::table_ui(ui, &model, out);
+                        }
+                        _ => chart::chart_ui(ui, &model, out),
+                    });
+            }
+        }
         let table = Frame::new().fill(p.paper).stroke(Stroke::NONE);
         CentralPanel::default().frame(table).show(ui, |ui| {
             let area = ui.max_rect();
