@@ -350,7 +350,7 @@ impl App {
         }
         let editing = self.editing.as_ref();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
-        Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
+        Panel::top("top").exact_size(theme::bar_height(ui.ctx())).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
             ui,
             |ui| match editing {
                 Some(editing) => edit::top_ui(ui, &model, editing, out),
