@@ -82,7 +82,7 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
             view.resize(screen);
             view
         }
-        None => Viewport::fit(m.template.bounds(), screen, MARGIN, Orientation::default()),
+        None => Viewport::fit(m.template.bounds(), screen, MARGIN, m.view.front),
     };
     out.push(Action::View(ViewChange::Viewport(view)));
     view

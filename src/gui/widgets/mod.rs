@@ -5,6 +5,7 @@ mod entry_field;
 mod fields;
 mod number_rows;
 mod panel_head;
+mod shown;
 mod symbols;
 
 pub(super) use budget_bar::{budget_bars, removal_bar};
@@ -12,6 +13,7 @@ pub(super) use entry_field::entry_field;
 pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
 pub(super) use number_rows::{NumberRow, number_rows};
 pub(super) use panel_head::panel_head;
+pub(super) use shown::{film, said, set_units, units_of};
 pub(super) use symbols::{hatched, pin_symbol, worker_badge, worker_shape};
 
 use super::theme;
