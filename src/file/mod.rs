@@ -8,9 +8,9 @@
 mod day;
 mod disk;
 mod error;
-mod load;
 mod jobs;
 mod kept;
+mod load;
 mod photos;
 #[cfg(feature = "gui")]
 mod picture;

@@ -16,6 +16,7 @@ use crate::geometry::{MapPoint, Viewport};
 use crate::insight::{Insight, OrderRow, Stop, recommended_spots, survey_stops};
 use crate::job::{Command, Document, GestureId, Job, PhotoId};
 use crate::scene::Overlay;
+use crate::units::ShownUnits;
 use crate::vehicle::{Panel, PanelId, Template};
 use std::cell::OnceCell;
 use std::path::{Path, PathBuf};
@@ -60,6 +61,11 @@ impl SpotPlaces {
 }
 
 impl<'a> Model<'a> {
+    /// The units of everything that is shown.
+    pub(super) fn units(&self) -> ShownUnits {
+        self.home.preferences.units()
+    }
+
     /// Where a panel wants its readings.
     pub(super) fn wanted_spots(&self, index: usize) -> &'a [MapPoint] {
         self.spots.panels[index].get_or_init(|| recommended_spots(&self.template.panels[index]))

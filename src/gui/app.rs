@@ -25,14 +25,9 @@ use crate::job::{Document, Job};
 use crate::scene::Overlay;
 use crate::vehicle::Template;
 use crate::work::{Clock, Effort, Task, WallClock};
-use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
+use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Stroke, Ui};
 use std::path::PathBuf;
 use std::sync::Arc;
-
-pub(super) const UNDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Z);
-pub(super) const REDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::Z);
-pub(super) const REDO_TOO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Y);
-pub(super) const SAVE: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::S);
 
 /// The window.
 #[derive(Debug)]
@@ -332,13 +327,14 @@ impl App {
         }
         let editing = self.editing.as_ref();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
-        Panel::top("top").exact_size(theme::bar_height(ui.ctx())).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
-            ui,
-            |ui| match editing {
+        Panel::top("top")
+            .exact_size(theme::bar_height(ui.ctx()))
+            .resizable(false)
+            .frame(sheet(Margin::symmetric(16, 0)))
+            .show(ui, |ui| match editing {
                 Some(editing) => edit::top_ui(ui, &model, editing, out),
                 None => top_bar::top_bar_ui(ui, &model, out),
-            },
-        );
+            });
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {

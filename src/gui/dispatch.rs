@@ -28,7 +28,7 @@ impl App {
                 Action::Edit(command, gesture) => self.apply(&command, gesture, ctx),
                 Action::Entry(wish) => self.enter(wish, ctx),
                 Action::Import(wish) => self.change_import(wish, ctx),
-                Action::View(change) => self.change_view(change, ctx),
+                Action::View(change) => self.change_view(change),
                 Action::Vehicle(wish) => self.change_vehicle(wish, ctx),
                 Action::Bay(wish) => {
                     if let Some(effect) = self.work(wish, ctx) {
@@ -73,7 +73,7 @@ impl App {
         }
     }
 
-    pub(super) fn change_view(&mut self, change: ViewChange, ctx: &egui::Context) {
+    pub(super) fn change_view(&mut self, change: ViewChange) {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {

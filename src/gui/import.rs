@@ -4,7 +4,7 @@ use super::action::{Action, Effect, ViewChange};
 use super::app::App;
 use super::theme;
 use super::view_state::Workspace;
-use super::widgets::{primary, section};
+use super::widgets::{film, primary, section};
 use crate::cli::Failure;
 use crate::file::{Matched, Readings, ReadingsError, RealDisk, match_panels, read_readings, readings_from_bytes};
 use crate::insight::add_readings;
@@ -93,7 +93,7 @@ impl App {
                 self.import = None;
                 if let Some(command) = command {
                     self.apply(&command, None, ctx);
-                    self.change_view(ViewChange::Workspace(Workspace::Survey), ctx);
+                    self.change_view(ViewChange::Workspace(Workspace::Survey));
                 }
             }
         }
@@ -155,7 +155,7 @@ fn taken(ui: &mut Ui, draft: &ImportDraft) {
             let Some((count, sum)) = counts.get(&panel.id) else { continue };
             ui.label(panel.name(draft.naming));
             ui.label(count.to_string());
-            ui.label(format!("{:.0}\u{202f}µm", sum / *count as f64));
+            ui.label(film(ui, sum / *count as f64, 0));
             ui.end_row();
         }
     });

@@ -4,7 +4,7 @@
 //! Sentences that the core writes carry their unit behind each figure; [`ShownUnits::say`] turns those figures over. **Limits**: a
 //! figure without a unit keeps its value, unless it is joined to one that has a unit by a word such as "to" or "and".
 
-use super::{ThicknessUnit, UM_PER_MIL, number};
+use super::{Micrometres, ThicknessUnit, UM_PER_MIL, number};
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 
@@ -66,6 +66,11 @@ impl Conversion {
         (shown - self.offset) / self.factor
     }
 
+    /// A number typed in the shown unit as it is kept, to a ten-thousandth of the kept unit.
+    pub fn typed(&self, shown: f64) -> f64 {
+        (self.kept(shown) * 1e4).round() / 1e4
+    }
+
     /// Decimals of the shown value where the kept one has so many.
     pub fn decimals(&self, kept: usize) -> usize {
         kept + self.more_decimals
@@ -122,12 +127,28 @@ impl ShownUnits {
         self.conversion(kept).map_or(kept, |c| c.name)
     }
 
+    /// A kept value without its unit.
+    pub fn number(self, kept: f64, unit: &str, decimals: usize) -> String {
+        self.conversion(unit).map_or_else(|| format!("{kept:.decimals$}"), |c| c.number(kept, decimals))
+    }
+
+    /// A reading as the gauge showed it: all decimals of micrometres, two of mil.
+    pub fn as_read(self, reading: Micrometres) -> String {
+        match self.film {
+            ThicknessUnit::Um => reading.um().to_string(),
+            ThicknessUnit::Mil => self.number(reading.um(), Micrometres::UNIT, 1),
+        }
+    }
+
+    /// A number as somebody types it in the shown unit, as it is kept; none where it is no number.
+    pub fn typed(self, text: &str, unit: &str) -> Option<f64> {
+        let typed = number(text)?;
+        Some(self.conversion(unit).map_or(typed, |c| c.typed(typed)))
+    }
+
     /// A kept value with its unit.
     pub fn with_unit(self, kept: f64, unit: &str, decimals: usize) -> String {
-        match self.conversion(unit) {
-            Some(c) => format!("{}\u{202f}{}", c.number(kept, decimals), c.name),
-            None => format!("{kept:.decimals$}\u{202f}{unit}"),
-        }
+        format!("{}\u{202f}{}", self.number(kept, unit, decimals), self.name(unit))
     }
 
     /// A sentence with its figures in the units that are wanted.
@@ -226,7 +247,10 @@ mod tests {
         for (kept, shown) in [
             ("The film is 127\u{202f}µm; body filler.", "The film is 5.0\u{202f}mil; body filler."),
             ("1.5 to 3.0\u{202f}µm by 12 panels", "0.06 to 0.12\u{202f}mil by 12 panels"),
-            ("with 95\u{202f}% confidence between 1.0 and 3.2\u{202f}µm", "with 95\u{202f}% confidence between 0.04 and 0.13\u{202f}mil"),
+            (
+                "with 95\u{202f}% confidence between 1.0 and 3.2\u{202f}µm",
+                "with 95\u{202f}% confidence between 0.04 and 0.13\u{202f}mil",
+            ),
             ("A surface of 30 instead of 20\u{202f}°C", "A surface of 86 instead of 68\u{202f}°F"),
             ("Spot, mean in µm", "Spot, mean in mil"),
             ("at 8.0\u{202f}K above the dew point", "at 14.4\u{202f}°F above the dew point"),

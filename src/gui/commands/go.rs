@@ -59,10 +59,22 @@ fn any_chosen(m: &Model<'_>) -> Result<(), &'static str> {
 }
 
 pub(super) const COMMANDS: &[WindowCommand] = &[
-    page!("find", "Find a command", "Finds a command, a panel or a recent job by its name.", &[key(CTRL, Key::K)], Find),
+    page!(
+        "find",
+        "Find a command",
+        "Finds a command, a panel or a recent job by its name.",
+        &[key(CTRL, Key::K)],
+        Find
+    ),
     page!("help", "Help", "What each workspace is for, all keys, and the cautions.", &[key(BARE, Key::F1)], Help),
     page!("table", "Table of panels", "Everything that the map shows, as a table.", &[key(CTRL, Key::T)], Table),
-    page!("preferences", "Preferences", "Units, names, looks, the crew of new jobs.", &[key(CTRL, Key::Comma)], Preferences),
+    page!(
+        "preferences",
+        "Preferences",
+        "Units, names, looks, the crew of new jobs.",
+        &[key(CTRL, Key::Comma)],
+        Preferences
+    ),
     WindowCommand {
         id: "hints",
         group: Group::Go,

@@ -66,20 +66,23 @@ fn of_this_job(ui: &mut Ui, m: &Model<'_>) {
 /// The table of keys: every command by its group, then what belongs to one place.
 fn keys(ui: &mut Ui) {
     let p = theme::of(ui.ctx());
-    let mut table = |ui: &mut Ui, name: &str, rows: Vec<(String, String)>| {
+    let table = |ui: &mut Ui, name: &str, rows: Vec<(String, String)>| {
         ui.add_space(8.0);
         ui.label(RichText::new(name).color(p.ink_soft));
-        egui::Grid::new(("keys", name)).num_columns(2).striped(true).spacing([24.0, 4.0]).min_col_width(150.0).show(ui, |ui| {
-            for (keys, what) in rows {
-                ui.label(keys);
-                ui.label(what);
-                ui.end_row();
-            }
-        });
+        egui::Grid::new(("keys", name)).num_columns(2).striped(true).spacing([24.0, 4.0]).min_col_width(150.0).show(
+            ui,
+            |ui| {
+                for (keys, what) in rows {
+                    ui.label(keys);
+                    ui.label(what);
+                    ui.end_row();
+                }
+            },
+        );
     };
     for group in Group::ALL {
         let rows = all().filter(|command| command.group == group).map(|command| {
-            let keys: Vec<String> = command.keys.iter().map(in_words).collect();
+            let keys: Vec<String> = command.keys.iter().copied().map(in_words).collect();
             let keys = if keys.is_empty() { "–".to_owned() } else { keys.join(" or ") };
             (keys, format!("{}. {}", command.name, command.does))
         });

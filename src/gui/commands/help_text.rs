@@ -42,20 +42,26 @@ pub(super) fn about(workspace: Workspace) -> &'static str {
 
 /// Keys that belong to one place, each with what it does there.
 pub(super) const LOCAL: &[(&str, &[(&str, &str)])] = &[
-    ("On the map", &[
-        ("Arrow keys", "Go from panel to panel along the seams."),
-        ("Enter", "Chooses the panel, or lets it go."),
-        ("Shift and click", "Chooses one more panel."),
-        ("Mouse wheel", "Zooms; dragging moves the map, two quick clicks fit it."),
-    ]),
-    ("In Survey", &[
-        ("Digits, then Enter", "Takes a reading."),
-        ("Backspace", "Takes the last digit back; without digits, the last reading."),
-        ("S", "Leaves this spot for later."),
-        ("R", "Measures this spot again."),
-        ("B", "Goes back to the first spot that was skipped."),
-        ("D", "Draws defects; then 1, 2, 3 choose point, line, area and a letter the kind."),
-    ]),
+    (
+        "On the map",
+        &[
+            ("Arrow keys", "Go from panel to panel along the seams."),
+            ("Enter", "Chooses the panel, or lets it go."),
+            ("Shift and click", "Chooses one more panel."),
+            ("Mouse wheel", "Zooms; dragging moves the map, two quick clicks fit it."),
+        ],
+    ),
+    (
+        "In Survey",
+        &[
+            ("Digits, then Enter", "Takes a reading."),
+            ("Backspace", "Takes the last digit back; without digits, the last reading."),
+            ("S", "Leaves this spot for later."),
+            ("R", "Measures this spot again."),
+            ("B", "Goes back to the first spot that was skipped."),
+            ("D", "Draws defects; then 1, 2, 3 choose point, line, area and a letter the kind."),
+        ],
+    ),
     ("In Practice", &[("Backspace", "Takes the last step back."), ("H", "Says a reason.")]),
     ("In tables and lists", &[("Up and down", "Go from row to row."), ("Enter", "Opens the row.")]),
 ];

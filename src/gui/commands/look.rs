@@ -61,7 +61,12 @@ pub(super) const COMMANDS: &[WindowCommand] = &[
     },
     prefer!("touch", "Larger things to press", "For gloves and touch screens.", large_targets = true),
     prefer!("no-touch", "Things to press as usual", "For a pointer.", large_targets = false),
-    prefer!("front-left", "Front to the left", "Turns the map so that the front is at the left.", front = Orientation::FrontLeft),
+    prefer!(
+        "front-left",
+        "Front to the left",
+        "Turns the map so that the front is at the left.",
+        front = Orientation::FrontLeft
+    ),
     prefer!("front-up", "Front up", "Turns the map so that the front is at the top.", front = Orientation::FrontUp),
     prefer!("names-uk", "Bonnet, boot, wing", "Names of panels as in Britain.", names = Naming::Uk),
     prefer!("names-us", "Hood, trunk, fender", "Names of panels as in America.", names = Naming::Us),

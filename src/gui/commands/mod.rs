@@ -15,7 +15,7 @@ mod work;
 
 pub(super) use find::{Find, find_button, find_ui};
 pub(super) use help::help_ui;
-pub(super) use keys::pressed;
+pub(super) use keys::{is_pressed, pressed};
 pub(super) use near::{button, button_saying, radio};
 
 use super::action::{Action, Model};
@@ -67,7 +67,7 @@ pub(super) struct WindowCommand {
 impl WindowCommand {
     /// Its keys as they stand on them, nothing where it has none.
     pub(super) fn keys_in_words(&self) -> String {
-        self.keys.first().map(in_words).unwrap_or_default()
+        self.keys.first().copied().map(in_words).unwrap_or_default()
     }
 
     /// What a pointer that rests on its button reads.
@@ -80,7 +80,7 @@ impl WindowCommand {
 }
 
 /// A shortcut as it stands on the keys.
-pub(super) fn in_words(keys: &KeyboardShortcut) -> String {
+pub(super) fn in_words(keys: KeyboardShortcut) -> String {
     keys.format(&ModifierNames::NAMES, cfg!(target_os = "macos"))
 }
 
@@ -104,6 +104,7 @@ const CTRL_SHIFT: Modifiers = Modifiers::COMMAND.plus(Modifiers::SHIFT);
 const ALT: Modifiers = Modifiers::ALT;
 
 /// Any time.
+#[expect(clippy::unnecessary_wraps, reason = "it stands where others say why not")]
 fn always(_: &Model<'_>) -> Result<(), &'static str> {
     Ok(())
 }

@@ -77,17 +77,20 @@ impl App {
             HomeWish::Pasted(text) => self.show_pasted(&text),
             HomeWish::Print(which) => self.print(which, ctx),
             HomeWish::Sheet(which) => {
-                self.change_view(ViewChange::Workspace(Workspace::Handover), ctx);
+                self.change_view(ViewChange::Workspace(Workspace::Handover));
                 self.hand_over(HandoverWish::Show(which), ctx, frame);
             }
             HomeWish::BigScreen => {
-                self.change_view(ViewChange::Workspace(Workspace::Handover), ctx);
+                self.change_view(ViewChange::Workspace(Workspace::Handover));
                 self.hand_over(HandoverWish::Play, ctx, frame);
             }
         }
     }
 
     fn show_page(&mut self, page: PageKind, ctx: &egui::Context) {
+        if self.handover.is_on_big_screen() {
+            self.hand_over(HandoverWish::StopPlaying, ctx, None);
+        }
         let plate = self.document.job().vehicle.plate.trim().to_owned();
         let plate = (page == PageKind::Visits && !plate.is_empty()).then_some(plate);
         self.home.page = Some(match page {
@@ -149,9 +152,11 @@ impl App {
     }
 
     fn copy_map(&mut self, form: Form, ctx: &egui::Context) {
-        let copied = match form {
-            Form::Png => self.map_as_picture().map(|picture| ctx.copy_image(picture)),
-            _ => Ok(ctx.copy_text(self.map_as_drawing())),
+        let copied = if form == Form::Png {
+            self.map_as_picture().map(|picture| ctx.copy_image(picture))
+        } else {
+            ctx.copy_text(self.map_as_drawing());
+            Ok(())
         };
         match copied {
             Ok(()) => self.home.said = Some("The map is copied.".to_owned()),

@@ -57,11 +57,9 @@ pub(in crate::gui) fn hints_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
     let Some((at, hint)) = m.home.hint.and_then(|at| Some((at, HINTS.get(at)?))) else { return };
     let p = theme::of(ui.ctx());
     let (tip, anchor) = place(ui, hint.at);
-    let shown = Area::new(egui::Id::unique("hint"))
-        .order(Order::Foreground)
-        .fixed_pos(anchor.0)
-        .pivot(anchor.1)
-        .show(ui, |ui| {
+    let shown = Area::new(egui::Id::unique("hint")).order(Order::Foreground).fixed_pos(anchor.0).pivot(anchor.1).show(
+        ui,
+        |ui| {
             let frame = egui::Frame::new()
                 .fill(p.sheet)
                 .stroke(Stroke::new(2.0, p.accent))
@@ -82,7 +80,8 @@ pub(in crate::gui) fn hints_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
                     ui.label(theme::soft(format!("{} of {}", at + 1, HINTS.len())));
                 });
             });
-        });
+        },
+    );
     pointer(ui, shown.response.rect.center(), tip, p.accent);
 }
 
@@ -99,7 +98,7 @@ fn place(ui: &Ui, place: Place) -> (Pos2, (Pos2, Align2)) {
             (tip, (tip + vec2(gap, 0.0), Align2::LEFT_CENTER))
         }
         Place::Map => {
-            let tip = pos2((left + right) / 2.0, (all.top() + bottom) / 2.0);
+            let tip = pos2(f32::midpoint(left, right), f32::midpoint(all.top(), bottom));
             (tip, (tip + vec2(0.0, gap), Align2::CENTER_TOP))
         }
         Place::Side => {
@@ -107,7 +106,7 @@ fn place(ui: &Ui, place: Place) -> (Pos2, (Pos2, Align2)) {
             (tip, (tip - vec2(gap, 0.0), Align2::RIGHT_CENTER))
         }
         Place::Below => {
-            let tip = pos2((left + right) / 2.0, bottom + 12.0);
+            let tip = pos2(f32::midpoint(left, right), bottom + 12.0);
             (tip, (tip - vec2(0.0, gap), Align2::CENTER_BOTTOM))
         }
         Place::Top => {

@@ -154,7 +154,9 @@ fn said(ui: &mut Ui, m: &Model<'_>, page: &JobsPage) {
             n => format!("; {n} more are not listed, use folders inside"),
         };
         ui.label(theme::soft(match (page.found.len(), &page.plate) {
-            (_, _) if all == 0 => "There is no job in this folder yet. Save one here, or choose another folder.".to_owned(),
+            (_, _) if all == 0 => {
+                "There is no job in this folder yet. Save one here, or choose another folder.".to_owned()
+            }
             (0, Some(_)) => "No job of this folder has this plate.".to_owned(),
             (0, None) => format!("None of {all} jobs has these words."),
             (n, _) => format!("{n} of {all} jobs{more}"),
@@ -178,10 +180,8 @@ fn list(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, height: f32, moved: boo
     }
     ui.painter().hline(heads.x_range(), heads.bottom(), Stroke::new(1.0, p.hairline));
     let mut picked = false;
-    let builder = egui::UiBuilder::new()
-        .id_salt("job-rows")
-        .accessibility_role(egui::Role::ListBox)
-        .accessibility_label("Jobs");
+    let builder =
+        egui::UiBuilder::new().id_salt("job-rows").accessibility_role(egui::Role::ListBox).accessibility_label("Jobs");
     ui.scope_builder(builder, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         let mut area = egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).auto_shrink(false);

@@ -14,7 +14,7 @@ use std::sync::mpsc::{Receiver, sync_channel};
 #[derive(Debug, Default)]
 pub(super) struct Printing {
     viewer: Viewer,
-    opened: Option<Receiver<Result<(), ()>>>,
+    opened: Option<Receiver<bool>>,
     file: PathBuf,
 }
 
@@ -34,7 +34,7 @@ impl Printing {
         let thread = std::thread::Builder::new().name("open-viewer".to_owned());
         let started = thread.spawn(move || {
             // A window that is gone needs no answer.
-            drop(send.send(show(&file)));
+            send.send(show(&file)).unwrap_or_default();
             waker.wake();
         });
         match started {
@@ -48,30 +48,30 @@ impl Printing {
 
     /// What came of it, where there is something to say.
     pub(super) fn listen(&mut self) -> Option<String> {
-        let answer = self.opened.as_ref()?.try_recv().ok()?;
+        let answer: bool = self.opened.as_ref()?.try_recv().ok()?;
         self.opened = None;
-        answer.is_err().then(|| self.where_it_is())
+        (!answer).then(|| self.where_it_is())
     }
 
     fn where_it_is(&self) -> String {
-        format!("No viewer could be opened. The pages are in “{}”; open and print them from there.", self.file.display())
+        format!(
+            "No viewer could be opened. The pages are in “{}”; open and print them from there.",
+            self.file.display()
+        )
     }
 }
 
 /// Asks the system to show a file, and waits until it has said whether it can.
-fn show(file: &Path) -> Result<(), ()> {
-    let (program, before): (&str, &[&str]) = if cfg!(windows) {
-        ("explorer", &[])
-    } else if cfg!(target_os = "macos") {
-        ("open", &[])
-    } else {
-        ("xdg-open", &[])
+fn show(file: &Path) -> bool {
+    let program = match () {
+        () if cfg!(windows) => "explorer",
+        () if cfg!(target_os = "macos") => "open",
+        () => "xdg-open",
     };
     let mut command = Command::new(program);
-    command.args(before).arg(file).stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
-    let status = command.status().map_err(|_| ())?;
+    command.arg(file).stdin(Stdio::null()).stdout(Stdio::null()).stderr(Stdio::null());
     // The one of Windows says "1" even where it opened the file.
-    if status.success() || cfg!(windows) { Ok(()) } else { Err(()) }
+    command.status().is_ok_and(|status| status.success() || cfg!(windows))
 }
 
 /// A new folder that nobody else can read, in the place for files that are only passed on.

@@ -45,10 +45,7 @@ pub(super) fn panels_table(units: ShownUnits, m: &Model<'_>) -> PlainTable {
         "Minutes".to_owned(),
         "Turn in the order".to_owned(),
     ];
-    let figure = |um: f64, decimals| match units.conversion("µm") {
-        Some(conversion) => conversion.number(um, decimals),
-        None => format!("{um:.decimals$}"),
-    };
+    let figure = |um: f64, decimals| units.number(um, "µm", decimals);
     let row = |(index, panel): (usize, &crate::vehicle::Panel)| {
         let insight = &m.insight.panels[index];
         let painted = panel.surface == Surface::Paint;

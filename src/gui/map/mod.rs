@@ -182,7 +182,7 @@ fn panel_under(m: &Model<'_>, cache: &MapCache, view: &Viewport, at: egui::Pos2)
 
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
     let panel = &m.template.panels[index];
-    let text = format!("{}\n{}", panel.name(m.view.naming), scene.panels[index].summary);
+    let text = format!("{}\n{}", panel.name(m.view.naming), m.units().say(&scene.panels[index].summary));
     if m.view.tool != Tool::Cut && ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
         background.clone().on_hover_text_at_pointer(text);
     }
@@ -205,7 +205,7 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
             node.add_action(Access::Click);
             node.add_action(Access::Focus);
             node.set_selected(m.view.chosen.contains(&panel.id));
-            node.set_description(scene.panels[index].summary.clone());
+            node.set_description(m.units().say(&scene.panels[index].summary).into_owned());
             node.set_position_in_set(index);
             node.set_size_of_set(m.template.panels.len());
         });

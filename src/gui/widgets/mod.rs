@@ -25,13 +25,18 @@ pub(super) fn section(ui: &mut Ui, title: &str) {
     ui.label(theme::bold(title, 14.0));
 }
 
-/// A label and a value on one line, the value at the right.
+/// A label and a value on one line, the value at the right, in the units of the window.
 pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
     let p = theme::of(ui.ctx());
+    let label = said(ui, label);
     ui.scope(|ui| {
         ui.spacing_mut().interact_size.y = 18.0;
         ui.horizontal(|ui| {
             ui.label(egui::RichText::new(label).color(p.ink_soft));
+            let value = match value.into() {
+                egui::WidgetText::Text(text) => said(ui, &text).into(),
+                other => other,
+            };
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
         });
     });
