@@ -28,6 +28,7 @@ mod widgets;
 mod workspace;
 
 pub use app::App;
+pub use commands::{command_keys, command_names};
 pub use map::MapCache;
 pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;

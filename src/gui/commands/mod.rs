@@ -94,6 +94,16 @@ pub(super) fn by_id(id: &str) -> Option<&'static WindowCommand> {
     all().find(|c| c.id == id)
 }
 
+/// Id and name of every command, in the order of the help; for tests.
+pub fn command_names() -> impl Iterator<Item = (&'static str, &'static str)> {
+    all().map(|command| (command.id, command.name))
+}
+
+/// Every shortcut as it stands on the keys, with the id of its command; for tests.
+pub fn command_keys() -> impl Iterator<Item = (&'static str, String)> {
+    all().flat_map(|command| command.keys.iter().map(move |keys| (command.id, in_words(*keys))))
+}
+
 /// Nothing held with a key.
 const BARE: Modifiers = Modifiers::NONE;
 /// Ctrl, or the command key where there is one.
