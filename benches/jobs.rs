@@ -18,7 +18,8 @@ fn write_jobs(folder: &Path, count: usize) -> u64 {
         let mut job = (*sample.job).clone();
         job.name = format!("Visit {at}");
         job.vehicle.plate = format!("{} {}", ["QX", "RM", "ZV", "KO"][at % 4], at % 2_500);
-        job.customer.name = format!("{} {}", ["Ada", "Bo", "Cleo", "Dan", "Eve"][at % 5], ["Winter", "Larsen", "Okoro"][at % 3]);
+        job.customer.name =
+            format!("{} {}", ["Ada", "Bo", "Cleo", "Dan", "Eve"][at % 5], ["Winter", "Larsen", "Okoro"][at % 3]);
         let (year, month, day) = (2016 + (at % 10) as i16, 1 + (at / 10 % 12) as i8, 1 + (at % 28) as i8);
         job.date = Date::of(year, month, day);
         let text = job_to_text(&job).unwrap();

@@ -87,7 +87,7 @@ fn a_folder_is_listed_searched_and_a_job_opened_by_keys_alone() {
     again.run();
     find(&mut again, "one.job");
     let found =
-        again.query_by(|n| n.role() == Role::ListBoxOption && n.label().is_some_and(|l| l.starts_with("one.job.ron")));
+        again.query_by(|n| n.role() == Role::MenuItem && n.label().is_some_and(|l| l.starts_with("one.job.ron")));
     assert!(found.is_some(), "recent jobs are found by their name");
     again.key_press(Key::Enter);
     again.run();

@@ -65,14 +65,17 @@ pub(in crate::gui) fn find_ui(ui: &mut Ui, m: &Model<'_>, find: &mut Find, out: 
             ui.label("Nothing is called so. Try another word for it.");
         }
         let height = ROW * SHOWN.min(lines.len()) as f32;
-        egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
-            ui.spacing_mut().item_spacing.y = 0.0;
-            for (at, line) in lines.iter().enumerate() {
-                if row(ui, line, at, at == find.at, up || down) {
-                    taken = Some(line);
+        egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).auto_shrink([false, true]).show(
+            ui,
+            |ui| {
+                ui.spacing_mut().item_spacing.y = 0.0;
+                for (at, line) in lines.iter().enumerate() {
+                    if row(ui, line, at, at == find.at, up || down) {
+                        taken = Some(line);
+                    }
                 }
-            }
-        });
+            },
+        );
         if let Some(line) = taken.filter(|line| line.not.is_none()) {
             out.push(Action::Home(HomeWish::Close));
             out.push(match &line.takes {
@@ -97,7 +100,7 @@ fn row(ui: &mut Ui, line: &Line, at: usize, chosen: bool, bring: bool) -> bool {
         Some(why) => format!("{}, {why}", line.name),
         None => format!("{}, {} {}", line.name, line.about, line.keys),
     };
-    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, line.not.is_none(), chosen, &said));
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::MenuItem, line.not.is_none(), chosen, &said));
     if chosen {
         ui.painter().rect_filled(area, 4.0, p.accent_wash);
         if bring {

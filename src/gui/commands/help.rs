@@ -29,7 +29,9 @@ pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>)
             });
         });
         ui.separator();
-        egui::ScrollArea::vertical().max_height((room.y - 200.0).max(200.0)).auto_shrink([false, false]).show(ui, |ui| {
+        let height = (room.y - 200.0).max(200.0);
+        let area = egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).auto_shrink(false);
+        area.show(ui, |ui| {
             ui.set_width(width - 16.0);
             for workspace in Workspace::ALL {
                 section(ui, workspace.name());
@@ -41,7 +43,9 @@ pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>)
             }
             of_this_job(ui, m);
             section(ui, "Keys");
-            ui.label("Every command is found by its name as well: press the keys of “Find a command” and type a word of it.");
+            ui.label(
+                "Every command is found by its name as well: press the keys of “Find a command” and type a word of it.",
+            );
             keys(ui);
             section(ui, "Where files are kept");
             files(ui, m);
@@ -69,16 +73,9 @@ fn keys(ui: &mut Ui) {
     let table = |ui: &mut Ui, name: &str, rows: Vec<(String, String)>| {
         ui.add_space(8.0);
         ui.label(RichText::new(name).color(p.ink_soft));
-        egui::Grid::new(("keys", name)).num_columns(2).striped(true).spacing([24.0, 4.0]).min_col_width(150.0).show(
-            ui,
-            |ui| {
-                for (keys, what) in rows {
-                    ui.label(keys);
-                    ui.label(what);
-                    ui.end_row();
-                }
-            },
-        );
+        for (keys, what) in rows {
+            row(ui, &keys, &what);
+        }
     };
     for group in Group::ALL {
         let rows = all().filter(|command| command.group == group).map(|command| {
@@ -91,6 +88,20 @@ fn keys(ui: &mut Ui) {
     for (place, rows) in LOCAL {
         table(ui, place, rows.iter().map(|(keys, what)| ((*keys).to_owned(), (*what).to_owned())).collect());
     }
+}
+
+/// Something short and what it is, side by side; what is long is broken.
+fn row(ui: &mut Ui, left: &str, right: &str) {
+    let p = theme::of(ui.ctx());
+    ui.horizontal_top(|ui| {
+        let narrow = egui::vec2(180.0, 0.0);
+        let layout = egui::Layout::left_to_right(egui::Align::TOP);
+        ui.allocate_ui_with_layout(narrow, layout, |ui| {
+            ui.set_min_width(narrow.x);
+            ui.add(egui::Label::new(RichText::new(left).color(p.ink_soft)).wrap());
+        });
+        ui.add(egui::Label::new(right).wrap());
+    });
 }
 
 fn files(ui: &mut Ui, m: &Model<'_>) {
@@ -107,12 +118,8 @@ fn files(ui: &mut Ui, m: &Model<'_>) {
         ("Recent jobs", place(&m.home.places.state)),
         ("What was read of folders", place(&m.home.places.cache)),
     ];
-    egui::Grid::new("places").num_columns(2).spacing([24.0, 4.0]).show(ui, |ui| {
-        for (what, place) in rows {
-            ui.label(theme::soft(what));
-            ui.label(place);
-            ui.end_row();
-        }
-    });
+    for (what, place) in rows {
+        row(ui, what, &place);
+    }
     ui.label("The program makes no connection to any network.");
 }

@@ -81,7 +81,8 @@ impl WindowCommand {
 
 /// A shortcut as it stands on the keys.
 pub(super) fn in_words(keys: KeyboardShortcut) -> String {
-    keys.format(&ModifierNames::NAMES, cfg!(target_os = "macos"))
+    // The sign is what stands on the key.
+    keys.format(&ModifierNames::NAMES, cfg!(target_os = "macos")).replace("Comma", ",")
 }
 
 /// Every command, in the order of the help.

@@ -62,6 +62,9 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
         let picked = list(ui, m, page, height, moved);
         let entered = ui.input(|i| i.key_pressed(Key::Enter)) && !ui.memory(|o| o.has_focus(folder_id()));
         let chosen = page.found.get(page.at).copied();
+        if let Some(why) = chosen.and_then(|at| m.home.jobs.listing.jobs.get(at)?.trouble.as_ref()) {
+            ui.label(RichText::new(format!("It can't be read: {why}.")).color(theme::of(ui.ctx()).note));
+        }
         ui.horizontal(|ui| {
             let can = chosen.is_some_and(|at| m.home.jobs.listing.jobs.get(at).is_some_and(|j| j.trouble.is_none()));
             let clicked = ui.add_enabled_ui(can, |ui| primary(ui, "Open")).inner.clicked();

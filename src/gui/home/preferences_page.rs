@@ -18,7 +18,8 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
         ui.label(theme::bold("Preferences", 20.0));
         ui.label(theme::soft("Each takes effect at once and is kept on this computer."));
         let mut wanted = m.home.preferences.clone();
-        egui::ScrollArea::vertical().max_height((room - 220.0).max(160.0)).show(ui, |ui| {
+        let height = (room - 220.0).max(160.0);
+        egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height.min(520.0)).show(ui, |ui| {
             ui.set_width(424.0);
             units(ui, &mut wanted);
             looks(ui, &mut wanted);

@@ -27,14 +27,18 @@ pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         ui.scope_builder(builder, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
             let height = (room.y - 260.0).max(160.0);
-            egui::ScrollArea::vertical().max_height(height).auto_shrink([false, true]).show(ui, |ui| {
-                for (at, cells) in table.rows.iter().enumerate() {
-                    if row(ui, at, &table.heads, cells, m.view.chosen.contains(&m.template.panels[at].id)) {
-                        out.push(Action::View(ViewChange::Choose(Some(m.template.panels[at].id.clone()))));
-                        ui.close();
+            egui::ScrollArea::vertical()
+                .max_height(height)
+                .min_scrolled_height(height)
+                .auto_shrink([false, true])
+                .show(ui, |ui| {
+                    for (at, cells) in table.rows.iter().enumerate() {
+                        if row(ui, at, &table.heads, cells, m.view.chosen.contains(&m.template.panels[at].id)) {
+                            out.push(Action::View(ViewChange::Choose(Some(m.template.panels[at].id.clone()))));
+                            ui.close();
+                        }
                     }
-                }
-            });
+                });
         });
         ui.horizontal(|ui| {
             if primary(ui, "Copy the table").clicked() {
