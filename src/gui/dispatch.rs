@@ -159,7 +159,10 @@ impl App {
             Effect::New => {
                 if self.may_leave(Next::New) {
                     match job_from_text("the sample", SAMPLE) {
-                        Ok(sample) => self.show(blank(&sample, &self.home.preferences.crew), None),
+                        Ok(sample) => {
+                            self.show(blank(&sample, &self.home.preferences.crew), None);
+                            self.change_view(ViewChange::Workspace(Workspace::Job));
+                        }
                         Err(error) => self.fail(error.into()),
                     }
                 }

@@ -247,6 +247,32 @@ fn a_field_that_is_typed_in_keeps_its_own_keys() {
     assert!(focused.is_some_and(|n| n.accesskit_node().label().is_some_and(|l| l.starts_with("Find a command"))));
 }
 
+#[test]
+fn an_empty_job_says_in_every_workspace_what_comes_next() {
+    let mut window = window(SIZE);
+    window.key_press_modifiers(Modifiers::COMMAND, Key::N);
+    settle(&mut window);
+    assert_eq!(window.state().workspace(), Workspace::Job);
+    for (key, words) in [
+        (Key::Num1, "Choose the body"),
+        (Key::Num2, "Type a reading and press Enter"),
+        (Key::Num3, "No panel has been read yet"),
+        (Key::Num4, "The air is right"),
+        (Key::Num5, "Every tap is written beside the job"),
+        (Key::Num6, "No panel has been read yet"),
+        (Key::Num7, "Who practises?"),
+    ] {
+        window.key_press_modifiers(Modifiers::COMMAND, key);
+        window.run();
+        assert!(tells(&window, words), "{words}");
+    }
+    window.key_press_modifiers(Modifiers::COMMAND, Key::Num6);
+    window.run();
+    window.get_by_label("Go to Survey").click();
+    window.run();
+    assert_eq!(window.state().workspace(), Workspace::Survey);
+}
+
 /// A panel is chosen and its bare keys still work after the search was closed.
 #[test]
 fn closing_the_search_gives_the_keys_back() {

@@ -34,7 +34,7 @@ fn kept(folder: &Path) -> String {
 
 /// Closes the hints of the first time.
 pub(super) fn no_hints(window: &mut Harness<'_, App>) {
-    window.run();
+    settle(window);
     window.get_by_label("No more hints").click();
     window.run();
 }
@@ -195,7 +195,7 @@ fn the_page_changes_things_at_once_and_keeps_what_it_says() {
     window.key_press_modifiers(Modifiers::COMMAND, Key::Comma);
     window.run();
     for (field, choice) in [("Film", "mil"), ("Names of panels", "Hood, trunk, fender")] {
-        window.get_by_role_and_label(Role::ComboBox, field).click();
+        window.get_by_role_and_label(Role::ComboBox, field).click_accesskit();
         window.run();
         window.get_by_label(choice).click_accesskit();
         window.run();

@@ -16,8 +16,11 @@ fn undo(m: &Model<'_>) -> Action {
 }
 
 fn can_undo(m: &Model<'_>) -> Result<(), &'static str> {
-    let practising = m.view.workspace == Workspace::Practice;
-    (practising || m.document.undo_label().is_some()).then_some(()).ok_or("There is nothing to take back.")
+    let there = match m.view.workspace {
+        Workspace::Practice => m.practice.laying().is_some(),
+        _ => m.document.undo_label().is_some(),
+    };
+    there.then_some(()).ok_or("There is nothing to take back.")
 }
 
 fn can_redo(m: &Model<'_>) -> Result<(), &'static str> {

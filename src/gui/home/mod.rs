@@ -4,6 +4,7 @@ mod carry_out;
 mod hints;
 mod jobs;
 mod jobs_page;
+mod nothing_yet;
 mod notice;
 mod preferences;
 mod preferences_page;
@@ -15,6 +16,7 @@ mod table_page;
 mod wish;
 
 pub(super) use hints::hints_ui;
+pub(super) use nothing_yet::{is_unread, nothing_yet};
 pub(super) use notice::notice_ui;
 pub(super) use preferences::Preferences;
 pub(super) use start::recent_ui;

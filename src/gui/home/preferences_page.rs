@@ -78,7 +78,7 @@ fn looks(ui: &mut Ui, wanted: &mut Preferences) {
 fn shop(ui: &mut Ui, m: &Model<'_>, wanted: &mut Preferences, out: &mut Vec<Action>) {
     section(ui, "The shop");
     let crew = match wanted.crew.as_slice() {
-        [] => "New jobs begin with two workers without names.".to_owned(),
+        [] => "New jobs begin with the crew of the sample.".to_owned(),
         crew => {
             let names: Vec<&str> = crew.iter().map(|member| member.name.as_str()).collect();
             format!("New jobs begin with {}.", names.join(" and "))
