@@ -45,7 +45,7 @@ impl JobsPage {
 const ROW: f32 = 28.0;
 /// Head and share of the width of each column.
 const COLUMNS: [(&str, f32); 5] =
-    [("Day", 0.12), ("Plate", 0.13), ("Owner", 0.17), ("Vehicle and job", 0.32), ("Open", 0.26)];
+    [("Day", 0.12), ("Plate", 0.13), ("Owner", 0.17), ("Job and vehicle", 0.32), ("Open", 0.26)];
 
 /// Draws the page.
 pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut Vec<Action>) {
@@ -57,7 +57,7 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
         let field = page.plate.is_none().then(|| search(ui, page));
         page.look(m);
         said(ui, m, page);
-        let height = (room.y - 300.0).max(160.0);
+        let height = (room.y - 330.0).max(160.0);
         let moved = field.is_none_or(|field| ui.memory(|memory| memory.has_focus(field))) && arrows(ui, page);
         let picked = list(ui, m, page, height, moved);
         let entered = ui.input(|i| i.key_pressed(Key::Enter)) && !ui.memory(|o| o.has_focus(folder_id()));
@@ -226,7 +226,7 @@ fn row(ui: &mut Ui, job: &JobHead, at: usize, page: &JobsPage) -> egui::Response
     let what = match &job.trouble {
         Some(_) => job.file.clone(),
         None if job.vehicle.trim().is_empty() => job.name.clone(),
-        None => format!("{}; {}", job.vehicle, job.name),
+        None => format!("{}; {}", job.name, job.vehicle),
     };
     let open = job.trouble.as_ref().map_or_else(|| job.open.clone(), |_| "can't be read".to_owned());
     let texts = [date, job.plate.clone(), job.owner.clone(), what, open];
