@@ -42,7 +42,7 @@ fn every_job_is_listed_newest_first_and_read_only_once() {
     assert_eq!(files(&first)[..2], ["2024/b.job.ron", "a.job.ron"]);
     assert_eq!((first.jobs.len(), first.read), (4, 4));
     let broken = first.jobs.iter().find(|job| job.file == "broken.job.ron").unwrap();
-    assert!(broken.trouble.as_ref().unwrap().starts_with("broken.job.ron:1:25: "), "{:?}", broken.trouble);
+    assert!(broken.trouble.as_ref().unwrap().starts_with("broken.job.ron:1:24: "), "{:?}", broken.trouble);
     let again = list(&folder);
     assert_eq!((&again.jobs, again.read), (&first.jobs, 0), "the same from the index, whatever signs are in it");
     write(&jobs, "a.job.ron", "QX 1", "Somebody else", Some("2025-01-02"));

@@ -61,7 +61,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         }
         draw::stroke(&paint, m, &view);
         nodes(ui, m, area, &view, &scene, out);
-        front_mark(&paint, area);
+        front_mark(&paint, area, view.orientation());
         legend::draw(&paint, area, &scene, m, picture.labels().left_out);
         if let Some(index) = hovered {
             hover(ui, m, &background, index, &scene);
@@ -260,10 +260,13 @@ fn arrow(ui: &Ui, orientation: Orientation) -> Option<Direction> {
 }
 
 /// Which way the front points.
-fn front_mark(paint: &egui::Painter, area: Rect) {
+fn front_mark(paint: &egui::Painter, area: Rect, orientation: Orientation) {
     let p = theme::of(paint.ctx());
     let at = pos2(area.left() + 20.0, area.top() + 60.0);
-    let tip = [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)];
+    let tip = match orientation {
+        Orientation::FrontLeft => [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)],
+        Orientation::FrontUp => [pos2(at.x, at.y - 6.0), pos2(at.x + 6.0, at.y + 4.0), pos2(at.x - 6.0, at.y + 4.0)],
+    };
     paint.add(egui::Shape::convex_polygon(tip.to_vec(), p.ink_soft, Stroke::NONE));
     let font = egui::FontId::proportional(12.0);
     paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, p.ink_soft);
