@@ -10,8 +10,8 @@ use std::path::Path;
 fn write(folder: &Path, file: &str, plate: &str, owner: &str, date: Option<&str>) {
     let mut job = (*job_from_text("the sample", SAMPLE).unwrap().job).clone();
     job.name = format!("Job {file}");
-    job.vehicle.plate = plate.to_owned();
-    job.customer.name = owner.to_owned();
+    plate.clone_into(&mut job.vehicle.plate);
+    owner.clone_into(&mut job.customer.name);
     job.date = date.map(|d| Date::parse(d).unwrap());
     let path = folder.join(file);
     std::fs::create_dir_all(path.parent().unwrap()).unwrap();
@@ -150,7 +150,7 @@ fn what_the_program_keeps_outlives_every_fault_of_the_disk() {
         struck += u32::from(disk.struck());
         match kept::<Vec<String>>(&RealDisk, &file) {
             Kept::Read(read) => {
-                assert!(read == new || (read == old && saved.is_err()), "{nth} {stays_broken} {read:?}")
+                assert!(read == new || (read == old && saved.is_err()), "{nth} {stays_broken} {read:?}");
             }
             other => panic!("{nth} {stays_broken}: {other:?}"),
         }

@@ -16,9 +16,9 @@ fn shop(folder: &Path) {
     let job = |file: &str, name: &str, plate: &str, owner: &str, date: &str| {
         let text = lapwright::file::SAMPLE.to_owned();
         let mut loaded = (*lapwright::file::job_from_text("the sample", &text).unwrap().job).clone();
-        loaded.name = name.to_owned();
-        loaded.vehicle.plate = plate.to_owned();
-        loaded.customer.name = owner.to_owned();
+        name.clone_into(&mut loaded.name);
+        plate.clone_into(&mut loaded.vehicle.plate);
+        owner.clone_into(&mut loaded.customer.name);
         loaded.date = Some(lapwright::units::Date::parse(date).unwrap());
         std::fs::write(jobs.join(file), lapwright::file::job_to_text(&loaded).unwrap()).unwrap();
     };
