@@ -135,7 +135,7 @@ fn no_fault(name: &str, found: Vec<Finding>) -> Result<(), ReadError> {
 }
 
 /// The job as it stands in the text, not held against anything.
-fn read_fields(name: &str, text: &str) -> Result<(Job, Vec<Finding>), ReadError> {
+pub(super) fn read_fields(name: &str, text: &str) -> Result<(Job, Vec<Finding>), ReadError> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let file: JobFile = parse(name, text)?;
     if file.format != FORMAT {

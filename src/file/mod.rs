@@ -8,10 +8,13 @@
 mod day;
 mod disk;
 mod error;
+mod jobs;
+mod kept;
 mod load;
 mod photos;
 #[cfg(feature = "gui")]
 mod picture;
+mod places;
 mod practice;
 mod readings;
 mod save;
@@ -21,10 +24,13 @@ mod v1;
 pub use day::{DayFile, append_day, day_path, polishing_day_path, read_day, write_day};
 pub use disk::{Disk, Fault, RealDisk};
 pub use error::ReadError;
+pub use jobs::{FolderOfJobs, JobHead, Listing, Reading, history_of, matching, sort_by_date};
+pub use kept::{Kept, keep, kept};
 pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};
 pub use photos::{copy_photos, photo_file, photo_folder, photos_of, read_photo, save_photo};
 #[cfg(feature = "gui")]
 pub use picture::{KEPT_SIDE, PICTURE_LIMIT_MIB, Picture, Shown, show_picture, take_picture};
+pub use places::Places;
 pub use practice::{Attempt, Learners, ProgressError};
 pub use readings::{
     Matched, ReadingRow, Readings, ReadingsError, Recognised, RejectedRow, TextEncoding, UnknownPanel, match_panels,

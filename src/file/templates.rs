@@ -199,13 +199,25 @@ fn name_in(text: &str) -> Option<String> {
 /// Where the user keeps things of a kind. Source of the two names on Unix: XDG Base Directory Specification 0.8, which also says that a
 /// path that is not absolute is to be ignored.
 pub(super) fn user_folder(kind: &str, variable: impl Fn(&str) -> Option<OsString>, windows: bool) -> Option<PathBuf> {
+    let data = user_folder_of("XDG_DATA_HOME", &[".local", "share"], "APPDATA", variable, windows);
+    data.map(|data| data.join(kind))
+}
+
+/// The program's folder in the one that a variable names, else in one of the home folder; on Windows by another variable.
+pub(super) fn user_folder_of(
+    xdg: &str,
+    below_home: &[&str],
+    on_windows: &str,
+    variable: impl Fn(&str) -> Option<OsString>,
+    windows: bool,
+) -> Option<PathBuf> {
     let path = |name: &str| variable(name).map(PathBuf::from).filter(|path| path.is_absolute());
-    let data = if windows {
-        path("APPDATA")
+    let folder = if windows {
+        path(on_windows)
     } else {
-        path("XDG_DATA_HOME").or_else(|| path("HOME").map(|home| home.join(".local").join("share")))
+        path(xdg).or_else(|| path("HOME").map(|home| home.join(below_home.iter().collect::<PathBuf>())))
     };
-    data.map(|data| data.join("lapwright").join(kind))
+    folder.map(|folder| folder.join("lapwright"))
 }
 
 #[cfg(test)]

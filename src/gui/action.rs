@@ -4,21 +4,22 @@ use super::bay::{BayState, BayWish};
 use super::edit::VehicleWish;
 use super::entry::EntryWish;
 use super::handover::{HandoverState, HandoverWish};
+use super::home::{Home, HomeWish};
 use super::import::ImportWish;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
 use super::practice::{PracticeState, PracticeWish};
-use super::theme::Theme;
 use super::view_state::{Column, Mix, Tool, ViewState, Workspace};
 use crate::file::Listed;
-use crate::geometry::{MapPoint, Orientation, Viewport};
+use crate::geometry::{MapPoint, Viewport};
 use crate::insight::{Insight, OrderRow, Stop, recommended_spots, survey_stops};
-use crate::job::{Command, GestureId, Job, PhotoId};
+use crate::job::{Command, Document, GestureId, Job, PhotoId};
 use crate::scene::Overlay;
-use crate::vehicle::{Naming, Panel, PanelId, Template};
+use crate::units::ShownUnits;
+use crate::vehicle::{Panel, PanelId, Template};
 use std::cell::OnceCell;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 /// What a view may read.
@@ -36,6 +37,11 @@ pub(super) struct Model<'a> {
     pub(super) spots: &'a SpotPlaces,
     pub(super) photos: &'a Photos,
     pub(super) view: &'a ViewState,
+    /// What can be undone, and whether all is saved.
+    pub(super) document: &'a Document,
+    /// The file of the job.
+    pub(super) path: Option<&'a Path>,
+    pub(super) home: &'a Home,
     /// The vehicles that there are.
     pub(super) bodies: &'a [Listed],
 }
@@ -55,6 +61,11 @@ impl SpotPlaces {
 }
 
 impl<'a> Model<'a> {
+    /// The units of everything that is shown.
+    pub(super) fn units(&self) -> ShownUnits {
+        self.home.preferences.units()
+    }
+
     /// Where a panel wants its readings.
     pub(super) fn wanted_spots(&self, index: usize) -> &'a [MapPoint] {
         self.spots.panels[index].get_or_init(|| recommended_spots(&self.template.panels[index]))
@@ -96,6 +107,8 @@ pub(super) enum Action {
     Handover(HandoverWish),
     /// Lays, plays, answers while practising.
     Practice(PracticeWish),
+    /// Something of the person at the desk.
+    Home(HomeWish),
     /// Does something outside the job.
     Effect(Effect),
 }
@@ -127,11 +140,6 @@ pub(super) enum ViewChange {
     /// Opens a defect of the chosen panel, by its place in the record, or closes the one that is open.
     Defect(Option<usize>),
     Moment(Option<i64>),
-    Theme(Theme),
-    /// Size of everything, 1 is usual.
-    Scale(f32),
-    Turn(Orientation),
-    Naming(Naming),
     /// Sorts the table of panels by a column, or turns its order round.
     SortTable(Column),
     /// Opens a step of the shop for changes, or closes it.

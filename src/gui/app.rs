@@ -1,6 +1,6 @@
 //! The window as a whole: what it holds, and how a frame goes.
 
-use super::action::{Action, Effect, Model, SpotPlaces, ViewChange};
+use super::action::{Action, Effect, Model, SpotPlaces};
 use super::awake::Awake;
 use super::bay::{BayState, Given};
 use super::bodies::Bodies;
@@ -8,33 +8,26 @@ use super::edit::{self, Editing};
 use super::entry;
 use super::files::{Answer, Asked};
 use super::handover::{HandoverState, big_screen_ui, pages_ui};
+use super::home::{Home, Viewer, hints_ui, notice_ui, page_ui};
 use super::import::{ImportDraft, import_ui};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
-use super::practice::{PracticeState, PracticeWish};
+use super::practice::PracticeState;
 use super::theme;
-use super::view_state::{Tool, ViewState, Workspace};
-use super::{chart, rail, top_bar, workspace};
-use crate::file::{Loaded, Templates};
+use super::view_state::{ViewState, Workspace};
+use super::{chart, commands, rail, top_bar, workspace};
+use crate::file::{Loaded, Places, Templates};
 use crate::insight::{Insight, OrderRow, crew_problem, free_problem, order_rows};
 use crate::job::{Document, Job};
 use crate::scene::Overlay;
 use crate::vehicle::Template;
 use crate::work::{Clock, Effort, Task, WallClock};
-use eframe::egui::{self, CentralPanel, Frame, Key, KeyboardShortcut, Margin, Modifiers, Panel, Stroke, Ui};
+use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Stroke, Ui};
 use std::path::PathBuf;
 use std::sync::Arc;
-
-pub(super) const UNDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Z);
-pub(super) const REDO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::Z);
-pub(super) const REDO_TOO: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::Y);
-pub(super) const SAVE: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::S);
-const SAVE_AS: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::S);
-const OPEN: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::O);
-const NEW: KeyboardShortcut = KeyboardShortcut::new(Modifiers::COMMAND, Key::N);
 
 /// The window.
 #[derive(Debug)]
@@ -48,6 +41,7 @@ pub struct App {
     pub(super) bay: BayState,
     pub(super) handover: HandoverState,
     pub(super) practice: PracticeState,
+    pub(super) home: Home,
     pub(super) awake: Awake,
     pub(super) spots: SpotPlaces,
     pub(super) view: ViewState,
@@ -106,6 +100,7 @@ impl App {
             bay,
             handover: HandoverState::default(),
             practice: PracticeState::default(),
+            home: Home::default(),
             awake: Awake::default(),
             cache: MapCache::default(),
             path,
@@ -137,6 +132,20 @@ impl App {
         self
     }
 
+    /// The same with preferences and recent jobs that are kept in these places; without this it has the usual ones and keeps nothing.
+    #[must_use]
+    pub fn with_home(mut self, places: Places) -> Self {
+        self.home = Home::of(places);
+        self
+    }
+
+    /// The same, and the system may be asked to show what is printed; without this it is said where the pages are.
+    #[must_use]
+    pub fn with_viewer(mut self) -> Self {
+        self.home.may_show(Viewer::System);
+        self
+    }
+
     /// The same window with nothing in its middle; what the map costs is measured against it.
     #[must_use]
     pub fn with_empty_middle(mut self) -> Self {
@@ -157,7 +166,9 @@ impl App {
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
         let (awake, practice) = (std::mem::take(&mut self.awake), std::mem::take(&mut self.practice));
-        *self = Self { frames: self.frames, awake, practice, ..fresh };
+        let home = std::mem::take(&mut self.home);
+        *self = Self { frames: self.frames, awake, practice, home, ..fresh };
+        self.view_as_preferred();
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
         if !self.bay.is_running() {
             self.view.workspace = workspace;
@@ -230,43 +241,6 @@ impl App {
         self.polishing.read(self.document.job(), &self.template);
     }
 
-    fn shortcuts(ui: &Ui, practising: bool, out: &mut Vec<Action>) {
-        let typing = ui.text_edit_focused();
-        let pressed = |shortcut: &KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
-        for (shortcut, effect) in
-            [(SAVE_AS, Effect::AskSaveAs), (SAVE, Effect::Save), (OPEN, Effect::AskOpen), (NEW, Effect::New)]
-        {
-            if pressed(&shortcut) {
-                out.push(Action::Effect(effect));
-            }
-        }
-        // A text field that is being typed in takes back its own letters.
-        if !typing && practising {
-            if pressed(&UNDO) {
-                out.push(Action::Practice(PracticeWish::TakeBack));
-            }
-        } else if !typing {
-            if pressed(&REDO) || pressed(&REDO_TOO) {
-                out.push(Action::Effect(Effect::Redo));
-            } else if pressed(&UNDO) {
-                out.push(Action::Effect(Effect::Undo));
-            }
-        }
-        if !typing {
-            let key = |key| ui.input(|i| i.key_pressed(key) && i.modifiers.is_none());
-            if key(Key::Escape) {
-                out.push(Action::View(ViewChange::Tool(Tool::Choose)));
-                out.push(Action::View(ViewChange::Choose(None)));
-            }
-            if key(Key::F) {
-                out.push(Action::View(ViewChange::Fit));
-            }
-            if key(Key::Z) {
-                out.push(Action::View(ViewChange::FitChosen));
-            }
-        }
-    }
-
     /// What the last frame's dialogs and background work brought.
     fn listen(&mut self, out: &mut Vec<Action>) {
         let polishing = self.polishing.state.listen();
@@ -320,6 +294,9 @@ impl App {
             spots: &self.spots,
             photos: &self.photos,
             view: &self.view,
+            document: &self.document,
+            path: self.path.as_deref(),
+            home: &self.home,
             bodies: self.bodies.listed(),
         }
     }
@@ -350,13 +327,14 @@ impl App {
         }
         let editing = self.editing.as_ref();
         let sheet = |margin| Frame::new().fill(p.sheet).inner_margin(margin);
-        Panel::top("top").exact_size(theme::BAR_HEIGHT).resizable(false).frame(sheet(Margin::symmetric(16, 0))).show(
-            ui,
-            |ui| match editing {
+        Panel::top("top")
+            .exact_size(theme::bar_height(ui.ctx()))
+            .resizable(false)
+            .frame(sheet(Margin::symmetric(16, 0)))
+            .show(ui, |ui| match editing {
                 Some(editing) => edit::top_ui(ui, &model, editing, out),
-                None => top_bar::top_bar_ui(ui, &model, &self.document, out),
-            },
-        );
+                None => top_bar::top_bar_ui(ui, &model, out),
+            });
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {
@@ -418,9 +396,23 @@ impl App {
         if let Some(import) = &self.import {
             import_ui(ui, import, out);
         }
+        self.draw_home(ui, out);
         if let Some(question) = &mut self.question {
             question_ui(ui, question, out);
         }
+    }
+
+    /// What lies over the window and belongs to the person at the desk.
+    fn draw_home(&mut self, ui: &mut Ui, out: &mut Vec<Action>) {
+        let mut page = self.home.page.take();
+        let model = self.model();
+        match &mut page {
+            Some(page) => page_ui(ui, &model, page, out),
+            None if self.question.is_none() && self.import.is_none() => hints_ui(ui, &model, out),
+            None => {}
+        }
+        notice_ui(ui, &model, out);
+        self.home.page = page;
     }
 }
 
@@ -445,7 +437,8 @@ impl eframe::App for App {
         self.step_handover(self.view.workspace == Workspace::Handover, ui.input(|i| i.time));
         self.step_practice(ui.ctx());
         self.window_events(ui, &mut wishes);
-        let asking = self.question.is_some() || self.import.is_some();
+        self.step_home(self.frames == 1, ui.ctx());
+        let asking = self.question.is_some() || self.import.is_some() || self.home.is_open();
         match &self.editing {
             _ if asking => {}
             Some(_) => edit::shortcuts(ui, &self.model(), &mut wishes),
@@ -453,7 +446,7 @@ impl eframe::App for App {
                 entry::keys(ui, &self.model(), &mut wishes);
                 workspace::defect_keys(ui, &self.model(), &mut wishes);
                 workspace::practice_keys(ui, &self.model(), &mut wishes);
-                Self::shortcuts(ui, self.view.workspace == Workspace::Practice, &mut wishes);
+                commands::pressed(ui, &self.model(), &mut wishes);
             }
         }
         self.draw(ui, &mut wishes);

@@ -4,13 +4,12 @@ use super::action::{Action, Effect, ViewChange};
 use super::app::App;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
-use super::theme;
 use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::cli::Failure;
 use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
 use crate::insight::next_visit;
-use crate::job::{Command, Document, GestureId, Job, carry_over};
+use crate::job::{Command, Document, GestureId, Job, Member, carry_over};
 use crate::scene::Overlay;
 use crate::vehicle;
 use eframe::egui;
@@ -29,7 +28,7 @@ impl App {
                 Action::Edit(command, gesture) => self.apply(&command, gesture, ctx),
                 Action::Entry(wish) => self.enter(wish, ctx),
                 Action::Import(wish) => self.change_import(wish, ctx),
-                Action::View(change) => self.change_view(change, ctx),
+                Action::View(change) => self.change_view(change),
                 Action::Vehicle(wish) => self.change_vehicle(wish, ctx),
                 Action::Bay(wish) => {
                     if let Some(effect) = self.work(wish, ctx) {
@@ -38,6 +37,7 @@ impl App {
                 }
                 Action::Handover(wish) => self.hand_over(wish, ctx, frame),
                 Action::Practice(wish) => self.practise(wish, ctx),
+                Action::Home(wish) => self.at_home(wish, ctx, frame),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
@@ -73,7 +73,7 @@ impl App {
         }
     }
 
-    pub(super) fn change_view(&mut self, change: ViewChange, ctx: &egui::Context) {
+    pub(super) fn change_view(&mut self, change: ViewChange) {
         let view = &mut self.view;
         match change {
             ViewChange::Workspace(workspace) => {
@@ -139,14 +139,6 @@ impl App {
                 view.tool = tool;
             }
             ViewChange::Moment(moment) => view.moment = moment,
-            ViewChange::Theme(theme) => theme::set(ctx, theme),
-            ViewChange::Scale(scale) => ctx.set_zoom_factor(scale),
-            ViewChange::Turn(orientation) => {
-                if let Some(viewport) = &mut view.viewport {
-                    viewport.turn(orientation);
-                }
-            }
-            ViewChange::Naming(naming) => view.naming = naming,
             ViewChange::SortTable(column) => {
                 let (before, rising) = view.table_order;
                 // Names rise first, figures fall first: the most of something is what one looks for.
@@ -167,7 +159,10 @@ impl App {
             Effect::New => {
                 if self.may_leave(Next::New) {
                     match job_from_text("the sample", SAMPLE) {
-                        Ok(sample) => self.show(blank(&sample), None),
+                        Ok(sample) => {
+                            self.show(blank(&sample, &self.home.preferences.crew), None);
+                            self.change_view(ViewChange::Workspace(Workspace::Job));
+                        }
                         Err(error) => self.fail(error.into()),
                     }
                 }
@@ -302,8 +297,8 @@ fn visit_name(job: &Job) -> String {
     dates.into_iter().find(|date| !date.is_empty()).unwrap_or(&job.name).to_owned()
 }
 
-/// A new job: the shop's crew, coating, gauge and rules as in the sample, and nothing of its vehicle.
-fn blank(sample: &Loaded) -> Loaded {
+/// A new job: the shop's coating, gauge and rules as in the sample, its crew where that is known, and nothing of its vehicle.
+fn blank(sample: &Loaded, crew: &[Member]) -> Loaded {
     let mut job = (*sample.job).clone();
     "New job".clone_into(&mut job.name);
     job.vehicle = crate::job::Vehicle { template: job.vehicle.template, ..Default::default() };
@@ -311,5 +306,8 @@ fn blank(sample: &Loaded) -> Loaded {
     job.panels.clear();
     job.surveys = vec![crate::job::Survey::default()];
     job.order = None;
+    if !crew.is_empty() {
+        job.crew = crew.to_vec();
+    }
     Loaded { job: Arc::new(job), template: Arc::clone(&sample.template) }
 }

@@ -2,6 +2,7 @@
 
 use super::action::{Action, Effect};
 use super::handover::{Form, HandoverWish, Which};
+use super::home::HomeWish;
 use eframe::egui;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -16,6 +17,8 @@ pub(super) enum Purpose {
     Readings,
     /// A picture of the defect that is open.
     Photo,
+    /// The folder of the jobs.
+    Folder,
     /// A sheet or a picture to be written.
     Sheet(Form, Which),
 }
@@ -28,6 +31,7 @@ impl Purpose {
             Self::Save => Effect::SaveAs(path),
             Self::Readings => Effect::Readings(path),
             Self::Photo => Effect::Photos(vec![path]),
+            Self::Folder => return Action::Home(HomeWish::Folder(path)),
             Self::Sheet(form, _) => return Action::Handover(HandoverWish::Write(form, path)),
         })
     }
@@ -47,13 +51,14 @@ impl Purpose {
             Self::Save => "Save the job",
             Self::Readings => "Readings from a file",
             Self::Photo => "A picture of the defect",
+            Self::Folder => "The folder of the jobs",
             Self::Sheet(..) => "Write a file",
         }
     }
 
     fn filter(self) -> (&'static str, &'static [&'static str]) {
         match self {
-            Self::Open | Self::Save => ("Job", &["ron"]),
+            Self::Open | Self::Save | Self::Folder => ("Job", &["ron"]),
             Self::Readings => ("Readings", &["csv", "tsv", "txt"]),
             Self::Photo => ("Picture", &["jpg", "jpeg", "png"]),
             Self::Sheet(form, _) => match form {
@@ -129,6 +134,10 @@ impl Asked {
         match purpose {
             Purpose::Open | Purpose::Readings | Purpose::Photo => {
                 let future = dialog.pick_file();
+                thread.spawn(move || finish(pollster::block_on(future)))?;
+            }
+            Purpose::Folder => {
+                let future = dialog.pick_folder();
                 thread.spawn(move || finish(pollster::block_on(future)))?;
             }
             Purpose::Save | Purpose::Sheet(..) => {

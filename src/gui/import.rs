@@ -4,9 +4,9 @@ use super::action::{Action, Effect, ViewChange};
 use super::app::App;
 use super::theme;
 use super::view_state::Workspace;
-use super::widgets::{primary, section};
+use super::widgets::{film, primary, section};
 use crate::cli::Failure;
-use crate::file::{Matched, Readings, RealDisk, match_panels, read_readings};
+use crate::file::{Matched, Readings, ReadingsError, RealDisk, match_panels, read_readings, readings_from_bytes};
 use crate::insight::add_readings;
 use crate::vehicle::{Naming, PanelId, Template};
 use eframe::egui::{self, Key, Modal, Ui};
@@ -49,11 +49,24 @@ impl App {
             return self.fail(Failure::new("the vehicle is being changed", "save or drop its changes first"));
         }
         self.stop_editing();
-        match read_readings(&RealDisk, path) {
+        let file = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
+        self.preview(file, read_readings(&RealDisk, path));
+    }
+
+    /// Shows readings that were pasted, read as a file would be.
+    pub(super) fn show_pasted(&mut self, text: &str) {
+        if self.is_vehicle_changed() {
+            return self.fail(Failure::new("the vehicle is being changed", "save or drop its changes first"));
+        }
+        self.stop_editing();
+        self.preview("what was pasted".to_owned(), readings_from_bytes("what was pasted", text.as_bytes()));
+    }
+
+    fn preview(&mut self, file: String, read: Result<Readings, ReadingsError>) {
+        match read {
             Ok(readings) => {
                 let template = Arc::clone(&self.template);
                 let matched = match_panels(&readings, self.document.job(), &template, &BTreeMap::new());
-                let file = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
                 let strange = matched.unknown.iter().map(|u| (u.name.clone(), u.lines.len())).collect();
                 let naming = self.view.naming;
                 let assigned = BTreeMap::new();
@@ -80,7 +93,7 @@ impl App {
                 self.import = None;
                 if let Some(command) = command {
                     self.apply(&command, None, ctx);
-                    self.change_view(ViewChange::Workspace(Workspace::Survey), ctx);
+                    self.change_view(ViewChange::Workspace(Workspace::Survey));
                 }
             }
         }
@@ -142,7 +155,7 @@ fn taken(ui: &mut Ui, draft: &ImportDraft) {
             let Some((count, sum)) = counts.get(&panel.id) else { continue };
             ui.label(panel.name(draft.naming));
             ui.label(count.to_string());
-            ui.label(format!("{:.0}\u{202f}µm", sum / *count as f64));
+            ui.label(film(ui, sum / *count as f64, 0));
             ui.end_row();
         }
     });

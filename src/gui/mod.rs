@@ -6,11 +6,13 @@ mod awake;
 mod bay;
 mod bodies;
 mod chart;
+mod commands;
 mod dispatch;
 mod edit;
 mod entry;
 mod files;
 mod handover;
+mod home;
 mod import;
 mod map;
 mod modals;
@@ -26,12 +28,13 @@ mod widgets;
 mod workspace;
 
 pub use app::App;
+pub use commands::{command_keys, command_names};
 pub use map::MapCache;
 pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Output};
-use crate::file::{Learners, Loaded, Templates};
+use crate::file::{Learners, Loaded, Places, Templates};
 use eframe::egui;
 use std::path::Path;
 
@@ -63,7 +66,7 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
         let mut app = App::new(loaded, path).with_templates(Templates::of_user());
-        app = app.with_learners(Learners::of_user()).keeping_awake();
+        app = app.with_learners(Learners::of_user()).with_home(Places::of_user()).keeping_awake().with_viewer();
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

@@ -117,6 +117,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     Purpose::Save => ("Save", "my.job.ron"),
                     Purpose::Readings => ("Show", "readings.csv"),
                     Purpose::Photo => ("Add", "scratch.jpg"),
+                    Purpose::Folder => ("Look through", "jobs"),
                     Purpose::Sheet(Form::Pdf, _) => ("Write", "sheet.pdf"),
                     Purpose::Sheet(Form::Html, _) => ("Write", "sheet.html"),
                     Purpose::Sheet(Form::List, _) => ("Write", "order.csv"),

@@ -2,7 +2,7 @@
 
 use super::bay::{BayState, BayView};
 use super::entry::Entry;
-use crate::geometry::Viewport;
+use crate::geometry::{Orientation, Viewport};
 use crate::polish::DefectKind;
 use crate::scene::Overlay;
 use crate::vehicle::{Naming, PanelId};
@@ -141,6 +141,8 @@ pub(super) struct ViewState {
     /// Seconds on the planner's clock that the chart's cursor stands at.
     pub(super) moment: Option<i64>,
     pub(super) naming: Naming,
+    /// Which way the front points.
+    pub(super) front: Orientation,
     /// Where somebody is with their readings.
     pub(super) entry: Entry,
     /// The defect of the chosen panel that is open, by its place in the record.
@@ -174,6 +176,7 @@ impl Default for ViewState {
             tool: Tool::Choose,
             moment: None,
             naming: Naming::Uk,
+            front: Orientation::default(),
             entry: Entry::default(),
             defect: None,
             table_order: (Column::Level, false),

@@ -5,7 +5,7 @@ use crate::geometry::MapPoint;
 use crate::insight::{Insight, OrderRow, SurveyFilm};
 use crate::job::{Extent, Job};
 use crate::polish::{DefectKind, Level, Treatment};
-use crate::units::Seconds;
+use crate::units::{Micrometres, Seconds, ShownUnits};
 use crate::vehicle::{Surface, Template};
 use serde::{Deserialize, Serialize};
 
@@ -235,6 +235,25 @@ pub fn map_scene(job: &Job, template: &Template, insight: &Insight, overlay: Ove
 }
 
 impl MapScene {
+    /// Turns every figure over to the units that are wanted: labels and spots are of film where film or budgets are shown.
+    pub fn show_in(&mut self, units: ShownUnits) {
+        if let Some(film) = units.conversion(Micrometres::UNIT)
+            && matches!(self.overlay, Overlay::Film | Overlay::Polish)
+        {
+            for pin in &mut self.pins {
+                pin.value = film.figures(&pin.value);
+            }
+            let panels = self.panels.iter_mut().filter(|_| self.overlay == Overlay::Film);
+            for panel in panels {
+                panel.value = film.figures(&panel.value);
+                panel.below = film.figures(&panel.below);
+            }
+        }
+        for row in &mut self.legend {
+            row.text = units.say(&row.text).into_owned();
+        }
+    }
+
     /// Nothing but the surfaces.
     pub(super) fn plain(template: &Template, insight: &Insight, overlay: Overlay) -> Self {
         Self {

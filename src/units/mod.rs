@@ -12,6 +12,7 @@ mod format;
 mod interval;
 mod moment;
 mod quantity;
+mod shown;
 mod thickness;
 
 pub use date::Date;
@@ -22,6 +23,7 @@ pub use quantity::{
     Celsius, Decibels, GlossUnits, Kelvin, MetresPerSecondSquared, Micrometres, Millilitres, Millimetres, NotFinite,
     RelativeHumidity, SquareMetres,
 };
+pub use shown::{Conversion, ML_PER_FL_OZ, ShownUnits, TemperatureUnit, VolumeUnit};
 pub use thickness::{MOST_FILM_UM, ThicknessUnit, UM_PER_MIL};
 
 /// Whole seconds on the planner's clock; 0 is the start of the plan.

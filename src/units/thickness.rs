@@ -3,7 +3,8 @@
 use super::{Micrometres, number};
 
 /// The unit that a gauge shows.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum ThicknessUnit {
     /// Micrometres.
     #[default]

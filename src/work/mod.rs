@@ -6,6 +6,7 @@
 
 mod clock;
 mod day;
+mod jobs;
 mod order;
 #[cfg(feature = "gui")]
 mod picture;
@@ -17,6 +18,7 @@ mod writer;
 
 pub use clock::{Clock, HandClock, WallClock, day_of};
 pub use day::{DayRun, Place, Setup, Windows};
+pub use jobs::JobsRun;
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};

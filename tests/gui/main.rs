@@ -10,6 +10,7 @@
 mod bay;
 mod bay_days;
 mod coating;
+mod commands;
 mod correction;
 #[path = "../support/day.rs"]
 mod day_support;
@@ -19,10 +20,12 @@ mod edit_steps;
 mod entry;
 mod handover;
 mod import;
+mod jobs;
 mod measuring;
 mod pictures;
 mod polishing;
 mod practice;
+mod preferences;
 mod raster;
 mod scripted;
 mod sheets;

@@ -3,11 +3,11 @@
 use super::wish::VehicleWish;
 use super::{Editing, floor};
 use crate::gui::action::{Action, Model, ViewChange};
-use crate::gui::app::{REDO, REDO_TOO, SAVE, UNDO};
+use crate::gui::commands::is_pressed;
 use crate::gui::theme;
 use crate::gui::top_bar::names;
 use crate::gui::view_state::Tool;
-use eframe::egui::{self, Button, Key, Panel, Ui};
+use eframe::egui::{self, Button, Panel, Ui};
 
 /// Room for the list of what was done.
 const LIST_WIDTH: f32 = 312.0;
@@ -61,21 +61,19 @@ pub(super) fn is_own(m: &Model<'_>) -> bool {
 
 /// Keys while the vehicle is changed.
 pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let pressed = |shortcut: &egui::KeyboardShortcut| ui.input_mut(|i| i.consume_shortcut(shortcut));
-    if pressed(&SAVE) {
+    if is_pressed(ui, "save") {
         out.push(Action::Vehicle(if is_own(m) { VehicleWish::AskReplace } else { VehicleWish::AskName }));
     }
     // A text field that is being typed in takes back its own letters.
     if ui.text_edit_focused() {
         return;
     }
-    if pressed(&REDO) || pressed(&REDO_TOO) {
+    if is_pressed(ui, "redo") {
         out.push(Action::Vehicle(VehicleWish::Redo));
-    } else if pressed(&UNDO) {
+    } else if is_pressed(ui, "undo") {
         out.push(Action::Vehicle(VehicleWish::Undo));
     }
-    let key = |key| ui.input(|i| i.key_pressed(key) && i.modifiers.is_none());
-    if key(Key::Escape) {
+    if is_pressed(ui, "let-go") {
         if m.view.tool == Tool::Cut {
             out.push(Action::View(ViewChange::Tool(Tool::Choose)));
         } else {
@@ -83,10 +81,10 @@ pub(in crate::gui) fn shortcuts(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             out.push(Action::Vehicle(VehicleWish::ChooseStance(None)));
         }
     }
-    if key(Key::F) {
+    if is_pressed(ui, "fit") {
         out.push(Action::View(ViewChange::Fit));
     }
-    if key(Key::Z) {
+    if is_pressed(ui, "fit-chosen") {
         out.push(Action::View(ViewChange::FitChosen));
     }
 }

@@ -31,13 +31,13 @@ impl App {
             EntryWish::Back if entry.draft.is_empty() => self.take_back(ctx),
             EntryWish::Back => drop(entry.draft.pop()),
             EntryWish::Clear => entry.draft.clear(),
-            EntryWish::Skip => self.skip(ctx),
+            EntryWish::Skip => self.skip(),
             EntryWish::Skipped => {
                 let model = self.model();
                 let waiting = model.view.entry.skipped.iter().copied().find(|k| open(&model, *k).is_some());
                 if let Some(stop) = waiting {
                     self.view.entry.skipped.remove(&stop);
-                    self.go_to(stop, ctx);
+                    self.go_to(stop);
                 }
             }
             EntryWish::Repeat => self.repeat(ctx),
@@ -45,7 +45,7 @@ impl App {
                 let model = self.model();
                 let from = next_reading(&model).map(|next| next.stop).or(model.view.entry.last);
                 if let Some(next) = from.and_then(|from| after(&model, from, forward)) {
-                    self.go_to(next.stop, ctx);
+                    self.go_to(next.stop);
                 }
             }
             EntryWish::Unit(unit) => {
@@ -100,29 +100,29 @@ impl App {
             after(&self.model(), next.stop, true).map(|n| n.stop)
         };
         match stop {
-            Some(stop) => self.go_to(stop, ctx),
+            Some(stop) => self.go_to(stop),
             None => self.view.entry.at = None,
         }
     }
 
-    fn go_to(&mut self, stop: usize, ctx: &egui::Context) {
+    fn go_to(&mut self, stop: usize) {
         let Some(panel) = self.model().way().get(stop).map(|s| s.panel) else { return };
         self.view.entry.at = Some(stop);
         let id = self.template.panels[panel].id.clone();
         if self.view.current.as_ref() != Some(&id) {
-            self.change_view(ViewChange::Choose(Some(id)), ctx);
+            self.change_view(ViewChange::Choose(Some(id)));
             self.view.entry.at = Some(stop);
         }
     }
 
-    fn skip(&mut self, ctx: &egui::Context) {
+    fn skip(&mut self) {
         let model = self.model();
         let Some(next) = next_reading(&model) else { return };
         let following = after(&model, next.stop, true);
         self.view.entry.skipped.insert(next.stop);
         self.view.entry.said = None;
         match following {
-            Some(following) => self.go_to(following.stop, ctx),
+            Some(following) => self.go_to(following.stop),
             None => self.view.entry.at = None,
         }
     }
@@ -147,7 +147,7 @@ impl App {
         let panel = self.template.panels[panel].id.clone();
         self.apply(&Command::RemoveSpot { panel, spot }, None, ctx);
         self.view.entry.said = Some("Measure this spot again.".to_owned());
-        self.go_to(stop, ctx);
+        self.go_to(stop);
     }
 
     /// Takes the last reading back, and goes to where it was; anything else that was done last stays.
@@ -169,7 +169,7 @@ impl App {
                 .and_then(|(id, at)| stop_at(&model, self.template.index_of(&id)?, at));
             self.view.entry.said = None;
             if let Some(stop) = stop {
-                self.go_to(stop, ctx);
+                self.go_to(stop);
             }
         }
     }

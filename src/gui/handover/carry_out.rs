@@ -32,8 +32,9 @@ impl App {
             self.handover.stop_playing();
             return;
         }
+        let options = self.sheet_options();
         let mut handover = std::mem::take(&mut self.handover);
-        handover.options.naming = self.view.naming;
+        handover.options = options;
         handover.follow(self.for_sheets());
         self.handover = handover;
         let takes = self.order.order().map_or(0, |o| o.plan.makespan_s);
@@ -66,10 +67,31 @@ impl App {
         }
     }
 
-    fn write_sheet(&mut self, form: Form, path: &Path) -> Result<(), Failure> {
+    /// The map as it is shown, as SVG text.
+    pub(in crate::gui) fn map_as_drawing(&self) -> String {
+        svg(&map_picture(&self.for_sheets().input(self.sheet_options()), self.view.overlay))
+    }
+
+    /// The map as it is shown, in pixels.
+    pub(in crate::gui) fn map_as_picture(&self) -> Result<egui::ColorImage, Failure> {
+        let fault = |e: String| Failure::new(e, "report this as a fault of the program");
+        let figure = map_picture(&self.for_sheets().input(self.sheet_options()), self.view.overlay);
+        let png = figure_png(&figure, PER_MM / 2.0).map_err(|e| fault(e.to_string()))?;
+        let picture = image::load_from_memory(&png).map_err(|e| fault(e.to_string()))?.into_rgba8();
+        let size = [picture.width() as usize, picture.height() as usize];
+        Ok(egui::ColorImage::from_rgba_unmultiplied(size, picture.as_raw()))
+    }
+
+    fn sheet_options(&self) -> sheets::Options {
+        sheets::Options { naming: self.view.naming, ..self.handover.options }
+    }
+
+    pub(in crate::gui) fn write_sheet(&mut self, form: Form, path: &Path) -> Result<(), Failure> {
         let fault = |e: String| Failure::new(e, "report this as a fault of the program");
         self.question = None;
+        let options = self.sheet_options();
         let mut handover = std::mem::take(&mut self.handover);
+        handover.options = options;
         handover.follow(self.for_sheets());
         let input = self.for_sheets().input(handover.options);
         let bytes = match form {

@@ -4,7 +4,7 @@
 use super::badges;
 use super::layout::{MapCache, PanelShape};
 use super::paint::{fill_color, to_screen};
-use crate::geometry::{ScreenPoint, ScreenRect, Viewport, free_place};
+use crate::geometry::{Orientation, ScreenPoint, ScreenRect, Viewport, free_place};
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::polish::Level;
@@ -121,8 +121,12 @@ pub(super) fn draw(
 
 /// The box on the screen for something of an aspect: middle, width, height.
 fn room(view: &Viewport, shape: &PanelShape, aspect: f32) -> Option<(Pos2, f32, f32)> {
-    let place = shape.room(aspect)?;
-    Some((to_screen(view, place.centre), place.width * view.scale(), place.height * view.scale()))
+    // With the front up, what is wide on the map is high on the screen.
+    let (place, width, height) = match view.orientation() {
+        Orientation::FrontLeft => shape.room(aspect).map(|p| (p, p.width, p.height))?,
+        Orientation::FrontUp => shape.room(1.0 / aspect).map(|p| (p, p.height, p.width))?,
+    };
+    Some((to_screen(view, place.centre), width * view.scale(), height * view.scale()))
 }
 
 /// Writes a value inside its panel; answers where, or none if there is no room.

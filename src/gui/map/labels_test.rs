@@ -32,7 +32,7 @@ fn read_everywhere(template: Arc<Template>) -> Loaded {
 }
 
 /// Draws the labels and answers what is on the map, how it lies, and where they stand.
-fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Labels) {
+fn drawn(loaded: &Loaded, overlay: Overlay, front: Orientation) -> (MapScene, Viewport, Labels) {
     let mut app = App::new(loaded.clone(), None);
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &Insight::new(&loaded.job, &loaded.template)));
     let effort = Effort { seconds: 60.0, nodes: Some(300), threads: 1, seed: 1 };
@@ -40,7 +40,7 @@ fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Labels) {
     app.rows = order_rows(&loaded.job, &loaded.template, &problem, &order.plan);
     let screen =
         ScreenRect::new(ScreenPoint::new(MAP.min.x, MAP.min.y + 24.0), ScreenPoint::new(MAP.max.x, MAP.max.y - 24.0));
-    let view = Viewport::fit(loaded.template.bounds(), screen, MARGIN, Orientation::default());
+    let view = Viewport::fit(loaded.template.bounds(), screen, MARGIN, front);
     let scene = map_scene(&loaded.job, &loaded.template, &app.insight, overlay, &app.rows);
     let mut cache = MapCache::default();
     cache.prepare(&loaded.template, view.scale());
@@ -60,8 +60,10 @@ fn drawn(loaded: &Loaded, overlay: Overlay) -> (MapScene, Viewport, Labels) {
 fn labels_overlap_nothing_and_stay_on_their_panels_in_every_template() {
     for file in vehicle::embedded() {
         let loaded = read_everywhere(vehicle::load_embedded(file.id).unwrap());
-        for overlay in [Overlay::Film, Overlay::Polish, Overlay::Order] {
-            let (scene, view, Labels { placed, left_out }) = drawn(&loaded, overlay);
+        let overlays = [Overlay::Film, Overlay::Polish, Overlay::Order];
+        let ways = [Orientation::FrontLeft, Orientation::FrontUp];
+        for (overlay, front) in overlays.into_iter().flat_map(|overlay| ways.map(|front| (overlay, front))) {
+            let (scene, view, Labels { placed, left_out }) = drawn(&loaded, overlay, front);
             let place = |p: Pos2| view.to_map(ScreenPoint::new(p.x, p.y));
             for (k, label) in placed.iter().enumerate() {
                 let name = &loaded.template.panels[label.panel].id;
@@ -83,7 +85,12 @@ fn labels_overlap_nothing_and_stay_on_their_panels_in_every_template() {
             let wanted = scene.panels.iter().filter(|p| !p.value.is_empty() || !p.badges.is_empty()).count();
             assert_eq!(placed.len() + left_out, wanted, "{} {overlay:?}: a label found no place", file.id);
             let coach = loaded.template.panels.len() > 60;
-            assert!(left_out == 0 || coach, "{} {overlay:?}: a car has room for all labels", file.id);
+            // With the front up the vehicle is smaller, so the smallest panels may have to wait for a closer look.
+            assert!(
+                left_out == 0 || coach || front == Orientation::FrontUp,
+                "{} {overlay:?}: a car has room for all labels",
+                file.id
+            );
         }
     }
 }

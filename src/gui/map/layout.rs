@@ -66,7 +66,7 @@ pub(super) struct Decor {
 }
 
 /// Width by height of label boxes that are looked up.
-const ASPECTS: [f32; 4] = [1.0, 1.8, 3.2, 5.5];
+const ASPECTS: [f32; 7] = [0.18, 0.31, 0.56, 1.0, 1.8, 3.2, 5.5];
 
 impl MapCache {
     /// Makes the cache fit a template at a scale in points per mm.

@@ -61,7 +61,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         }
         draw::stroke(&paint, m, &view);
         nodes(ui, m, area, &view, &scene, out);
-        front_mark(&paint, area);
+        front_mark(&paint, area, view.orientation());
         legend::draw(&paint, area, &scene, m, picture.labels().left_out);
         if let Some(index) = hovered {
             hover(ui, m, &background, index, &scene);
@@ -82,7 +82,7 @@ fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
             view.resize(screen);
             view
         }
-        None => Viewport::fit(m.template.bounds(), screen, MARGIN, Orientation::default()),
+        None => Viewport::fit(m.template.bounds(), screen, MARGIN, m.view.front),
     };
     out.push(Action::View(ViewChange::Viewport(view)));
     view
@@ -182,7 +182,7 @@ fn panel_under(m: &Model<'_>, cache: &MapCache, view: &Viewport, at: egui::Pos2)
 
 fn hover(ui: &Ui, m: &Model<'_>, background: &egui::Response, index: usize, scene: &MapScene) {
     let panel = &m.template.panels[index];
-    let text = format!("{}\n{}", panel.name(m.view.naming), scene.panels[index].summary);
+    let text = format!("{}\n{}", panel.name(m.view.naming), m.units().say(&scene.panels[index].summary));
     if m.view.tool != Tool::Cut && ui.input(|i| i.pointer.time_since_last_movement() > 0.4) {
         background.clone().on_hover_text_at_pointer(text);
     }
@@ -205,7 +205,7 @@ fn nodes(ui: &Ui, m: &Model<'_>, area: Rect, view: &Viewport, scene: &MapScene, 
             node.add_action(Access::Click);
             node.add_action(Access::Focus);
             node.set_selected(m.view.chosen.contains(&panel.id));
-            node.set_description(scene.panels[index].summary.clone());
+            node.set_description(m.units().say(&scene.panels[index].summary).into_owned());
             node.set_position_in_set(index);
             node.set_size_of_set(m.template.panels.len());
         });
@@ -260,10 +260,13 @@ fn arrow(ui: &Ui, orientation: Orientation) -> Option<Direction> {
 }
 
 /// Which way the front points.
-fn front_mark(paint: &egui::Painter, area: Rect) {
+fn front_mark(paint: &egui::Painter, area: Rect, orientation: Orientation) {
     let p = theme::of(paint.ctx());
     let at = pos2(area.left() + 20.0, area.top() + 60.0);
-    let tip = [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)];
+    let tip = match orientation {
+        Orientation::FrontLeft => [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)],
+        Orientation::FrontUp => [pos2(at.x, at.y - 6.0), pos2(at.x + 6.0, at.y + 4.0), pos2(at.x - 6.0, at.y + 4.0)],
+    };
     paint.add(egui::Shape::convex_polygon(tip.to_vec(), p.ink_soft, Stroke::NONE));
     let font = egui::FontId::proportional(12.0);
     paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, p.ink_soft);

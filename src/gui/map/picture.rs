@@ -11,6 +11,7 @@ use crate::gui::view_state::Workspace;
 use crate::insight::{OrderRow, PolishOrder};
 use crate::job::Job;
 use crate::scene::{MapScene, Overlay, map_scene, polish_order_map};
+use crate::units::ShownUnits;
 use crate::vehicle::Template;
 use eframe::egui::emath::TSTransform;
 use eframe::egui::epaint::{Mesh, TessellationOptions, Tessellator};
@@ -23,6 +24,7 @@ pub(super) struct Memo {
     job: Arc<Job>,
     template: Arc<Template>,
     overlay: Overlay,
+    units: ShownUnits,
     order: Source,
     scene: Arc<MapScene>,
 }
@@ -71,19 +73,23 @@ impl Memo {
             && Arc::ptr_eq(&memo.job, m.job)
             && Arc::ptr_eq(&memo.template, m.template)
             && memo.overlay == m.view.overlay
+            && memo.units == m.units()
             && memo.order.is_now(m)
         {
             return Arc::clone(&memo.scene);
         }
         let order = Source::now(m);
-        let scene = Arc::new(match &order {
+        let mut scene = match &order {
             Source::Coating(rows) => map_scene(m.job, m.template, m.insight, m.view.overlay, rows),
             Source::Polishing(order) => polish_order_map(m.job, m.template, m.insight, order.as_deref()),
-        });
+        };
+        scene.show_in(m.units());
+        let scene = Arc::new(scene);
         *memo = Some(Self {
             job: Arc::clone(m.job),
             template: Arc::clone(m.template),
             overlay: m.view.overlay,
+            units: m.units(),
             order,
             scene: Arc::clone(&scene),
         });

@@ -11,7 +11,8 @@ use eframe::egui::{
 use std::sync::Arc;
 
 /// What the window looks like.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, serde::Serialize, serde::Deserialize)]
+#[serde(rename_all = "snake_case")]
 pub enum Theme {
     /// Ink on white paper.
     #[default]
@@ -42,8 +43,26 @@ pub(super) const RAIL_WIDTH: f32 = 164.0;
 pub(super) const SIDE_WIDTH: f32 = 328.0;
 /// Height of the time chart.
 pub(super) const CHART_HEIGHT: f32 = 148.0;
+
 /// Height of the top bar.
-pub(super) const BAR_HEIGHT: f32 = 48.0;
+pub(super) fn bar_height(ctx: &egui::Context) -> f32 {
+    target_side(ctx) + 16.0
+}
+
+/// Side of what can be pressed: larger where somebody works with gloves or by touch.
+pub(super) fn target_side(ctx: &egui::Context) -> f32 {
+    if has_large_targets(ctx) { 56.0 } else { 32.0 }
+}
+
+fn has_large_targets(ctx: &egui::Context) -> bool {
+    ctx.data(|d| d.get_temp(egui::Id::unique("large-targets"))).unwrap_or(false)
+}
+
+/// Makes everything that can be pressed larger, or as usual.
+pub(super) fn set_targets(ctx: &egui::Context, large: bool) {
+    ctx.data_mut(|d| d.insert_temp(egui::Id::unique("large-targets"), large));
+    set(ctx, current(ctx));
+}
 
 /// Key of the theme in the memory of the window.
 fn key() -> egui::Id {
@@ -85,7 +104,8 @@ pub fn install(ctx: &egui::Context) {
 pub fn set(ctx: &egui::Context, theme: Theme) {
     ctx.data_mut(|d| d.insert_temp(key(), theme));
     ctx.set_theme(if theme == Theme::Dark { egui::ThemePreference::Dark } else { egui::ThemePreference::Light });
-    ctx.all_styles_mut(|s| style(s, theme));
+    let side = target_side(ctx);
+    ctx.all_styles_mut(|s| style(s, theme, side));
 }
 
 fn fonts() -> FontDefinitions {
@@ -101,7 +121,7 @@ fn fonts() -> FontDefinitions {
     fonts
 }
 
-fn style(style: &mut egui::Style, theme: Theme) {
+fn style(style: &mut egui::Style, theme: Theme, side: f32) {
     let p = Palette::of(theme);
     style.text_styles = [
         (TextStyle::Small, FontId::new(12.0, FontFamily::Proportional)),
@@ -114,8 +134,8 @@ fn style(style: &mut egui::Style, theme: Theme) {
     style.animation_time = 0.0;
     let spacing = &mut style.spacing;
     spacing.item_spacing = vec2(8.0, 8.0);
-    spacing.button_padding = vec2(12.0, 6.0);
-    spacing.interact_size = vec2(40.0, 32.0);
+    spacing.button_padding = vec2(12.0, if side > 40.0 { 14.0 } else { 6.0 });
+    spacing.interact_size = vec2(side.max(40.0), side);
     spacing.window_margin = Margin::same(16);
     spacing.menu_margin = Margin::same(8);
     spacing.slider_width = 176.0;

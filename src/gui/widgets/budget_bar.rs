@@ -1,5 +1,6 @@
 //! Allowed, planned and its spread, and needed, on one scale for all panels, so that bars compare.
 
+use super::units_of;
 use crate::gui::theme::{self, Palette};
 use crate::insight::PanelInsight;
 use crate::units::Micrometres;
@@ -54,6 +55,7 @@ const LINE: f32 = 20.0;
 /// Allowed with every limit as a tick, planned with its spread, and needed, one below the other, with the scale under them.
 pub(in crate::gui) fn budget_bars(ui: &mut Ui, insight: &PanelInsight) {
     let p = theme::of(ui.ctx());
+    let units = units_of(ui.ctx());
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 3.0 * LINE + 18.0), Sense::hover());
     let paint = ui.painter();
     let (allowed, needed) = (insight.budget.allowed, insight.needed());
@@ -90,14 +92,14 @@ pub(in crate::gui) fn budget_bars(ui: &mut Ui, insight: &PanelInsight) {
     for um in [0.0, 2.0, 4.0, 6.0, 8.0] {
         let (align, text) = match um {
             0.0 => (Align2::LEFT_TOP, "0".to_owned()),
-            8.0 => (Align2::RIGHT_TOP, "8\u{202f}µm".to_owned()),
-            _ => (Align2::CENTER_TOP, format!("{um:.0}")),
+            8.0 => (Align2::RIGHT_TOP, units.with_unit(um, "µm", 0)),
+            _ => (Align2::CENTER_TOP, units.number(um, "µm", 0)),
         };
         paint.text(pos2(at(bar, um), bottom + 2.0), align, text, small.clone(), p.ink_soft);
     }
     response.widget_info(|| {
         let (mean, upper) = (insight.polish.removal.um(), insight.removal_upper());
         let text = format!("allowed {allowed:.1}, planned {mean:.1} to {upper:.1}, needed {needed:.1}");
-        egui::WidgetInfo::labeled(egui::Role::Meter, true, text)
+        egui::WidgetInfo::labeled(egui::Role::Meter, true, units.say(&text))
     });
 }

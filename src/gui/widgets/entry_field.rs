@@ -1,7 +1,7 @@
 //! A field for a number that is not there yet: empty until somebody types, empty again after Enter.
 
+use super::units_of;
 use crate::gui::theme;
-use crate::units::number as read_number;
 use eframe::egui::{self, Ui};
 use std::ops::RangeInclusive;
 
@@ -31,13 +31,14 @@ pub(in crate::gui) fn entry_field(
     range: RangeInclusive<f64>,
 ) -> Typed {
     let p = theme::of(ui.ctx());
+    let units = units_of(ui.ctx());
     let id = ui.make_persistent_id(("entry", label, key));
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
     let mut entered = false;
     ui.horizontal(|ui| {
         let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
+            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(units.name(unit))).halign(egui::Align::LEFT));
             let edit = egui::TextEdit::singleline(&mut draft)
                 .id(id.with("field"))
                 .desired_width(64.0)
@@ -48,10 +49,10 @@ pub(in crate::gui) fn entry_field(
             entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
         });
     });
-    let value = read_number(&draft).filter(|v| range.contains(v));
+    let value = units.typed(&draft, unit).filter(|v| range.contains(v));
     if value.is_none() && !draft.trim().is_empty() {
         let text = format!("Type a number from {} to {}\u{202f}{unit}.", range.start(), range.end());
-        ui.label(egui::RichText::new(text).color(p.note));
+        ui.label(egui::RichText::new(units.say(&text)).color(p.note));
     }
     ui.data_mut(|d| d.insert_temp(id, draft));
     Typed { value, entered, id }

@@ -1,6 +1,7 @@
 //! Input fields. A change of text or of a slider comes with a gesture, so that one movement is one step of undo; a number is
 //! handed over once, when it is finished.
 
+use super::units_of;
 use crate::gui::theme;
 use crate::job::GestureId;
 use crate::units::{Date, number as read_number};
@@ -45,9 +46,10 @@ pub(in crate::gui) fn number(
     decimals: usize,
     range: RangeInclusive<f64>,
 ) -> Option<f64> {
-    let shown = format!("{value:.decimals$}");
-    let entered = number_field(ui, label, unit, &shown, "")?;
-    read_number(&entered).filter(|v| range.contains(v) && entered != shown)
+    let units = units_of(ui.ctx());
+    let shown = units.number(value, unit, decimals);
+    let entered = number_field(ui, label, units.name(unit), &shown, "")?;
+    units.typed(&entered, unit).filter(|v| range.contains(v) && entered != shown)
 }
 
 /// A number that may be left out; answers as [`number`] does, with none where the field was emptied.
@@ -60,12 +62,13 @@ pub(in crate::gui) fn optional_number(
     decimals: usize,
     range: RangeInclusive<f64>,
 ) -> Option<Option<f64>> {
-    let shown = value.map(|v| format!("{v:.decimals$}")).unwrap_or_default();
-    let entered = number_field(ui, label, unit, &shown, "–")?;
+    let units = units_of(ui.ctx());
+    let shown = value.map(|v| units.number(v, unit, decimals)).unwrap_or_default();
+    let entered = number_field(ui, label, units.name(unit), &shown, "–")?;
     if entered == shown {
         return None;
     }
-    match read_number(&entered).filter(|v| range.contains(v)) {
+    match units.typed(&entered, unit).filter(|v| range.contains(v)) {
         Some(number) => Some(Some(number)),
         None => entered.trim().is_empty().then_some(None),
     }
@@ -142,6 +145,11 @@ pub(in crate::gui) fn slider(
     range: RangeInclusive<f64>,
     step: f64,
 ) -> Option<(f64, GestureId)> {
+    let units = units_of(ui.ctx());
+    let conversion = units.conversion(unit);
+    let as_shown = |kept: f64| conversion.map_or(kept, |c| c.shown(kept));
+    let (range, step) = (as_shown(*range.start())..=as_shown(*range.end()), conversion.map_or(step, |c| c.step(step)));
+    let (value, unit) = (as_shown(value), units.name(unit));
     let mut draft = value;
     let decimals = usize::from(step < 1.0);
     let response = steady(ui, ("slider", label), |ui| {
@@ -155,7 +163,8 @@ pub(in crate::gui) fn slider(
     });
     let gesture = gesture(ui, &response);
     // A held slider says "changed" in every frame where its step rounds the value a little.
-    (response.changed() && (draft - value).abs() > step * 1e-3).then_some((draft, gesture))
+    let kept = conversion.map_or(draft, |c| c.typed(draft));
+    (response.changed() && (draft - value).abs() > step * 1e-3).then_some((kept, gesture))
 }
 
 /// Width of a drop-down beside its label.

@@ -5,6 +5,7 @@ mod entry_field;
 mod fields;
 mod number_rows;
 mod panel_head;
+mod shown;
 mod symbols;
 
 pub(super) use budget_bar::{budget_bars, removal_bar};
@@ -12,6 +13,7 @@ pub(super) use entry_field::entry_field;
 pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
 pub(super) use number_rows::{NumberRow, number_rows};
 pub(super) use panel_head::panel_head;
+pub(super) use shown::{film, said, set_units, units_of};
 pub(super) use symbols::{hatched, pin_symbol, worker_badge, worker_shape};
 
 use super::theme;
@@ -23,13 +25,18 @@ pub(super) fn section(ui: &mut Ui, title: &str) {
     ui.label(theme::bold(title, 14.0));
 }
 
-/// A label and a value on one line, the value at the right.
+/// A label and a value on one line, the value at the right, in the units of the window.
 pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
     let p = theme::of(ui.ctx());
+    let label = said(ui, label);
     ui.scope(|ui| {
         ui.spacing_mut().interact_size.y = 18.0;
         ui.horizontal(|ui| {
             ui.label(egui::RichText::new(label).color(p.ink_soft));
+            let value = match value.into() {
+                egui::WidgetText::Text(text) => said(ui, &text).into(),
+                other => other,
+            };
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
         });
     });

@@ -2,6 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::handover::{Form, HandoverWish, Which};
+use crate::gui::home::{is_unread, nothing_yet};
 use crate::gui::theme;
 use crate::gui::widgets::{choice, day, fact, number, primary, section};
 use crate::job::Command;
@@ -14,8 +15,12 @@ pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let state = m.handover;
     let mut wishes = Vec::new();
-    let mut wish = |wish| wishes.push(Action::Handover(wish));
     ui.label(theme::bold("Handover", 20.0));
+    if is_unread(m) {
+        let sentence = "No panel has been read yet, so the sheets have little to say. Read the vehicle first.";
+        nothing_yet(ui, m, sentence, "survey", &mut wishes);
+    }
+    let mut wish = |wish| wishes.push(Action::Handover(wish));
     for which in Which::ALL {
         if ui.radio(state.which == which, which.name()).clicked() {
             wish(HandoverWish::Show(which));

@@ -2,6 +2,7 @@
 
 use super::vehicle::vehicle_ui;
 use crate::gui::action::{Action, Model};
+use crate::gui::home::{nothing_yet, recent_ui};
 use crate::gui::theme;
 use crate::gui::widgets::{section, text};
 use crate::job::{Command, Member, Role, TextField};
@@ -11,6 +12,11 @@ use eframe::egui::{self, Ui};
 pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let job = m.job;
     ui.label(theme::bold("Job", 20.0));
+    if job.vehicle.description.trim().is_empty() {
+        let sentence = "Choose the body and write down which vehicle it is. Then read its paint.";
+        nothing_yet(ui, m, sentence, "survey", out);
+    }
+    recent_ui(ui, m, out);
     field(ui, "Name of the job", TextField::Name, &job.name, 1, out);
     section(ui, "Vehicle");
     vehicle_ui(ui, m, out);

@@ -6,6 +6,7 @@ use crate::coat::{Air, WindowBasis, assess};
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::{Asking, BayWish};
 use crate::gui::theme;
+use crate::gui::widgets::said;
 use crate::units::{Celsius, RelativeHumidity};
 use eframe::egui::{Align2, FontId, Rect, RichText, Sense, Ui, pos2, vec2};
 
@@ -15,14 +16,14 @@ pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, air: Air, out: &mut Vec<Action>
     ui.label(theme::bold("The air is now", 20.0));
     let degrees = |t: Celsius, by: f64| Celsius::new(t.c() + by).unwrap_or(t);
     let ask = |air: Air| Action::Bay(BayWish::Ask(Some(Asking::Air(air))));
-    if let Some(by) = stepper(ui, "Coldest panel", &format!("{:.0}", air.surface_temp_c)) {
+    if let Some(by) = stepper(ui, "Coldest panel", &said(ui, &format!("{:.0}", air.surface_temp_c))) {
         out.push(ask(Air { surface_temp_c: degrees(air.surface_temp_c, by), ..air }));
     }
-    if let Some(by) = stepper(ui, "Warmest panel", &format!("{:.0}", air.warmest())) {
+    if let Some(by) = stepper(ui, "Warmest panel", &said(ui, &format!("{:.0}", air.warmest()))) {
         let warmest = degrees(air.warmest(), by);
         out.push(ask(Air { warmest_surface_temp_c: (warmest > air.surface_temp_c).then_some(warmest), ..air }));
     }
-    if let Some(by) = stepper(ui, "Air", &format!("{:.0}", air.air_temp_c)) {
+    if let Some(by) = stepper(ui, "Air", &said(ui, &format!("{:.0}", air.air_temp_c))) {
         out.push(ask(Air { air_temp_c: degrees(air.air_temp_c, by), ..air }));
     }
     if let Some(by) = stepper(ui, "Humidity", &format!("{:.0}", air.humidity_pct)) {
@@ -39,7 +40,7 @@ pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, air: Air, out: &mut Vec<Action>
     };
     ui.label(RichText::new(text).size(16.0));
     for stop in assess(&air, &m.job.product, m.job.patch.as_ref()).stops {
-        ui.label(RichText::new(stop).size(16.0).color(p.stop));
+        ui.label(RichText::new(said(ui, &stop)).size(16.0).color(p.stop));
     }
     if air != before && row(ui, "So it is", Look::Filled(p.accent)) {
         out.push(Action::Bay(BayWish::Note(Event::AirChanged { air })));

@@ -4,6 +4,7 @@ use super::parts::{GAP, Look, TARGET, press, row, side_by_side};
 use crate::gui::action::{Action, Effect, Model};
 use crate::gui::bay::{BayWish, Trade};
 use crate::gui::theme;
+use crate::gui::widgets::said;
 use crate::insight::spoken;
 use crate::units::minutes;
 use crate::work::Place;
@@ -31,7 +32,7 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if trade == Trade::Coating && !m.insight.air.go {
         ui.label(theme::bold("Stop", 20.0).color(p.stop));
         for stop in &m.insight.air.stops {
-            ui.label(RichText::new(stop).size(16.0).color(p.stop));
+            ui.label(RichText::new(said(ui, stop)).size(16.0).color(p.stop));
         }
     }
     first_steps(ui, m);

@@ -4,7 +4,7 @@ use super::folded;
 use crate::coat::{Air, MeasuredWindow, Solvent, window_assumptions};
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{fact, number, slider};
+use crate::gui::widgets::{fact, number, said, slider};
 use crate::job::Command;
 use crate::units::{Celsius, RelativeHumidity, clock};
 use eframe::egui::{RichText, Ui};
@@ -19,10 +19,10 @@ pub(super) fn verdict_ui(ui: &mut Ui, m: &Model<'_>) {
     let (text, color) = if air.go { ("The air is right", p.go) } else { ("Stop", p.stop) };
     ui.label(theme::bold(text, 20.0).color(color));
     for stop in &air.stops {
-        ui.label(RichText::new(stop).color(p.stop));
+        ui.label(RichText::new(said(ui, stop)).color(p.stop));
     }
     for notice in &air.notices {
-        ui.label(RichText::new(notice).color(p.note));
+        ui.label(RichText::new(said(ui, notice)).color(p.note));
     }
     fact(ui, "Dew point", format!("{:.1}", air.dew_point));
     fact(ui, "Coldest panel above it", format!("{:.1}", air.margin));
@@ -57,7 +57,7 @@ pub(super) fn air_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 pub(super) fn window_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     folded(ui, "How the window is reckoned", |ui| {
         for sentence in window_assumptions(&m.job.product, m.job.patch.as_ref()) {
-            ui.label(sentence);
+            ui.label(said(ui, &sentence));
         }
     });
     let tried = m.job.patch;
@@ -85,9 +85,8 @@ pub(super) fn window_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             out.push(Action::edit(Command::SetPatch(Some(changed))));
         }
         let Air { air_temp_c, humidity_pct, surface_temp_c, .. } = patch.air;
-        ui.label(theme::soft(format!(
-            "Tried at {air_temp_c:.1} air, {humidity_pct:.0} humidity, {surface_temp_c:.1} surface."
-        )));
+        let text = format!("Tried at {air_temp_c:.1} air, {humidity_pct:.0} humidity, {surface_temp_c:.1} surface.");
+        ui.label(theme::soft(said(ui, &text)));
         ui.horizontal(|ui| {
             if patch.air != m.job.air && ui.button("It was in this air").clicked() {
                 out.push(Action::edit(Command::SetPatch(Some(MeasuredWindow { air: m.job.air, ..patch }))));

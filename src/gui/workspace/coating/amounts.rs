@@ -4,7 +4,7 @@ use super::folded;
 use crate::coat::{amount, bottles, coating_materials, drops};
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::gui::widgets::fact;
+use crate::gui::widgets::{fact, said};
 use crate::insight::{coated_panels, coating_amount};
 use crate::units::{Millilitres, SquareMetres};
 use eframe::egui::Ui;
@@ -30,7 +30,7 @@ pub(super) fn amounts_ui(ui: &mut Ui, m: &Model<'_>) {
             fact(ui, &panel.name(m.view.naming), in_drops(amount(panel.area, product)));
         }
     });
-    ui.label(theme::soft("A drop is taken as 0.05\u{202f}ml; applicators and towels are our estimates."));
+    ui.label(theme::soft(said(ui, "A drop is taken as 0.05\u{202f}ml; applicators and towels are our estimates.")));
 }
 
 fn in_drops(volume: Millilitres) -> String {

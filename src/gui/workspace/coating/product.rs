@@ -4,7 +4,7 @@ use super::folded;
 use crate::coat::Product;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{NumberRow, number_rows, text};
+use crate::gui::widgets::{NumberRow, number_rows, said, text};
 use crate::insight::coating_cautions;
 use crate::job::Command;
 use crate::units::{Celsius, Millilitres, RelativeHumidity};
@@ -152,7 +152,7 @@ pub(super) fn product_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             out.push(Action::Edit(set(Product { cautions, ..before.clone() }), Some(gesture)));
         }
         for caution in cautions.iter().filter(|c| **c != before.cautions.trim()) {
-            ui.label(caution);
+            ui.label(said(ui, caution));
         }
         ui.label(theme::soft("Local rules, the maker’s data sheets and licensed practice come first."));
     });

@@ -1,6 +1,7 @@
 //! The price of ambition as two small curves: time, and clear taken off.
 
 use crate::gui::theme;
+use crate::gui::widgets::units_of;
 use crate::insight::CarAmbition;
 use crate::units::minutes;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
@@ -14,8 +15,12 @@ const HEAD: f32 = 18.0;
 /// Both curves side by side, the present goal marked on each.
 pub(super) fn curves(ui: &mut Ui, points: &[CarAmbition], now: CarAmbition) {
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), HEIGHT), Sense::hover());
+    let units = units_of(ui.ctx());
     response.widget_info(|| {
-        let of = |p: &CarAmbition| format!("{:.0} %: {}, {:.1} µm", p.wanted * 100.0, minutes(p.seconds), p.mean_um);
+        let of = |p: &CarAmbition| {
+            let gone = units.with_unit(p.mean_um, "µm", 1);
+            format!("{:.0} %: {}, {gone}", p.wanted * 100.0, minutes(p.seconds))
+        };
         let some: Vec<String> = points.iter().step_by(4).map(of).collect();
         egui::WidgetInfo::labeled(egui::Role::Figure, true, format!("Price of ambition: {}", some.join("; ")))
     });
@@ -27,7 +32,7 @@ pub(super) fn curves(ui: &mut Ui, points: &[CarAmbition], now: CarAmbition) {
     one(paint, left, "Time", points, &now, time, |v| minutes(v.round() as i64));
     let clear = |p: &CarAmbition| p.mean_um;
     one(paint, left.translate(vec2(width + gap, 0.0)), "Clear taken off", points, &now, clear, |v| {
-        format!("{v:.1}\u{202f}µm")
+        units.with_unit(v, "µm", 1)
     });
 }
 

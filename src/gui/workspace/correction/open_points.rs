@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::section;
+use crate::gui::widgets::{said, section};
 use crate::polish::SeamDifference;
 use crate::units::capital;
 use eframe::egui::{self, RichText, Ui};
@@ -16,7 +16,7 @@ pub(super) fn open_points_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
     }
     section(ui, "Open points");
     for note in notes {
-        ui.label(RichText::new(note).color(p.note));
+        ui.label(RichText::new(said(ui, note)).color(p.note));
     }
     if seams.is_empty() {
         return;
@@ -35,7 +35,7 @@ pub(super) fn open_points_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
                 let ids = [a, b].map(|at| m.template.panels[at].id.clone());
                 out.push(Action::View(ViewChange::ChooseAll(ids.to_vec())));
             }
-            ui.label(theme::soft(format!("{}.", capital(&seam.cause))));
+            ui.label(theme::soft(said(ui, &format!("{}.", capital(&seam.cause)))));
         }
     });
 }
@@ -55,6 +55,7 @@ pub(super) fn beside_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
     section(ui, "Beside it");
     for (other, cause) in mine {
         let name = m.template.panels[other].name(m.view.naming);
-        ui.label(RichText::new(format!("Will look different from {name}: {cause}.")).color(p.note));
+        let text = said(ui, &format!("Will look different from {name}: {cause}."));
+        ui.label(RichText::new(text).color(p.note));
     }
 }

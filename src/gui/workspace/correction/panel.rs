@@ -3,7 +3,7 @@
 use super::open_points::beside_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{budget_bars, choice, fact, section};
+use crate::gui::widgets::{budget_bars, choice, fact, said, section};
 use crate::job::{Command, PanelFact};
 use crate::polish::{Level, Limit, ultraviolet_factor};
 use crate::units::{Micrometres, minutes};
@@ -19,7 +19,7 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     let insight = &m.insight.panels[index];
     let (polish, budget) = (&insight.polish, &insight.budget);
     ui.label(theme::bold(polish.level.to_string(), 20.0));
-    ui.label(&polish.for_customer);
+    ui.label(said(ui, &polish.for_customer));
     if budget.refused.is_none() {
         budget_bars(ui, insight);
         fact(ui, "May go", format!("{:.1}", budget.allowed));
@@ -43,11 +43,11 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     }
     section(ui, "Why");
     for why in polish.why.iter().filter(|why| **why != polish.for_customer) {
-        ui.label(why);
+        ui.label(said(ui, why));
     }
     for caution in insight.cautions() {
         if !polish.why.iter().any(|why| why == caution) {
-            ui.label(egui::RichText::new(caution).color(p.note));
+            ui.label(egui::RichText::new(said(ui, caution)).color(p.note));
         }
     }
     let features = m.template.cautions(index);
@@ -60,20 +60,21 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     if !polish.stays.is_empty() {
         section(ui, "What stays");
         for stays in &polish.stays {
-            ui.label(&stays.reason);
+            ui.label(said(ui, &stays.reason));
         }
     }
     limits(ui, &budget.limits);
     spots(ui, m, index);
     if let Some(clear) = &budget.clear {
-        ui.label(theme::soft(format!("{}.", clear.in_words())));
+        ui.label(theme::soft(said(ui, &format!("{}.", clear.in_words()))));
         let (most, clear) = (insight.removal_upper(), clear.lower);
         if most > Micrometres::ZERO && clear > Micrometres::ZERO {
             let factor = ultraviolet_factor(USUAL_ABSORBANCE, most.um(), clear.um());
-            ui.label(theme::soft(format!(
+            let text = format!(
                 "With {most:.1} gone up to {factor:.1} times as much ultraviolet light reaches the colour (Beer-Lambert law, \
                  absorbance {USUAL_ABSORBANCE:.0}, from memory)."
-            )));
+            );
+            ui.label(theme::soft(said(ui, &text)));
         }
     }
 }
@@ -97,13 +98,13 @@ fn limits(ui: &mut Ui, limits: &[Limit]) {
     section(ui, "Limits");
     for (at, limit) in limits.iter().enumerate() {
         ui.horizontal_top(|ui| {
-            let value = format!("{:.1}", limit.um);
+            let value = said(ui, &format!("{:.1}", limit.um));
             let value = if at == 0 { theme::bold(value, 14.0) } else { egui::RichText::new(value) };
             ui.add_sized([60.0, 18.0], egui::Label::new(value).halign(egui::Align::RIGHT));
             ui.vertical(|ui| {
                 ui.spacing_mut().item_spacing.y = 0.0;
-                ui.add(egui::Label::new(&limit.what).wrap());
-                ui.add(egui::Label::new(theme::soft(limit.source)).wrap());
+                ui.add(egui::Label::new(said(ui, &limit.what)).wrap());
+                ui.add(egui::Label::new(theme::soft(said(ui, limit.source))).wrap());
             });
         });
     }

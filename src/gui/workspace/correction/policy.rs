@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{NumberRow, number_rows};
+use crate::gui::widgets::{NumberRow, number_rows, said};
 use crate::job::Command;
 use crate::polish::RemovalPolicy;
 use crate::units::Micrometres;
@@ -102,7 +102,7 @@ pub(super) fn policy_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         if let Some(changed) = number_rows(ui, title, before, &rules) {
             policy = changed;
         }
-        ui.label(theme::soft(source));
+        ui.label(theme::soft(said(ui, source)));
     }
     let usual = RemovalPolicy::default();
     if ui.add_enabled(*before != usual, egui::Button::new("Back to the defaults")).clicked() {

@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, fact, number, optional_number};
+use crate::gui::widgets::{choice, fact, number, optional_number, said};
 use crate::job::Command;
 use crate::polish::{
     DefectKind, FinishSeen, NextTest, PaintHardness, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots,
@@ -146,7 +146,7 @@ fn learned_ui(ui: &mut Ui, m: &Model<'_>) {
     let p = theme::of(ui.ctx());
     let learned = &m.insight.learned;
     for note in &learned.notes {
-        ui.label(RichText::new(note).color(p.note));
+        ui.label(RichText::new(said(ui, note)).color(p.note));
     }
     if m.job.test_spots.results.is_empty() {
         return;

@@ -7,12 +7,17 @@ use super::policy::policy_ui;
 use super::steps::steps_ui;
 use super::test_spot::test_spot_ui;
 use crate::gui::action::{Action, Model};
+use crate::gui::home::{is_unread, nothing_yet};
 use crate::gui::theme;
 use eframe::egui::{self, Ui};
 
 /// Goal, open points, exposure, and everything the plan rests on.
 pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label(theme::bold("Correction", 20.0));
+    if is_unread(m) {
+        let sentence = "No panel has been read yet, so nothing may be taken off. Read the film first.";
+        nothing_yet(ui, m, sentence, "survey", out);
+    }
     goal_ui(ui, m, out);
     people::order_ui(ui, m, out);
     open_points_ui(ui, m, out);

@@ -4,7 +4,7 @@ use super::{head, result};
 use crate::gui::action::{Action, Model};
 use crate::gui::practice::{PracticeWish, Quiz};
 use crate::gui::theme;
-use crate::gui::widgets::{budget_bars, fact, primary, section};
+use crate::gui::widgets::{budget_bars, fact, primary, said, section};
 use crate::polish::Level;
 use crate::practice::{PolishAnswer, PolishRound};
 use eframe::egui::{self, RichText, Ui, vec2};
@@ -25,9 +25,9 @@ pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, ou
         fact(ui, "At least, nearly everywhere", format!("{:.0}\u{202f}µm", film.lower.um()));
     }
     for line in round.defects() {
-        ui.label(line);
+        ui.label(said(ui, &line));
     }
-    ui.label(format!("{}.", round.wanted()));
+    ui.label(said(ui, &format!("{}.", round.wanted())));
     section(ui, "How hard may and must it be worked?");
     let answer = quiz.answer();
     for (k, level) in Level::ALL.into_iter().enumerate() {
@@ -41,7 +41,7 @@ pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, ou
     }
     let Some(given) = answer.and_then(|k| Level::ALL.get(k)) else {
         if quiz.hinted {
-            ui.label(RichText::new(round.hint()).color(p.accent));
+            ui.label(RichText::new(said(ui, &round.hint())).color(p.accent));
         } else if ui.button("Hint").clicked() {
             out.push(Action::Practice(PracticeWish::Hint));
         }
@@ -59,11 +59,11 @@ pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, ou
     }
     budget_bars(ui, insight);
     for why in &insight.polish.why {
-        ui.label(why);
+        ui.label(said(ui, why));
     }
     section(ui, "What limits it");
     for limit in &insight.budget.limits {
-        ui.label(format!("{:.1}: {}", limit.um, limit.what));
-        ui.label(theme::soft(limit.source));
+        ui.label(said(ui, &format!("{:.1}: {}", limit.um, limit.what)));
+        ui.label(theme::soft(said(ui, limit.source)));
     }
 }

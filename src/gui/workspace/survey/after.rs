@@ -2,7 +2,7 @@
 
 use crate::gui::action::Model;
 use crate::gui::theme;
-use crate::gui::widgets::{fact, section};
+use crate::gui::widgets::{fact, said, section};
 use crate::insight::PanelInsight;
 use crate::measure::{MOST_PAIRS, MeasuredRemoval, Visibility};
 use eframe::egui::Ui;
@@ -12,7 +12,7 @@ pub(super) fn panel_after(ui: &mut Ui, insight: &PanelInsight) {
     let Some(after) = &insight.after else { return };
     section(ui, "Before and after");
     match &after.removal {
-        Some(removal) => ui.label(&removal.text),
+        Some(removal) => ui.label(said(ui, &removal.text)),
         None => ui.label("Fewer than two spots were read both before and after, so the change is not known."),
     };
     let source = if after.went.measured { "as measured" } else { "as planned, since the readings don't show it" };
@@ -28,7 +28,7 @@ pub(super) fn vehicle_after(ui: &mut Ui, m: &Model<'_>) {
     }
     section(ui, "Before and after");
     match &m.insight.removal {
-        Some(removal) => ui.label(in_words(removal)),
+        Some(removal) => ui.label(said(ui, &in_words(removal))),
         None => {
             ui.label("One panel was read before and after; with two or more, a mean over the vehicle can be given.")
         }

@@ -3,7 +3,7 @@
 use super::defects::{QUANTITIES, kinds};
 use crate::gui::action::{Action, Effect, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, number, section, text};
+use crate::gui::widgets::{choice, number, said, section, text};
 use crate::job::{Command, Defect, Extent, PhotoId};
 use crate::polish::{Fingernail, depth_by_fingernail, size_class};
 use crate::units::{Micrometres, Millimetres, capital};
@@ -107,7 +107,7 @@ fn depth(ui: &mut Ui, defect: &Defect, value: &mut Defect) {
         value.depth_um = Some((least.min(set(um)), set(um)));
     }
     let usual = depth_by_fingernail(defect.kind, defect.fingernail);
-    let words = format!("Usual for this kind: {:.1} to {:.1}", usual.0.um(), usual.1);
+    let words = said(ui, &format!("Usual for this kind: {:.1} to {:.1}", usual.0.um(), usual.1));
     if defect.depth_um.is_some() {
         ui.horizontal(|ui| {
             ui.label(theme::soft(words));

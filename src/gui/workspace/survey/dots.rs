@@ -1,6 +1,7 @@
 //! A dot for each reading on a line of thickness, a row for each spot, and a line for the bound that counts.
 
 use crate::gui::theme;
+use crate::gui::widgets::units_of;
 use crate::job::{Job, Spot};
 use crate::measure::FilmSummary;
 use eframe::egui::{self, Align2, FontId, Rect, Sense, Stroke, Ui, pos2, vec2};
@@ -44,9 +45,10 @@ pub(super) fn dots_ui(ui: &mut Ui, job: &Job, spots: &[Spot], survey: u32, film:
     let font = FontId::proportional(12.0);
     let below = plot.bottom() + 6.0;
     let bold = FontId::new(12.0, theme::bold_family());
-    let text = format!("at least {:.0}", film.lower);
+    let units = units_of(ui.ctx());
+    let text = format!("at least {}", units.with_unit(film.lower.um(), "µm", 0));
     let lower = paint.text(pos2(bound.max(area.left()), below), Align2::LEFT_TOP, text, bold, p.accent);
-    let mean = format!("mean {:.0}", film.mean);
+    let mean = format!("mean {}", units.number(film.mean, "µm", 0));
     let half = paint.layout_no_wrap(mean.clone(), font.clone(), p.ink_soft).size().x / 2.0;
     let middle = x(film.mean).max(lower.right() + 8.0 + half).min(area.right() - half);
     paint.text(pos2(middle, below), Align2::CENTER_TOP, mean, font, p.ink_soft);
@@ -58,5 +60,6 @@ pub(super) fn dots_ui(ui: &mut Ui, job: &Job, spots: &[Spot], survey: u32, film:
         film.mean,
         film.lower.um()
     );
+    let name = units.say(&name).into_owned();
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Meter, true, &name));
 }

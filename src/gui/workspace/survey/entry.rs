@@ -4,6 +4,7 @@ use super::pad::pad_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::entry::{self, EntryWish, NextReading, next_reading, progress};
 use crate::gui::theme;
+use crate::gui::widgets::units_of;
 use crate::job::{Command, PanelRecord};
 use crate::measure::READINGS_PER_SPOT;
 use crate::units::{ThicknessUnit, UM_PER_MIL};
@@ -189,7 +190,8 @@ pub(super) fn readings_ui(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &Pa
                 }
                 for (reading, value) in taken.readings.iter().enumerate() {
                     let doubt = if suspects.has(value) { " ?" } else { "" };
-                    let button = ui.button(format!("{}{doubt}", value.thickness_um.um()));
+                    let shown = units_of(ui.ctx()).as_read(value.thickness_um);
+                    let button = ui.button(format!("{shown}{doubt}"));
                     let button = button.on_hover_text("Remove this reading");
                     if button.clicked() {
                         let panel = panel.id.clone();

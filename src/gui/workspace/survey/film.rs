@@ -3,6 +3,7 @@
 use super::{after, points, statistics};
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
+use crate::gui::widgets::{film as film_with_unit, said, units_of};
 use crate::insight::PanelInsight;
 use crate::measure::{FilmBand, film_remarks};
 use crate::units::Micrometres;
@@ -16,12 +17,12 @@ pub(super) fn film_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Ac
     if let Some(film) = &insight.film {
         let first = film_remarks(film, &m.job.policy.bands).into_iter().next();
         if let Some(remark) = first.filter(|r| r.band == FilmBand::Normal) {
-            ui.label(remark.text);
+            ui.label(said(ui, &remark.text));
         }
     }
     after::panel_after(ui, insight);
     if let Some(clear) = &insight.budget.clear {
-        ui.label(theme::soft(format!("{}.", clear.in_words())));
+        ui.label(theme::soft(said(ui, &format!("{}.", clear.in_words()))));
     }
     statistics::statistics_ui(ui, m, index, out);
 }
@@ -37,17 +38,20 @@ fn numbers(ui: &mut Ui, insight: &PanelInsight) {
     match (&insight.unreadable, shown) {
         (Some(reason), _) => ui.label(format!("Not read: {reason}.")),
         (None, Some(film)) => {
-            ui.label(format!("Read as {:.0}\u{202f}µm on average, but nothing is decided by it.", film.mean))
+            let mean = film_with_unit(ui, film.mean, 0);
+            ui.label(format!("Read as {mean} on average, but nothing is decided by it."))
         }
         (None, None) => ui.label("Not read yet."),
     };
 }
 
 fn three(ui: &mut Ui, mean: f64, lower: Micrometres, allowed: Micrometres) {
+    let units = units_of(ui.ctx());
     ui.horizontal(|ui| {
-        number_with_name(ui, &format!("{mean:.0}"), "mean, µm");
-        number_with_name(ui, &format!("{:.0}", lower.um()), "at least, µm");
-        number_with_name(ui, &format!("{:.1}", allowed.um()), "may go, µm");
+        for (um, decimals, name) in [(mean, 0, "mean"), (lower.um(), 0, "at least"), (allowed.um(), 1, "may go")] {
+            let name = format!("{name}, {}", units.name("µm"));
+            number_with_name(ui, &units.number(um, "µm", decimals), &name);
+        }
     });
 }
 

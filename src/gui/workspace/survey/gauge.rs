@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, entry_field, number, section};
+use crate::gui::widgets::{choice, entry_field, number, said, section};
 use crate::job::{Command, Job, Survey, SurveyChange, SurveyCheck};
 use crate::measure::{Gauge, GaugeCheck, GaugePrinciple};
 use crate::units::Micrometres;
@@ -105,8 +105,8 @@ fn check_row(ui: &mut Ui, job: &Job, (survey, index): (usize, usize), check: &Su
             ui.set_width(ui.available_width() - 84.0);
             ui.spacing_mut().item_spacing.y = 0.0;
             let text = format!("{on} shown as {}: {verdict}", check.shown_um);
-            ui.label(RichText::new(text).color(if passes { p.ink } else { p.note }));
-            ui.label(theme::soft(format!("{when}, ±{allowed:.1} allowed")));
+            ui.label(RichText::new(said(ui, &text)).color(if passes { p.ink } else { p.note }));
+            ui.label(theme::soft(said(ui, &format!("{when}, ±{allowed:.1} allowed"))));
         });
         let remove = ui.button("Remove").on_hover_text("Take a check away that was noted by mistake");
         if remove.clicked() {

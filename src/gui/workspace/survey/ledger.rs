@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Effect, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, entry_field, fact, section};
+use crate::gui::widgets::{choice, entry_field, fact, said, section};
 use crate::insight::earlier_visits;
 use crate::job::{Command, PanelRecord, SurveyChange};
 use crate::polish::{LedgerEntry, RemovalSource};
@@ -20,19 +20,16 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
         0 => "Earlier visits".to_owned(),
         _ => format!("Earlier visits, at most {removed:.1} in all"),
     };
-    egui::CollapsingHeader::new(title).id_salt("ledger").show(ui, |ui| {
+    egui::CollapsingHeader::new(said(ui, &title)).id_salt("ledger").show(ui, |ui| {
         for (entry, visit) in record.removals.entries.iter().enumerate() {
             ui.horizontal(|ui| {
                 ui.vertical(|ui| {
                     ui.set_width(ui.available_width() - 84.0);
                     ui.spacing_mut().item_spacing.y = 0.0;
                     ui.label(&visit.visit);
-                    ui.label(theme::soft(format!(
-                        "{:.1}, at most {:.1}, {}",
-                        visit.removed_um,
-                        visit.upper_um,
-                        visit.source.name()
-                    )));
+                    let source = visit.source.name();
+                    let text = format!("{:.1}, at most {:.1}, {source}", visit.removed_um, visit.upper_um);
+                    ui.label(theme::soft(said(ui, &text)));
                 });
                 if ui.button("Remove").clicked() {
                     let change = SurveyChange::RemoveRemoval { panel: panel.id.clone(), entry };

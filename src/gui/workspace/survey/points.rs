@@ -3,7 +3,7 @@
 use crate::finding::{Finding, Severity};
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::section;
+use crate::gui::widgets::{said, section};
 use crate::units::capital;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 
@@ -54,8 +54,8 @@ fn point(ui: &mut Ui, finding: &Finding, place: Option<&str>) {
             ui.spacing_mut().item_spacing.y = 0.0;
             let cause = sentence(&finding.cause);
             let text = place.map_or_else(|| cause.clone(), |place| format!("{place}, {}", finding.cause));
-            ui.label(RichText::new(text).color(if warning { p.note } else { p.ink }));
-            ui.label(theme::soft(sentence(&finding.action)));
+            ui.label(RichText::new(said(ui, &text)).color(if warning { p.note } else { p.ink }));
+            ui.label(theme::soft(said(ui, &sentence(&finding.action))));
         });
     });
 }

@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, number, section};
+use crate::gui::widgets::{choice, number, said, section};
 use crate::job::Command;
 use crate::measure::{Assurance, FilmBands};
 use crate::polish::RemovalPolicy;
@@ -58,10 +58,11 @@ pub(super) fn bands_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         if ui.add_enabled(*bands != FilmBands::default(), egui::Button::new("Back to the defaults")).clicked() {
             set(FilmBands::default());
         }
-        ui.label(theme::soft(
+        ui.label(theme::soft(said(
+            ui,
             "70 to 200\u{202f}µm are repeated on trade pages without a measurement behind them, 300 and 1000\u{202f}µm are common \
              practice; the two differences are our estimate. What the vehicle's maker says comes first.",
-        ));
+        )));
     });
 }
 

@@ -4,7 +4,7 @@ use super::dots;
 use crate::geometry::{MapRect, MapVector};
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::{entry_field, fact};
+use crate::gui::widgets::{entry_field, fact, said, units_of};
 use crate::insight::place;
 use crate::job::{Command, Job, Spot, Suspects};
 use crate::measure::{FilmSummary, LowerBasis};
@@ -58,25 +58,26 @@ fn figures(ui: &mut Ui, job: &Job, film: &FilmSummary) {
         LowerBasis::AssumedSpread => "With fewer than three spots a spread is assumed; read more spots to know it.",
         LowerBasis::OnePlace => "It holds at this place only.",
     };
-    ui.label(theme::soft(format!("At least {:.0}: {}. {meaning}", film.lower, job.assurance.in_words())));
+    let text = format!("At least {:.0}: {}. {meaning}", film.lower, job.assurance.in_words());
+    ui.label(theme::soft(said(ui, &text)));
 }
 
 /// The readings of one spot with their mean, spread and uncertainty.
 fn one_spot(ui: &mut Ui, job: &Job, number: usize, spot: &Spot, survey: u32, suspects: &Suspects) {
     let Some(figures) = place(job, spot, survey) else { return };
+    let units = units_of(ui.ctx());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = egui::vec2(6.0, 0.0);
         let edge = if spot.edge { ", edge" } else { "" };
         ui.label(theme::soft(format!("Spot {}{edge}", number + 1)));
         for reading in spot.readings_in(survey) {
-            let text = RichText::new(format!("{}", reading.thickness_um.um()));
+            let text = RichText::new(units.as_read(reading.thickness_um));
             ui.label(if suspects.has(reading) { text.strikethrough() } else { text });
         }
-        let sd = figures.sd.map_or_else(String::new, |sd| format!(", spread {sd:.1}"));
-        ui.label(theme::soft(format!(
-            "mean {:.1}{sd}, uncertainty {:.1}\u{202f}µm",
-            figures.mean, figures.standard_uncertainty
-        )));
+        let um = |um: f64| units.number(um, "µm", 1);
+        let sd = figures.sd.map_or_else(String::new, |sd| format!(", spread {}", um(sd)));
+        let uncertainty = units.with_unit(figures.standard_uncertainty, "µm", 1);
+        ui.label(theme::soft(format!("mean {}{sd}, uncertainty {uncertainty}", um(figures.mean))));
     });
 }
 

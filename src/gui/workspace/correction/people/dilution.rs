@@ -3,7 +3,7 @@
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::view_state::Mix;
-use crate::gui::widgets::number;
+use crate::gui::widgets::{number, said};
 use crate::polish::{Mixture, RatioReading, mix};
 use crate::units::Millilitres;
 use eframe::egui::{self, Ui};
@@ -36,7 +36,7 @@ pub(super) fn dilution_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ];
     for (reading, meaning) in meanings {
         ui.label(theme::bold(meaning, 14.0));
-        ui.label(words(mix(whole, parts, reading)));
+        ui.label(said(ui, &words(mix(whole, parts, reading))));
     }
     ui.label(theme::soft(
         "“1:10” is written for both: ask or read the label. 1 US fl oz in 2 US gal is 1 part to 256 of water, the usual \

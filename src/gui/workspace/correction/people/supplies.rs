@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{fact, number, text};
+use crate::gui::widgets::{fact, number, said, text};
 use crate::insight::{people_seconds, shop_cost, supplies};
 use crate::job::Command;
 use crate::polish::{Prices, Shop, UsePolicy};
@@ -21,7 +21,7 @@ pub(super) fn supplies_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             (0, sheets) => format!("{sheets} sheets"),
             (pads, _) => format!("{pads} pads, {:.0} polish", step.polish),
         };
-        ui.label(theme::soft(format!("{:.1}: {tools}, {} towels", step.area, step.towels)));
+        ui.label(theme::soft(said(ui, &format!("{:.1}: {tools}, {} towels", step.area, step.towels))));
     }
     let mut shop = m.job.shop.clone();
     let uses = &mut shop.uses;

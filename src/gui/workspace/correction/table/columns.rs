@@ -31,6 +31,11 @@ pub(super) fn shape(column: Column) -> Shape {
 
 /// What stands in a column for a panel.
 pub(super) fn text(m: &Model<'_>, index: usize, column: Column) -> String {
+    m.units().say(&kept(m, index, column)).into_owned()
+}
+
+/// The same in the units that the job keeps.
+fn kept(m: &Model<'_>, index: usize, column: Column) -> String {
     let panel: &PanelInsight = &m.insight.panels[index];
     let polished = !panel.polish.steps.is_empty();
     let known = panel.film.is_some();

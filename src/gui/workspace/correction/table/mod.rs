@@ -164,7 +164,7 @@ fn paint_row(paint: &Painter, m: &Model<'_>, index: usize, area: Rect, response:
         let written = text(m, index, column);
         match column {
             Column::WillGo => {
-                let half = cell.width() * 0.54;
+                let half = cell.width() * 0.6;
                 put(paint, cell.with_max_x(cell.left() + half), Align::RIGHT, written, FontId::proportional(14.0), ink);
                 let bar = Rect::from_min_max(
                     pos2(cell.left() + half + 8.0, cell.top() + 7.0),

@@ -1,0 +1,105 @@
+//! The page of preferences. Each takes effect at once and is kept.
+
+use super::preferences::SCALES;
+use super::{HomeWish, Preferences};
+use crate::geometry::Orientation;
+use crate::gui::action::{Action, Model};
+use crate::gui::theme::{self, Theme};
+use crate::gui::widgets::{choice, primary, section};
+use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
+use crate::vehicle::Naming;
+use eframe::egui::{self, Modal, Ui};
+
+/// Draws the page.
+pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let room = ui.ctx().content_rect().height();
+    let shown = Modal::new(egui::Id::unique("preferences")).show(ui, |ui| {
+        ui.set_width(440.0);
+        ui.label(theme::bold("Preferences", 20.0));
+        ui.label(theme::soft("Each takes effect at once and is kept on this computer."));
+        let mut wanted = m.home.preferences.clone();
+        let height = (room - 220.0).max(160.0);
+        egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height.min(520.0)).show(ui, |ui| {
+            ui.set_width(424.0);
+            units(ui, &mut wanted);
+            looks(ui, &mut wanted);
+            shop(ui, m, &mut wanted, out);
+        });
+        if wanted != m.home.preferences {
+            out.push(Action::Home(HomeWish::Prefer(Box::new(wanted))));
+        }
+        ui.add_space(8.0);
+        ui.horizontal(|ui| {
+            if primary(ui, "Close").clicked() {
+                ui.close();
+            }
+            if m.home.places.config.is_none() {
+                ui.label(theme::soft("There is no folder to keep them in, so they last until the window closes."));
+            }
+        });
+    });
+    if shown.should_close() {
+        out.push(Action::Home(HomeWish::Close));
+    }
+}
+
+/// A choice that goes into a field.
+fn choose<T: PartialEq + Copy>(ui: &mut Ui, label: &str, field: &mut T, options: &[(T, &str)]) {
+    let options: Vec<(T, String)> = options.iter().map(|(value, name)| (*value, (*name).to_owned())).collect();
+    if let Some(chosen) = choice(ui, label, *field, &options) {
+        *field = chosen;
+    }
+}
+
+fn units(ui: &mut Ui, wanted: &mut Preferences) {
+    section(ui, "Units and names");
+    choose(ui, "Film", &mut wanted.film, &[(ThicknessUnit::Um, "µm"), (ThicknessUnit::Mil, "mil")]);
+    let temperatures = [(TemperatureUnit::Celsius, "°C"), (TemperatureUnit::Fahrenheit, "°F")];
+    choose(ui, "Temperature", &mut wanted.temperature, &temperatures);
+    choose(ui, "Amounts", &mut wanted.volume, &[(VolumeUnit::Ml, "ml"), (VolumeUnit::FlOz, "US fl oz")]);
+    let names = [(Naming::Uk, "Bonnet, boot, wing"), (Naming::Us, "Hood, trunk, fender")];
+    choose(ui, "Names of panels", &mut wanted.names, &names);
+    ui.label(theme::soft("Files keep µm, °C and ml. What you type is taken in the unit beside the field."));
+}
+
+fn looks(ui: &mut Ui, wanted: &mut Preferences) {
+    section(ui, "Looks");
+    let themes = Theme::ALL.map(|theme| (theme, theme.name()));
+    choose(ui, "Theme", &mut wanted.theme, &themes);
+    let sizes = SCALES.map(|pct| (pct, format!("{pct}\u{202f}%")));
+    if let Some(pct) = choice(ui, "Size of everything", wanted.scale_pct, &sizes) {
+        wanted.scale_pct = pct;
+    }
+    let fronts = [(Orientation::FrontLeft, "To the left"), (Orientation::FrontUp, "Up")];
+    choose(ui, "Front of the vehicle", &mut wanted.front, &fronts);
+    ui.checkbox(&mut wanted.large_targets, "Larger things to press, for gloves and touch screens");
+}
+
+fn shop(ui: &mut Ui, m: &Model<'_>, wanted: &mut Preferences, out: &mut Vec<Action>) {
+    section(ui, "The shop");
+    let crew = match wanted.crew.as_slice() {
+        [] => "New jobs begin with the crew of the sample.".to_owned(),
+        crew => {
+            let names: Vec<&str> = crew.iter().map(|member| member.name.as_str()).collect();
+            format!("New jobs begin with {}.", names.join(" and "))
+        }
+    };
+    ui.label(crew);
+    ui.horizontal(|ui| {
+        let other = wanted.crew != m.job.crew;
+        if ui.add_enabled(other, egui::Button::new("Use the crew of this job")).clicked() {
+            wanted.crew.clone_from(&m.job.crew);
+        }
+        if ui.add_enabled(!wanted.crew.is_empty(), egui::Button::new("None")).clicked() {
+            wanted.crew.clear();
+        }
+    });
+    let folder = match m.home.jobs.folder() {
+        Some(folder) => format!("The jobs are in {}.", folder.display()),
+        None => "The folder of the jobs is not known yet.".to_owned(),
+    };
+    ui.label(folder);
+    if ui.button("Choose the folder…").clicked() {
+        out.push(Action::Home(HomeWish::AskFolder));
+    }
+}

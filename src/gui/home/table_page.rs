@@ -1,0 +1,110 @@
+//! Everything that the map shows, as a table: for those who can't see the map, and for a bad screen.
+
+use super::HomeWish;
+use super::table::panels_table;
+use crate::gui::action::{Action, Model, ViewChange};
+use crate::gui::theme;
+use crate::gui::widgets::{primary, units_of};
+use eframe::egui::{self, Align2, FontId, Modal, Rect, Sense, Stroke, Ui, pos2, vec2};
+
+const ROW: f32 = 26.0;
+/// Shares of the width, one for each column of the table.
+const SHARES: [f32; 11] = [0.15, 0.10, 0.08, 0.08, 0.065, 0.075, 0.075, 0.09, 0.11, 0.065, 0.11];
+
+/// Draws the page. A row that is pressed chooses its panel.
+pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let room = ui.ctx().content_rect().size();
+    let table = panels_table(units_of(ui.ctx()), m);
+    let shown = Modal::new(egui::Id::unique("table")).show(ui, |ui| {
+        ui.set_width((room.x - 64.0).min(1180.0));
+        ui.label(theme::bold("Everything that the map shows", 20.0));
+        let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), 2.0 * ROW), Sense::hover());
+        head(ui, area, &table.heads);
+        let builder = egui::UiBuilder::new()
+            .id_salt("all-panels")
+            .accessibility_role(egui::Role::Table)
+            .accessibility_label("Panels");
+        ui.scope_builder(builder, |ui| {
+            ui.spacing_mut().item_spacing.y = 0.0;
+            let height = (room.y - 260.0).max(160.0);
+            egui::ScrollArea::vertical()
+                .max_height(height)
+                .min_scrolled_height(height)
+                .auto_shrink([false, true])
+                .show(ui, |ui| {
+                    for (at, cells) in table.rows.iter().enumerate() {
+                        if row(ui, at, &table.heads, cells, m.view.chosen.contains(&m.template.panels[at].id)) {
+                            out.push(Action::View(ViewChange::Choose(Some(m.template.panels[at].id.clone()))));
+                            ui.close();
+                        }
+                    }
+                });
+        });
+        ui.horizontal(|ui| {
+            if primary(ui, "Copy the table").clicked() {
+                ui.ctx().copy_text(table.as_text());
+            }
+            if ui.button("Close").clicked() {
+                ui.close();
+            }
+        });
+    });
+    if shown.should_close() {
+        out.push(Action::Home(HomeWish::Close));
+    }
+}
+
+fn cells(area: Rect) -> impl Iterator<Item = Rect> {
+    let mut left = area.left() + 4.0;
+    SHARES.iter().map(move |share| {
+        let cell = Rect::from_min_size(pos2(left, area.top()), vec2(area.width() * share - 6.0, area.height()));
+        left += area.width() * share;
+        cell
+    })
+}
+
+fn put(ui: &Ui, cell: Rect, text: &str, size: f32, ink: egui::Color32, rows: usize) {
+    let mut line = egui::text::LayoutJob::simple(text.to_owned(), FontId::proportional(size), ink, cell.width());
+    line.wrap.max_rows = rows;
+    line.wrap.break_anywhere = false;
+    let galley = ui.painter().layout_job(line);
+    let at = Align2::LEFT_CENTER.anchor_size(cell.left_center(), galley.size());
+    ui.painter().galley(at.min, galley, ink);
+}
+
+fn head(ui: &Ui, area: Rect, heads: &[String]) {
+    let p = theme::of(ui.ctx());
+    for (text, cell) in heads.iter().zip(cells(area)) {
+        put(ui, cell, text, 12.0, p.ink_soft, 2);
+    }
+    ui.painter().hline(area.x_range(), area.bottom(), Stroke::new(1.0, p.hairline));
+}
+
+/// One row; answers whether it was pressed.
+fn row(ui: &mut Ui, at: usize, heads: &[String], texts: &[String], chosen: bool) -> bool {
+    let p = theme::of(ui.ctx());
+    let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::hover());
+    let response = ui.interact(area, ui.scope_id().with(("panel", at)), Sense::click());
+    let facts = heads.iter().zip(texts).skip(1).filter(|(_, text)| *text != "–");
+    let said = facts.map(|(head, text)| format!("{} {text}", head.to_lowercase())).collect::<Vec<_>>().join("; ");
+    let said = format!("{}: {said}", texts[0]);
+    response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Row, true, chosen, &said));
+    if chosen || response.has_focus() {
+        ui.painter().rect_filled(area, 3.0, p.accent_wash);
+    } else if response.hovered() {
+        ui.painter().rect_filled(area, 3.0, p.paper);
+    }
+    if response.has_focus() {
+        ui.painter().rect_stroke(area.shrink(1.0), 3.0, Stroke::new(2.0, p.accent), egui::StrokeKind::Inside);
+        if response.gained_focus() {
+            ui.scroll_to_rect(area, None);
+        }
+    }
+    if ui.is_rect_visible(area) {
+        for (text, cell) in texts.iter().zip(cells(area)) {
+            put(ui, cell, text, 14.0, p.ink, 1);
+        }
+        ui.painter().hline(area.x_range(), area.bottom(), Stroke::new(0.5, p.hairline));
+    }
+    response.clicked()
+}
