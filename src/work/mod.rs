@@ -6,6 +6,8 @@
 
 mod clock;
 mod day;
+mod journal;
+mod keeper;
 mod order;
 #[cfg(feature = "gui")]
 mod picture;
@@ -15,8 +17,10 @@ mod rest;
 mod solve;
 mod writer;
 
-pub use clock::{Clock, HandClock, WallClock, day_of};
+pub use clock::{Clock, HandClock, WallClock, clock_stamp, clock_words, day_of};
 pub use day::{DayRun, Place, Setup, Windows};
+pub use journal::{JournalRun, Snapshot};
+pub use keeper::{Keeper, Obstacle, Shelf, Standing, Taken};
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};
