@@ -18,6 +18,13 @@ pub struct Opened {
     pub newer: Option<String>,
 }
 
+impl From<Loaded> for Opened {
+    /// A job that has no file.
+    fn from(loaded: Loaded) -> Self {
+        Self { loaded, print: None, newer: None }
+    }
+}
+
 impl Templates {
     /// Opens a job. One of a newer format is opened where this version knows everything that stands in it.
     ///

@@ -109,18 +109,24 @@ pub(super) fn job_text(job: &Job) -> Result<String, SaveError> {
 /// [`SaveError`]; the file on disk is then as it was.
 pub fn save_job(disk: &dyn Disk, path: &Path, job: &Job) -> Result<Saved, SaveError> {
     let text = job_to_text(job)?;
-    match disk.read(path, HEAD) {
-        Ok(head) => {
-            if let Some(format) = newer_format(&String::from_utf8_lossy(&head)) {
-                return Err(SaveError::Newer { path: path.to_owned(), format });
-            }
-        }
-        Err(error) if is_missing(&error) => {}
-        Err(cause) => {
-            return Err(SaveError::Disk { path: path.to_owned(), doing: "looking at the file that is there", cause });
-        }
+    let there = |cause| SaveError::Disk { path: path.to_owned(), doing: "looking at the file that is there", cause };
+    match head_of(disk, path).map_err(there)?.and_then(|head| newer_format(&head)) {
+        Some(format) => Err(SaveError::Newer { path: path.to_owned(), format }),
+        None => write_text(disk, path, &text),
     }
-    write_text(disk, path, &text)
+}
+
+/// The first text of a file; none where there is none, as behind links that lead in a circle.
+fn head_of(disk: &dyn Disk, path: &Path) -> io::Result<Option<String>> {
+    let path = behind_links(disk, path)?;
+    if disk.target(&path)?.is_some() {
+        return Ok(None);
+    }
+    match disk.read(&path, HEAD) {
+        Ok(head) => Ok(Some(String::from_utf8_lossy(&head).into_owned())),
+        Err(error) if is_missing(&error) => Ok(None),
+        Err(error) => Err(error),
+    }
 }
 
 /// The format stands in the first bytes of a job; comments may come before it.

@@ -101,8 +101,9 @@ impl Templates {
         let stem = words.split_whitespace().collect::<Vec<_>>().join("-");
         let stem = if stem.is_empty() { "vehicle".to_owned() } else { stem.chars().take(LONGEST_ID - 5).collect() };
         let ids = std::iter::once(stem.clone()).chain((2..10_000).map(|n| format!("{stem}-{n}")));
-        let is_free =
-            |id: &String| !is_embedded(id) && !self.path_of(id).is_some_and(|path| is_taken(&RealDisk, &path));
+        let is_free = |id: &String| {
+            !is_embedded(id) && !self.path_of(id).is_some_and(|path| !matches!(RealDisk.about(&path), Ok(None)))
+        };
         ids.into_iter().find(is_free).unwrap_or(stem)
     }
 
@@ -114,8 +115,11 @@ impl Templates {
     pub fn save(&self, disk: &dyn Disk, template: &Template) -> Result<Saved, SaveError> {
         let folder = self.folder.as_deref().ok_or(SaveError::NoFolder)?;
         let taken = || SaveError::Taken(template.name.clone());
-        let path = self.path_of(&template.id).filter(|path| !is_embedded(&template.id) && !is_taken(disk, path));
-        let path = path.ok_or_else(taken)?;
+        let path = self.path_of(&template.id).filter(|_| !is_embedded(&template.id)).ok_or_else(taken)?;
+        let unknown = |cause| SaveError::Disk { path: path.clone(), doing: "looking whether it is there", cause };
+        if disk.about(&path).map_err(unknown)?.is_some() {
+            return Err(taken());
+        }
         if self.list().iter().any(|l| l.name.to_lowercase() == template.name.to_lowercase()) {
             return Err(taken());
         }
@@ -179,11 +183,6 @@ fn read_template(path: &Path, id: &str) -> Result<Template, ReadError> {
     }
     let faults: Vec<_> = template.check().into_iter().filter(|f| f.severity() == Severity::Fault).collect();
     if faults.is_empty() { Ok(template) } else { Err(unusable(TemplateError::Findings(faults))) }
-}
-
-/// Whether something has the name; what can't be looked at might have.
-fn is_taken(disk: &dyn Disk, path: &Path) -> bool {
-    !matches!(disk.about(path), Ok(None))
 }
 
 fn is_id(text: &str) -> bool {

@@ -5,6 +5,7 @@ use super::edit::VehicleWish;
 use super::entry::EntryWish;
 use super::handover::{HandoverState, HandoverWish};
 use super::import::ImportWish;
+use super::keep::KeepWish;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
@@ -96,6 +97,8 @@ pub(super) enum Action {
     Handover(HandoverWish),
     /// Lays, plays, answers while practising.
     Practice(PracticeWish),
+    /// Does something about unsaved work and changed files.
+    Keep(KeepWish),
     /// Does something outside the job.
     Effect(Effect),
 }

@@ -19,6 +19,7 @@ mod edit_steps;
 mod entry;
 mod handover;
 mod import;
+mod keep;
 mod measuring;
 mod pictures;
 mod polishing;

@@ -5,7 +5,7 @@ use crate::file::{
     Disk, FoundJournal, Hold, Holder, Loaded, Lock, ReadError, SaveError, Templates, hold, journal_of,
     journals_without_file, keep_text, keep_torn, photos_of, put_aside, read_journal, read_photo, remove_journal,
 };
-use crate::job::{Job, PhotoId};
+use crate::job::{Job, PhotoId, Revision};
 use crate::work::clock::clock_stamp;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -75,6 +75,8 @@ impl Keeper {
         };
         let photos = wanted.into_iter().filter_map(photo).collect();
         if let Some((found, lock)) = self.found.take() {
+            self.before = found.head.as_ref().map_or(0, |head| head.changes);
+            self.saved_at = Revision::default();
             self.journal = Some((found.path, lock));
         }
         self.followed = None;

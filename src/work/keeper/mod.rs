@@ -82,6 +82,8 @@ pub struct Keeper {
     journal: Option<(PathBuf, Option<Lock>)>,
     /// The state that is in the file, and the one handed over last.
     saved_at: Revision,
+    /// Changes that were unsaved already when the job was taken up.
+    before: u64,
     followed: Option<Revision>,
     /// A change of the file that somebody saw and left.
     left: Option<Fingerprint>,
@@ -102,6 +104,7 @@ impl Default for Keeper {
             run: None,
             journal: None,
             saved_at: Revision::default(),
+            before: 0,
             followed: None,
             left: None,
             failure: None,
@@ -119,10 +122,9 @@ impl Keeper {
         keeper
     }
 
-    /// Keeps another job with the same shelf; what is left to write of this one is written first.
-    #[must_use]
-    pub fn other(&self, file: Option<&Path>, print: Option<Fingerprint>, newer: Option<String>) -> Self {
-        self.shelf.clone().map_or_else(Self::default, |shelf| Self::new(shelf, file, print, newer))
+    /// Lets go of the job; what is left to write is written first. Gives the shelf, for the next job.
+    pub fn let_go(&mut self) -> Option<Shelf> {
+        std::mem::take(self).shelf
     }
 
     /// How the window stands to the file.
@@ -156,7 +158,12 @@ impl Keeper {
     }
 
     /// Takes in the job as it is; `photos` are pictures that are in memory only. Cheap where nothing has changed.
-    pub fn follow(&mut self, document: &Document, photos: impl Fn() -> Vec<(PhotoId, Arc<Vec<u8>>)>, waker: Waker) {
+    pub fn follow(
+        &mut self,
+        document: &Document,
+        photos: impl Fn() -> Vec<(PhotoId, Arc<Vec<u8>>)>,
+        waker: impl Fn() -> Waker,
+    ) {
         let now = document.revision();
         // While it is open what becomes of an older journal, no new one is written over it.
         if self.shelf.is_none() || self.followed == Some(now) || self.found.is_some() {
@@ -170,20 +177,21 @@ impl Keeper {
             }
             return;
         }
-        match self.writing(waker) {
+        match self.writing(&waker) {
             Ok(()) => self.failure = None,
             Err(reason) => return self.failure = Some(reason),
         }
         self.followed = Some(now);
-        let changes = now.0.saturating_sub(self.saved_at.0).max(1);
-        let head = JournalHead::new(document.job(), self.file.as_deref(), self.print.as_ref(), self.now_s(), changes);
+        let changes = (self.before + now.0.saturating_sub(self.saved_at.0)).max(1);
+        let file = self.file.as_deref().map(|file| std::path::absolute(file).unwrap_or_else(|_| file.to_owned()));
+        let head = JournalHead::new(document.job(), file.as_deref(), self.print.as_ref(), self.now_s(), changes);
         if let Some(run) = &self.run {
             run.write(Snapshot { head, job: Arc::clone(document.job()), photos: photos() });
         }
     }
 
     /// Makes sure that there is a thread that writes the journal.
-    fn writing(&mut self, waker: Waker) -> Result<(), String> {
+    fn writing(&mut self, waker: &dyn Fn() -> Waker) -> Result<(), String> {
         let Some(shelf) = self.shelf.as_ref().filter(|_| self.run.is_none()) else { return Ok(()) };
         let own = self.file.as_deref().filter(|_| self.standing.may_write());
         if self.journal.is_none() {
@@ -196,7 +204,7 @@ impl Keeper {
         }
         let Some((journal, _)) = &self.journal else { return Ok(()) };
         let beside = own.unwrap_or(journal).to_owned();
-        let run = JournalRun::start(Arc::clone(&shelf.disk), journal.clone(), beside, shelf.pause, waker);
+        let run = JournalRun::start(Arc::clone(&shelf.disk), journal.clone(), beside, shelf.pause, waker());
         self.run = Some(run.map_err(|e| format!("the thread for it could not be started: {e}"))?);
         Ok(())
     }

@@ -55,7 +55,8 @@ impl Keeper {
         let Some(shelf) = &self.shelf else { return };
         self.print = Fingerprint::read(&*shelf.disk, path).ok().flatten();
         self.left = None;
-        self.saved_at = revision;
+        (self.saved_at, self.before) = (revision, 0);
+        self.followed = Some(revision);
         if saved == Saved::Confirmed
             && let Some(run) = &self.run
         {
