@@ -4,6 +4,7 @@ use super::disk::{Disk, clear, is_file};
 use super::journal::{FoundJournal, remove_journal};
 use super::photos::photo_folder;
 use super::save::{SaveError, write_export};
+use std::io;
 use std::path::{Path, PathBuf};
 
 /// More than so many, and the oldest go.
@@ -74,13 +75,7 @@ fn keep(
     let words: String = name.chars().map(plain).take(60).collect();
     let words = words.split_whitespace().collect::<Vec<_>>().join("-");
     let words = if words.is_empty() { "job".to_owned() } else { words };
-    let names = (1..10_000).map(|n| match n {
-        1 => folder.join(format!("{stamp}-{words}.{ending}")),
-        n => folder.join(format!("{stamp}-{words}-{n}.{ending}")),
-    });
-    let mut free = names.filter(|path| matches!(disk.about(path), Ok(None)));
-    let no_name = || refused(std::io::Error::other("no name is free there"));
-    let path = free.next().ok_or_else(no_name)?;
+    let path = free_name(disk, &folder, &format!("{stamp}-{words}"), ending).map_err(refused)?;
     write_export(disk, &path, bytes)?;
     // The names begin with their time. What can't be removed now goes next time.
     let all = disk.list(&folder).unwrap_or_default();
@@ -89,4 +84,17 @@ fn keep(
         drop(clear(disk, old));
     }
     Ok(path)
+}
+
+fn free_name(disk: &dyn Disk, folder: &Path, stem: &str, ending: &str) -> io::Result<PathBuf> {
+    for n in 1..10_000 {
+        let path = match n {
+            1 => folder.join(format!("{stem}.{ending}")),
+            n => folder.join(format!("{stem}-{n}.{ending}")),
+        };
+        if disk.about(&path)?.is_none() {
+            return Ok(path);
+        }
+    }
+    Err(io::Error::other("no name is free there"))
 }

@@ -5,7 +5,7 @@
 //! a crash while it is written leaves the one before; the previous version stays as `NAME~` all the same, for disks that tear
 //! files. It is removed only once the job is saved for sure, or given up on purpose.
 
-use super::disk::{Disk, clear, is_missing};
+use super::disk::{Disk, clear, folder_of, is_missing, sync_names};
 use super::fingerprint::{Fingerprint, sha256_of};
 use super::photos::photo_folder;
 use super::save::{SaveError, Saved, behind_links, hidden, job_text, with_ending, write_text};
@@ -127,6 +127,10 @@ pub fn read_journal(disk: &dyn Disk, path: &Path) -> io::Result<Option<FoundJour
 pub fn remove_journal(disk: &dyn Disk, path: &Path) -> io::Result<()> {
     clear(disk, &previous(path))?;
     clear(disk, path)?;
+    match sync_names(disk, folder_of(path)) {
+        Err(error) if !is_missing(&error) => return Err(error), // it could come back with a power cut
+        _ => {}
+    }
     // Those of a job with a file lie beside that.
     let folder = photo_folder(path);
     match disk.list(&folder) {

@@ -4,7 +4,7 @@ use super::scripted::{choose, readings, says};
 use super::{EFFORT, settle};
 use eframe::egui::{self, Key, Modifiers, Role, Vec2};
 use egui_kittest::Harness;
-use egui_kittest::kittest::{NodeT, Queryable};
+use egui_kittest::kittest::Queryable;
 use lapwright::file::{
     Disk, Fault, Fingerprint, RealDisk, SAMPLE, Templates, job_from_text, job_to_text, journal_of, read_job, save_job,
 };
