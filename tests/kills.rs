@@ -48,6 +48,16 @@ fn found(folder: &Path) -> (Option<u64>, Option<u64>) {
     (in_file, in_journal)
 }
 
+fn is_unfinished_name(name: &str) -> bool {
+    name.ends_with(".new") || name.ends_with(".old")
+}
+
+/// Whether something was being written.
+fn is_unfinished(folder: &Path) -> bool {
+    let entries = std::fs::read_dir(folder).expect("the folder");
+    entries.map(|e| e.expect("an entry").file_name()).any(|name| is_unfinished_name(&name.to_string_lossy()))
+}
+
 /// Saves, keeps a journal and gives up, until killed. Goes on where the one before was killed.
 #[test]
 #[ignore = "the child of the other tests"]
@@ -138,15 +148,10 @@ fn kill_again_and_again(kills: u32) {
         let best = in_file.max(in_journal).unwrap_or(0);
         assert!(best >= newest, "{newest} was confirmed, {in_file:?} and {in_journal:?} are there");
         newest = best;
-        // A hidden file that is not the journal was being written.
-        let unfinished = std::fs::read_dir(folder.path()).expect("the folder").filter(|entry| {
-            let name = entry.as_ref().expect("an entry").file_name().to_string_lossy().into_owned();
-            name.ends_with(".new") || name.ends_with(".old")
-        });
-        hit += usize::from(unfinished.count() > 0);
+        hit += usize::from(is_unfinished(folder.path()));
         for entry in std::fs::read_dir(folder.path()).expect("the folder").map(|e| e.expect("an entry")) {
             let name = entry.file_name().to_string_lossy().into_owned();
-            if name.ends_with(".new") || name.ends_with(".old") {
+            if is_unfinished_name(&name) {
                 std::fs::remove_file(entry.path()).expect("ours"); // of a process that is gone
             }
         }
@@ -228,9 +233,7 @@ fn two_hundred_power_cuts_lose_nothing() {
             let best = in_file.max(in_journal).unwrap_or(0);
             assert!(best >= newest, "cut {cuts}: {newest} was confirmed, {in_file:?} and {in_journal:?} are there");
             in_journals += usize::from(in_journal > in_file);
-            let names = std::fs::read_dir(&after.0).expect("the folder");
-            let mut names = names.map(|e| e.expect("an entry").file_name().to_string_lossy().into_owned());
-            hit += usize::from(names.any(|n| n.ends_with(".new") || n.ends_with(".old")));
+            hit += usize::from(is_unfinished(&after.0));
             drop(after);
             cuts += 1;
         }
