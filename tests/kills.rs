@@ -3,7 +3,12 @@
 //! The child is this test program itself, told by a variable of the environment where to work. It says on stdout what was
 //! confirmed; whatever was, must be there afterwards.
 #![cfg(unix)]
-#![expect(clippy::expect_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
+#![expect(
+    clippy::expect_used,
+    clippy::panic,
+    clippy::print_stderr,
+    reason = "helpers of tests; clippy only sees test functions as tests"
+)]
 
 mod support;
 
@@ -49,7 +54,7 @@ fn found(folder: &Path) -> (Option<u64>, Option<u64>) {
 }
 
 fn is_unfinished_name(name: &str) -> bool {
-    name.ends_with(".new") || name.ends_with(".old")
+    Path::new(name).extension().is_some_and(|e| e == "new" || e == "old")
 }
 
 /// Whether something was being written.

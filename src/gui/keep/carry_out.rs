@@ -1,6 +1,6 @@
 //! Carries out what people want done with what was found on the disk, and looks at the disk for them.
 
-use super::{Keep, KeepQuestion, KeepWish, LastWords};
+use super::{Keep, KeepQuestion, KeepWish, LastWords, Unsaved};
 use crate::cli::Failure;
 use crate::file::{Change, Fingerprint, Opened};
 use crate::gui::app::App;
@@ -9,6 +9,7 @@ use crate::gui::order::waker;
 use crate::work::{Keeper, Obstacle, Shelf, Standing, clock_words};
 use eframe::egui;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 impl App {
     /// The same, and what is unsaved is kept on the disk; `print` and `newer` are what is known of the job's file.
@@ -31,7 +32,7 @@ impl App {
         // The one before is done with first: it may hold the same file.
         let next = keep.keeper.let_go();
         keep.keeper = next.map_or_else(Keeper::default, |shelf| Keeper::new(shelf, self.path.as_deref(), print, newer));
-        (keep.later, keep.unusable, keep.at_start, keep.read) = (false, false, false, None);
+        (keep.unsaved, keep.at_start, keep.read) = (Unsaved::default(), false, None);
         if self.path.is_some() {
             self.look_for_unsaved();
         }
@@ -55,7 +56,7 @@ impl App {
         if self.question.is_some() || self.import.is_some() || self.asked.is_some() {
             return;
         }
-        if self.keep.keeper.found().is_some() && !self.keep.later {
+        if self.keep.keeper.found().is_some() && !self.keep.unsaved.later {
             self.ask_about_found();
         } else if came && let Ok(Change::Changed(now)) = self.keep.keeper.glance() {
             self.ask_about_change(now, false);
@@ -99,7 +100,7 @@ impl App {
             about.push("The last few seconds of it are damaged; this is what was there before them.".to_owned());
         }
         let name = found.head.as_ref().map_or_else(|| "A job".to_owned(), |head| head.name.clone());
-        let whole = found.text.is_some() && !self.keep.unusable;
+        let whole = found.text.is_some() && !self.keep.unsaved.unusable;
         self.question = Some(Question::Keep(KeepQuestion::Recover { name, about, whole }));
     }
 
@@ -135,17 +136,17 @@ impl App {
             KeepWish::TakeUp => self.take_up(ctx),
             KeepWish::PutAside => match self.keep.keeper.put_aside() {
                 Ok(_) => {
-                    self.keep.unusable = false;
+                    self.keep.unsaved.unusable = false;
                     if self.keep.at_start {
                         self.look_for_unsaved(); // there may be more than one
                     }
                 }
                 Err(error) => {
-                    self.keep.later = true;
+                    self.keep.unsaved.later = true;
                     self.fail(Failure::new(format!("the unsaved work stays where it is: {error}"), error.hint()));
                 }
             },
-            KeepWish::AskAgain => self.keep.later = false,
+            KeepWish::AskAgain => self.keep.unsaved.later = false,
             KeepWish::ReadAgain => self.read_again(),
             KeepWish::LeaveChange(now) => self.keep.keeper.leave(now),
             KeepWish::WriteOver(now) => {
@@ -161,12 +162,12 @@ impl App {
     /// An unsaved state that is put off; the notice above the map leads back to it.
     pub(in crate::gui) fn put_off(&mut self) {
         if matches!(self.question, Some(Question::Keep(KeepQuestion::Recover { .. }))) {
-            self.keep.later = true;
+            self.keep.unsaved.later = true;
         }
     }
 
     fn take_up(&mut self, ctx: &egui::Context) {
-        let saved = self.document.job().clone();
+        let saved = Arc::clone(self.document.job());
         match self.keep.keeper.take_up(self.bodies.templates()) {
             Ok(None) => {}
             Ok(Some(taken)) => {
@@ -178,7 +179,7 @@ impl App {
                 self.refresh(ctx);
             }
             Err(error) => {
-                self.keep.unusable = true;
+                self.keep.unsaved.unusable = true;
                 self.fail(Failure::new(
                     format!("the unsaved work can't be used: {error}"),
                     "it is still there; put it aside, and mend the place named in the file that keeps it",

@@ -32,3 +32,22 @@ impl LastWords {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_last_words_name_what_is_unsaved() {
+        let words = LastWords::default();
+        let cause: Box<dyn std::any::Any + Send> = Box::new("index out of bounds".to_owned());
+        let nothing = words.failure(&*cause);
+        assert_eq!(nothing.error(), "the program made a mistake and had to stop: index out of bounds");
+        assert!(nothing.hint().contains("nothing was unsaved"));
+        words.clone().note(Some(Path::new("shop/.vehicle.job.ron.journal")));
+        let kept = words.failure(&"a plain text");
+        assert!(kept.error().ends_with("a plain text") && kept.hint().contains("shop/.vehicle.job.ron.journal"));
+        words.note(None);
+        assert!(words.failure(&7).hint().contains("nothing was unsaved"));
+    }
+}

@@ -17,10 +17,7 @@ use crate::work::Keeper;
 #[derive(Debug, Default)]
 pub(super) struct Keep {
     pub(super) keeper: Keeper,
-    /// Whether an unsaved state from before waits until somebody asks for it.
-    later: bool,
-    /// Whether that state turned out to be no job that can be worked on.
-    unusable: bool,
+    unsaved: Unsaved,
     /// Whether the window opened without a file, so that any job without one may be taken up.
     at_start: bool,
     /// Whether the window had the keyboard in the last picture.
@@ -28,6 +25,15 @@ pub(super) struct Keep {
     /// A notice that somebody has read.
     read: Option<String>,
     last_words: LastWords,
+}
+
+/// What is known of an unsaved state from before.
+#[derive(Debug, Default)]
+struct Unsaved {
+    /// Whether it waits until somebody asks for it.
+    later: bool,
+    /// Whether it turned out to be no job that can be worked on.
+    unusable: bool,
 }
 
 /// What a person wants done.

@@ -18,7 +18,7 @@ impl Keep {
         let keeper = &self.keeper;
         let save_as = || ("Save as…", Action::Effect(Effect::AskSaveAs));
         let notice = |text: String, offers| Some(Notice { text, offers });
-        if self.later && keeper.found().is_some() {
+        if self.unsaved.later && keeper.found().is_some() {
             let text = "Unsaved work from before is waiting. Until you say what becomes of it, changes are only kept by saving.";
             return notice(text.to_owned(), vec![("Look at it", Action::Keep(KeepWish::AskAgain))]);
         }

@@ -7,6 +7,7 @@ use crate::file::{
 };
 use crate::job::{Job, PhotoId, Revision};
 use crate::work::clock::clock_stamp;
+use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
 
@@ -67,7 +68,7 @@ impl Keeper {
         }
         let beside = found.head.as_ref().and_then(|head| head.file.as_deref()).map(Path::new);
         // Those of a job that has its file come from beside it, as always.
-        let wanted = if self.file.is_none() { photos_of(&loaded.job) } else { Default::default() };
+        let wanted = if self.file.is_none() { photos_of(&loaded.job) } else { BTreeSet::new() };
         let photo = |photo: PhotoId| {
             let bytes = read_photo(disk, &found.path, &photo);
             let bytes = bytes.or_else(|error| beside.map_or(Err(error), |file| read_photo(disk, file, &photo)));
