@@ -169,6 +169,28 @@ fn only_outer_layers_touch_files_clocks_and_threads() {
     }
 }
 
+/// The disk is reached through one trait, so that tests can make everything fail that a disk can refuse.
+#[test]
+fn only_the_real_disk_calls_the_file_system() {
+    let words = ["std::fs", "fs::", "File::", "OpenOptions"];
+    let methods =
+        [".exists()", ".is_file()", ".is_dir()", ".read_dir()", ".read_link()", ".metadata()", ".canonicalize()"];
+    // The lock is a file that the real disk keeps open.
+    let real = ["file/disk/real.rs", "file/disk/lock.rs"];
+    let mut wrong = Vec::new();
+    for source in SOURCES.iter().filter(|s| !real.contains(&s.path.as_str())) {
+        let mut found: Vec<_> = words.iter().flat_map(|word| mentions(source, word)).collect();
+        let calls = |line: &str| methods.iter().any(|method| line.contains(method));
+        found.extend(source.code.lines().filter(|line| calls(line)).map(|line| format!("{} {line}", source.path)));
+        wrong.extend(found);
+    }
+    assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
+    for path in real {
+        let source = SOURCES.iter().find(|s| s.path == path).expect("the real disk is there");
+        assert!(!mentions(source, "std::fs").is_empty(), "{path} calls nothing");
+    }
+}
+
 #[test]
 fn files_are_small() {
     // Path and reason of every file that may be longer than 700 lines.

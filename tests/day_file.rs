@@ -66,21 +66,55 @@ fn a_torn_line_costs_only_its_own_entry() {
 #[test]
 fn every_failing_call_leaves_the_entries_before() {
     let log = some_day();
-    let (last, before) = log.entries().split_last().expect("not empty");
-    for nth in 0..6 {
-        let folder = tempfile::tempdir().expect("a folder");
-        let path = folder.path().join("x.day");
-        for entry in before {
-            append_day(&RealDisk, &path, entry).expect("there is room");
+    let mut most = 0;
+    // The first entry makes the file; the last one goes behind the others.
+    for before in [&log.entries()[..0], &log.entries()[..log.entries().len() - 1]] {
+        let next = &log.entries()[before.len()];
+        for stays_broken in [false, true] {
+            for nth in 0.. {
+                let folder = tempfile::tempdir().expect("a folder");
+                let path = folder.path().join("x.day");
+                for entry in before {
+                    append_day(&RealDisk, &path, entry).expect("there is room");
+                }
+                let disk = Fault::at(nth, stays_broken);
+                let done = append_day(&disk, &path, next);
+                let read = read_day(&RealDisk, &path).expect("readable");
+                assert_eq!(read.log.entries()[..before.len()], *before);
+                assert_eq!(done.is_ok(), !disk.struck());
+                if !disk.struck() {
+                    most = most.max(nth);
+                    break;
+                }
+                append_day(&RealDisk, &path, next).expect("there is room again");
+                let read = read_day(&RealDisk, &path).expect("readable");
+                assert_eq!(read.log.entries(), &log.entries()[..=before.len()]);
+            }
         }
-        let disk = Fault::at(nth, true);
-        let done = append_day(&disk, &path, last);
-        let read = read_day(&RealDisk, &path).expect("readable");
-        assert_eq!(read.log.entries()[..before.len()], *before);
-        assert_eq!(done.is_ok(), !disk.struck());
-        if disk.struck() {
-            append_day(&RealDisk, &path, last).expect("there is room again");
-            assert_eq!(read_day(&RealDisk, &path).expect("readable").log.entries(), log.entries());
+    }
+    assert_eq!(most, 4, "reading, the first line, its name, the entry");
+}
+
+/// A day that is written whole, for a job that got another name, is there whole or not at all, and can be written again.
+#[test]
+fn a_day_that_is_copied_is_whole_or_not_there() {
+    let log = some_day();
+    for stays_broken in [false, true] {
+        for nth in 0.. {
+            let folder = tempfile::tempdir().expect("a folder");
+            let path = folder.path().join("x.day");
+            let disk = Fault::at(nth, stays_broken);
+            let done = write_day(&disk, &path, &log);
+            if !disk.struck() {
+                assert!(done.is_ok() && nth >= 2);
+                break;
+            }
+            done.expect_err("a call failed");
+            if !stays_broken {
+                assert!(!path.exists(), "call {nth}");
+                write_day(&RealDisk, &path, &log).expect("there is room again");
+                assert_eq!(read_day(&RealDisk, &path).expect("readable").log, log);
+            }
         }
     }
 }

@@ -3,12 +3,12 @@
 
 mod support;
 
-use lapwright::file::{Disk, Fault, RealDisk, Saved, job_to_text, read_job, save_job};
+use lapwright::file::{About, Disk, Fault, Lock, RealDisk, Saved, job_to_text, read_job, save_job};
 use lapwright::job::Job;
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::sync::{Arc, LazyLock};
+use std::sync::{Arc, LazyLock, Mutex};
 use support::sample;
 use tempfile::TempDir;
 
@@ -184,36 +184,57 @@ fn a_job_that_would_not_read_back_is_not_written() {
 
 #[test]
 fn a_name_that_is_only_a_name_is_saved_in_the_folder_one_is_in() {
-    struct Looks(std::cell::RefCell<Vec<PathBuf>>);
+    #[derive(Debug, Default)]
+    struct Looks(Mutex<Vec<PathBuf>>);
+    impl Looks {
+        fn note(&self, path: &Path) {
+            self.0.lock().expect("one thread").push(path.to_owned());
+        }
+    }
     impl Disk for Looks {
         fn read(&self, _: &Path, _: u64) -> std::io::Result<Vec<u8>> {
+            Err(std::io::ErrorKind::NotFound.into())
+        }
+        fn about(&self, _: &Path) -> std::io::Result<Option<About>> {
+            Ok(None)
+        }
+        fn target(&self, _: &Path) -> std::io::Result<Option<PathBuf>> {
+            Ok(None)
+        }
+        fn list(&self, _: &Path) -> std::io::Result<Vec<PathBuf>> {
             Ok(Vec::new())
         }
+        fn make_folder(&self, _: &Path) -> std::io::Result<()> {
+            Ok(())
+        }
+        fn lock(&self, _: &Path, _: &str) -> std::io::Result<Option<Lock>> {
+            Ok(None)
+        }
         fn write_new(&self, path: &Path, _: &[u8], _: &Path) -> std::io::Result<()> {
-            self.0.borrow_mut().push(path.to_owned());
+            self.note(path);
             Ok(())
         }
         fn append(&self, _: &Path, _: &[u8]) -> std::io::Result<()> {
             Ok(())
         }
         fn link(&self, _: &Path, _: &Path) -> std::io::Result<()> {
-            Ok(())
+            Err(std::io::ErrorKind::NotFound.into())
         }
         fn rename(&self, _: &Path, to: &Path) -> std::io::Result<()> {
-            self.0.borrow_mut().push(to.to_owned());
+            self.note(to);
             Ok(())
         }
         fn remove(&self, _: &Path) -> std::io::Result<()> {
             Ok(())
         }
         fn sync_folder(&self, folder: &Path) -> std::io::Result<()> {
-            self.0.borrow_mut().push(folder.to_owned());
+            self.note(folder);
             Ok(())
         }
     }
-    let disk = Looks(std::cell::RefCell::default());
+    let disk = Looks::default();
     save_job(&disk, Path::new("just-a-name.job.ron"), &JOBS.new).expect("all is well");
-    let seen = disk.0.into_inner();
+    let seen = disk.0.into_inner().expect("one thread");
     assert!(seen[0].to_string_lossy().starts_with(".just-a-name.job.ron."), "{seen:?}");
     assert_eq!(seen[1..], [PathBuf::from("just-a-name.job.ron"), PathBuf::from(".")]);
 }

@@ -3,7 +3,7 @@
 //! The first line names the format, `day/1`. A crash or a flat battery can tear the last line only: it is left out when the log
 //! is read, and closed off by the next entry. Lines in the middle that can't be read are left out too, and counted.
 
-use super::disk::Disk;
+use super::disk::{Disk, clear, folder_of, sync_names};
 use super::error::ReadError;
 use crate::bay::{Entry, Log};
 use std::ffi::OsString;
@@ -39,7 +39,12 @@ fn beside(job: &Path, ending: &str) -> PathBuf {
 pub fn write_day(disk: &dyn Disk, path: &Path, log: &Log) -> io::Result<()> {
     let lines = log.entries().iter().map(|e| ron::to_string(e).map_err(io::Error::other));
     let lines = lines.collect::<io::Result<Vec<String>>>()?;
-    disk.write_new(path, format!("{FORMAT}\n{}\n", lines.join("\n")).as_bytes(), path)
+    let text = format!("{FORMAT}\n{}\n", lines.join("\n"));
+    let written = disk.write_new(path, text.as_bytes(), path).and_then(|()| sync_names(disk, folder_of(path)));
+    if written.as_ref().is_err_and(|error| error.kind() != io::ErrorKind::AlreadyExists) {
+        drop(clear(disk, path)); // a part of it is no day
+    }
+    written
 }
 
 /// A log on disk.
@@ -92,13 +97,18 @@ pub fn read_day(disk: &dyn Disk, path: &Path) -> Result<DayFile, ReadError> {
 pub fn append_day(disk: &dyn Disk, path: &Path, entry: &Entry) -> io::Result<()> {
     let line = ron::to_string(entry).map_err(io::Error::other)?;
     let before = match disk.read(path, LIMIT) {
-        Ok(before) => before,
-        Err(error) if error.kind() == io::ErrorKind::NotFound => Vec::new(),
-        Err(error) => return Err(error),
+        Ok(before) if !before.is_empty() => before,
+        Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
+        // A new file, and its name, are on the disk before anything counts as written to it.
+        _ => {
+            let first = format!("{FORMAT}\n").into_bytes();
+            disk.append(path, &first)?;
+            sync_names(disk, folder_of(path))?;
+            first
+        }
     };
     let start = match before.last() {
-        None => format!("{FORMAT}\n"),
-        Some(b'\n') => String::new(),
+        None | Some(b'\n') => String::new(),
         Some(_) if before.contains(&b'\n') => format!("{TORN}\n"),
         Some(_) => format!("\n{FORMAT}\n"), // the first line itself was torn
     };

@@ -47,7 +47,7 @@ pub enum ReadError {
         /// What is wrong there.
         message: String,
     },
-    /// Written by a later version of the program.
+    /// Written by a later version of the program, with something in it that this one does not know.
     #[error("{name}:{line}:1: the format is \"{format}\", this version reads \"{reads}\"")]
     OtherFormat {
         /// The file.
@@ -118,7 +118,11 @@ impl ReadError {
             Self::Syntax { .. } => {
                 "mend the place named, or take the previous version of the file (its name ends in ~)".to_owned()
             }
-            Self::OtherFormat { .. } => "open it with the version of lapwright that wrote it".to_owned(),
+            Self::OtherFormat { .. } => {
+                "it holds what this version does not know, so it is left as it is; open it with the version of \
+                 lapwright that wrote it, or a later one"
+                    .to_owned()
+            }
             Self::UnknownTemplate { known, .. } => format!("use one of: {known}"),
             Self::Template { cause: TemplateError::Findings(found), .. } => {
                 found.first().map_or_else(|| "mend the file".to_owned(), |first| first.action.clone())

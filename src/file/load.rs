@@ -106,7 +106,22 @@ impl Templates {
     /// # Errors
     /// [`ReadError`] when the text is not a job at all or its template can't be had, so that there is nothing to check.
     pub fn job_findings(&self, name: &str, text: &str) -> Result<(Job, Arc<Template>, Vec<Finding>), ReadError> {
-        let (job, mut found) = read_fields(name, text)?;
+        self.held_against_template(name, read_fields(name, text)?)
+    }
+
+    /// Reads what a newer version of the program wrote, where all of it is known here too and nothing is missing.
+    pub(super) fn job_of_newer(&self, name: &str, text: &str) -> Result<Loaded, ReadError> {
+        let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+        let (job, template, found) = self.held_against_template(name, parse_fields(name, text)?.into_job())?;
+        no_fault(name, found)?;
+        Ok(Loaded { job: Arc::new(job), template })
+    }
+
+    fn held_against_template(
+        &self,
+        name: &str,
+        (job, mut found): (Job, Vec<Finding>),
+    ) -> Result<(Job, Arc<Template>, Vec<Finding>), ReadError> {
         let template = template_of(name, &job, self)?;
         found.extend(check(&job, &template));
         Ok((job, template, found))
@@ -144,7 +159,24 @@ pub(super) fn read_fields(name: &str, text: &str) -> Result<(Job, Vec<Finding>),
     Ok(file.into_job())
 }
 
+/// The format of a text that a newer version of the program wrote.
+pub(super) fn newer_format(text: &str) -> Option<String> {
+    let version = |format: &str| format.strip_prefix("job/").and_then(|v| v.parse::<u32>().ok());
+    let text = text.strip_prefix('\u{feff}').unwrap_or(text);
+    stated_format(text).filter(|format| version(format) > version(FORMAT))
+}
+
 fn parse(name: &str, text: &str) -> Result<JobFile, ReadError> {
+    // An unknown format is told before its unknown fields are.
+    if let Some(format) = stated_format(text)
+        && format != FORMAT
+    {
+        return Err(other_format(name, text, format));
+    }
+    parse_fields(name, text)
+}
+
+fn parse_fields(name: &str, text: &str) -> Result<JobFile, ReadError> {
     let syntax = |error: ron::error::SpannedError, field: String| ReadError::Syntax {
         name: name.to_owned(),
         line: error.span.start.line,
@@ -152,12 +184,6 @@ fn parse(name: &str, text: &str) -> Result<JobFile, ReadError> {
         field,
         message: error.code.to_string(),
     };
-    // An unknown format is told before its unknown fields are.
-    if let Some(format) = stated_format(text)
-        && format != FORMAT
-    {
-        return Err(other_format(name, text, format));
-    }
     let mut reader = ron::Deserializer::from_str(text).map_err(|e| syntax(e, String::new()))?;
     let file = serde_path_to_error::deserialize(&mut reader).map_err(|error| {
         // The path ends in "." at the top and in "?" where no field was reached.

@@ -1,6 +1,6 @@
 //! Pictures beside a job: in a folder `NAME.photos` next to `NAME.job.ron`, each under its hash.
 
-use super::disk::Disk;
+use super::disk::{Disk, clear, sync_names};
 use super::save::SaveError;
 use crate::job::{Job, PhotoId};
 use std::collections::BTreeSet;
@@ -41,19 +41,20 @@ pub fn read_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId) -> io::Result<Ve
 /// [`SaveError::Disk`]; the folder then has the whole picture or none.
 pub fn save_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId, bytes: &[u8]) -> Result<(), SaveError> {
     let path = photo_file(job, photo);
-    if path.exists() {
-        return Ok(());
-    }
     let folder = photo_folder(job);
     let fresh = folder.join(format!(".{photo}.{}.new", std::process::id()));
     let write = || {
-        std::fs::create_dir_all(&folder)?;
-        drop(disk.remove(&fresh)); // left by a save that was cut short
+        if disk.about(&path)?.is_some() {
+            return Ok(());
+        }
+        disk.make_folder(&folder)?;
+        clear(disk, &fresh)?; // left by a save that was cut short
         disk.write_new(&fresh, bytes, job)?;
-        disk.rename(&fresh, &path)
+        disk.rename(&fresh, &path)?;
+        sync_names(disk, &folder)
     };
     write().map_err(|cause| {
-        drop(disk.remove(&fresh));
+        drop(clear(disk, &fresh));
         SaveError::Disk { path: path.clone(), doing: "keeping a picture", cause }
     })
 }

@@ -4,7 +4,7 @@
 //! added. A file is written whole beside the old one and put in its place, as a job is, and the old one stays as `NAME~`. A file with
 //! a fault is refused with its line, and nothing is written over it.
 
-use super::disk::Disk;
+use super::disk::{Disk, is_file};
 use super::error::ReadError;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
@@ -81,7 +81,7 @@ impl Learners {
     /// Names of all learners, sorted. A file that can't be read goes by its own name.
     pub fn list(&self, disk: &dyn Disk) -> Vec<String> {
         let mut names: Vec<String> = self
-            .files()
+            .files(disk)
             .into_iter()
             .map(|path| {
                 let said = read_text(disk, &path).ok().and_then(|text| learner_in(&text));
@@ -98,7 +98,7 @@ impl Learners {
     /// [`ReadError`] with the place of the fault.
     pub fn load(&self, disk: &dyn Disk, learner: &str) -> Result<Vec<Attempt>, ReadError> {
         match self.path_of(disk, learner) {
-            Some(path) if path.is_file() => attempts(&path.display().to_string(), &read_text(disk, &path)?),
+            Some(path) if is_file(disk, &path) => attempts(&path.display().to_string(), &read_text(disk, &path)?),
             _ => Ok(Vec::new()),
         }
     }
@@ -113,19 +113,17 @@ impl Learners {
         all.push(attempt.clone());
         let text = written(learner.trim(), &all).map_err(ProgressError::Save)?;
         if let Some(folder) = path.parent() {
-            std::fs::create_dir_all(folder).map_err(|cause| {
+            disk.make_folder(folder).map_err(|cause| {
                 ProgressError::Save(SaveError::Disk { path: folder.to_owned(), doing: "making the folder", cause })
             })?;
         }
         write_text(disk, &path, &text).map_err(ProgressError::Save)
     }
 
-    fn files(&self) -> Vec<PathBuf> {
-        let folder = self.folder.as_deref().and_then(|folder| std::fs::read_dir(folder).ok()).into_iter().flatten();
+    fn files(&self, disk: &dyn Disk) -> Vec<PathBuf> {
+        let all = self.folder.as_deref().and_then(|folder| disk.list(folder).ok()).unwrap_or_default();
         let is_ours = |path: &PathBuf| stem(path).starts_with(PREFIX) && path.extension().is_some_and(|e| e == "csv");
-        let mut files: Vec<PathBuf> = folder.filter_map(Result::ok).map(|entry| entry.path()).filter(is_ours).collect();
-        files.sort();
-        files
+        all.into_iter().filter(is_ours).collect()
     }
 
     /// The file of a learner: letters and digits of the name, and a number where somebody else has those too.

@@ -4,8 +4,8 @@
 //! stays as `NAME~`; one rename switches; then the folder is synced. A sync that failed is never tried again on the same file,
 //! since the system may have dropped the bytes it couldn't write.
 
-use super::disk::Disk;
-use super::load::read_back;
+use super::disk::{Disk, clear, folder_of, is_missing};
+use super::load::{newer_format, read_back};
 use super::v1::JobFile;
 use crate::finding::Finding;
 use crate::job::Job;
@@ -40,6 +40,14 @@ pub enum SaveError {
     /// The template has a fault, so it could not be used again.
     #[error("the vehicle can't be saved: {}: {}", .0.place, .0.cause)]
     Faulty(Box<Finding>),
+    /// A newer version of the program wrote what is there.
+    #[error("\"{}\" is of the newer format \"{format}\", which this version would damage", path.display())]
+    Newer {
+        /// The file.
+        path: PathBuf,
+        /// Its format.
+        format: String,
+    },
     /// The disk refused.
     #[error("cannot save \"{}\": {doing}: {cause}", path.display())]
     Disk {
@@ -61,9 +69,18 @@ impl SaveError {
             Self::Taken(_) => "give it another name",
             Self::NotOwn(_) => "save it under another name",
             Self::Faulty(_) => "take the last change back",
-            Self::Disk { .. } => {
-                "the file is as it was; free some space or check the folder's permissions, or save under another name"
-            }
+            Self::Newer { .. } => "the file is as it was; save under another name",
+            Self::Disk { cause, .. } => match cause.kind() {
+                io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
+                    "the file is as it was; free some space on the disk and save again, or save under another name \
+                     on another disk"
+                }
+                io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => {
+                    "the file is as it was; check the folder's permissions, or save under another name in a folder of \
+                     your own"
+                }
+                _ => "the file is as it was; check the disk and the folder, or save under another name",
+            },
         }
     }
 }
@@ -73,20 +90,47 @@ impl SaveError {
 /// # Errors
 /// [`SaveError::Text`] when it would not read back as the same job.
 pub fn job_to_text(job: &Job) -> Result<String, SaveError> {
-    let style = ron::ser::PrettyConfig::new().depth_limit(6).new_line("\n").indentor("  ").compact_arrays(true);
-    let mut text = ron::ser::to_string_pretty(&JobFile::of(job), style).map_err(|e| SaveError::Text(e.to_string()))?;
-    text.push('\n');
+    let text = job_text(job)?;
     let again = read_back(&text).map_err(|e| SaveError::Text(e.to_string()))?;
     if again == *job { Ok(text) } else { Err(SaveError::Text("it reads back as another job".to_owned())) }
 }
 
-/// Saves a job under a name.
+/// The same for the journal, which takes a job as it is.
+pub(super) fn job_text(job: &Job) -> Result<String, SaveError> {
+    let style = ron::ser::PrettyConfig::new().depth_limit(6).new_line("\n").indentor("  ").compact_arrays(true);
+    let mut text = ron::ser::to_string_pretty(&JobFile::of(job), style).map_err(|e| SaveError::Text(e.to_string()))?;
+    text.push('\n');
+    Ok(text)
+}
+
+/// Saves a job under a name; never over the file of a newer version of the program.
 ///
 /// # Errors
 /// [`SaveError`]; the file on disk is then as it was.
 pub fn save_job(disk: &dyn Disk, path: &Path, job: &Job) -> Result<Saved, SaveError> {
-    write_text(disk, path, &job_to_text(job)?)
+    let text = job_to_text(job)?;
+    let there = |cause| SaveError::Disk { path: path.to_owned(), doing: "looking at the file that is there", cause };
+    match head_of(disk, path).map_err(there)?.and_then(|head| newer_format(&head)) {
+        Some(format) => Err(SaveError::Newer { path: path.to_owned(), format }),
+        None => write_text(disk, path, &text),
+    }
 }
+
+/// The first text of a file; none where there is none, as behind links that lead in a circle.
+fn head_of(disk: &dyn Disk, path: &Path) -> io::Result<Option<String>> {
+    let path = behind_links(disk, path)?;
+    if disk.target(&path)?.is_some() {
+        return Ok(None);
+    }
+    match disk.read(&path, HEAD) {
+        Ok(head) => Ok(Some(String::from_utf8_lossy(&head).into_owned())),
+        Err(error) if is_missing(&error) => Ok(None),
+        Err(error) => Err(error),
+    }
+}
+
+/// The format stands in the first bytes of a job; comments may come before it.
+const HEAD: u64 = 64 << 10;
 
 /// Replaces a file by the recipe in the module's head.
 ///
@@ -112,16 +156,17 @@ enum Previous {
 }
 
 fn write(disk: &dyn Disk, path: &Path, bytes: &[u8], previous: Previous) -> Result<Saved, SaveError> {
-    let path = &behind_links(path);
+    let asked = path;
+    let refused = |doing, cause| SaveError::Disk { path: asked.to_owned(), doing, cause };
+    let path = &behind_links(disk, path).map_err(|cause| refused("finding the file", cause))?;
     let unfinished = Unfinished { fresh: beside(path, ".new"), kept: beside(path, ".old") };
     let replaced = unfinished.clear(disk).and_then(|()| replace(disk, path, bytes, &unfinished, previous));
     if let Err((doing, cause)) = replaced {
         // What can't be removed now is in nobody's way; the next save does it.
         drop(unfinished.clear(disk));
-        return Err(SaveError::Disk { path: path.clone(), doing, cause });
+        return Err(refused(doing, cause));
     }
-    let folder = path.parent().filter(|f| !f.as_os_str().is_empty()).unwrap_or(Path::new("."));
-    Ok(if disk.sync_folder(folder).is_ok() { Saved::Confirmed } else { Saved::NotConfirmed })
+    Ok(if disk.sync_folder(folder_of(path)).is_ok() { Saved::Confirmed } else { Saved::NotConfirmed })
 }
 
 /// What was being done, and what the system said.
@@ -135,8 +180,7 @@ struct Unfinished {
 
 impl Unfinished {
     fn clear(&self, disk: &dyn Disk) -> Result<(), Refused> {
-        let left = [&self.fresh, &self.kept].into_iter().filter(|file| file.symlink_metadata().is_ok());
-        let cleared = left.map(|file| disk.remove(file)).fold(Ok(()), Result::and);
+        let cleared = [&self.fresh, &self.kept].into_iter().map(|file| clear(disk, file)).fold(Ok(()), Result::and);
         cleared.map_err(|e| ("clearing an unfinished save", e))
     }
 }
@@ -150,12 +194,15 @@ fn replace(
 ) -> Result<(), Refused> {
     let Unfinished { fresh, kept } = unfinished;
     disk.write_new(fresh, bytes, path).map_err(|e| ("writing the new file", e))?;
-    if previous == Previous::Kept && path.exists() {
+    if previous == Previous::Kept {
         let keep = || {
-            disk.link(path, kept)?;
+            match disk.link(path, kept) {
+                Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(()), // there is none
+                result => result?,
+            }
             disk.rename(kept, &path.with_file_name(with_ending(path, "~")))?;
             // Renaming over another name of the same file does nothing at all: so it is after a save that ended here.
-            if kept.exists() { disk.remove(kept) } else { Ok(()) }
+            clear(disk, kept)
         };
         keep().map_err(|e| ("keeping the previous version", e))?;
     }
@@ -163,23 +210,28 @@ fn replace(
 }
 
 /// The file that a path stands for, through symbolic links, whether or not it exists yet.
-fn behind_links(path: &Path) -> PathBuf {
+pub(super) fn behind_links(disk: &dyn Disk, path: &Path) -> io::Result<PathBuf> {
     let mut path = path.to_owned();
     for _ in 0..40 {
-        let Ok(target) = path.read_link() else { break };
+        let Some(target) = disk.target(&path)? else { break };
         path = path.parent().unwrap_or(Path::new("")).join(target);
     }
-    path
+    Ok(path)
 }
 
 /// A hidden name beside a file that no other process uses.
 fn beside(path: &Path, ending: &str) -> PathBuf {
+    hidden(path, &format!(".{}{ending}", std::process::id()))
+}
+
+/// The hidden name beside a file with this ending.
+pub(super) fn hidden(path: &Path, ending: &str) -> PathBuf {
     let mut name = OsString::from(".");
-    name.push(with_ending(path, &format!(".{}{ending}", std::process::id())));
+    name.push(with_ending(path, ending));
     path.with_file_name(name)
 }
 
-fn with_ending(path: &Path, ending: &str) -> OsString {
+pub(super) fn with_ending(path: &Path, ending: &str) -> OsString {
     let mut name = path.file_name().unwrap_or_default().to_owned();
     name.push(ending);
     name

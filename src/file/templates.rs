@@ -3,7 +3,7 @@
 //! The program's templates can't be replaced, so that a job means the same vehicle everywhere. An id is only ever letters, digits
 //! and hyphens, so that no name in a job leads out of the folder.
 
-use super::disk::{Disk, RealDisk};
+use super::disk::{Disk, RealDisk, is_file};
 use super::error::ReadError;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
@@ -63,9 +63,9 @@ impl Templates {
     }
 
     fn own(&self) -> Vec<Listed> {
-        let files = self.folder.as_deref().and_then(|folder| std::fs::read_dir(folder).ok()).into_iter().flatten();
+        let files = self.folder.as_deref().and_then(|folder| RealDisk.list(folder).ok()).unwrap_or_default();
         let mut found = BTreeMap::new();
-        for path in files.filter_map(Result::ok).map(|entry| entry.path()) {
+        for path in files {
             let id = path.file_stem().and_then(|stem| stem.to_str()).filter(|id| is_id(id) && !is_embedded(id));
             let Some(id) = id.filter(|_| path.extension().is_some_and(|ending| ending == "ron")) else { continue };
             let text = read_text(&RealDisk, &path).unwrap_or_default();
@@ -84,7 +84,7 @@ impl Templates {
         if let Ok(template) = vehicle::load_embedded(id) {
             return Ok(template);
         }
-        match self.path_of(id).filter(|path| path.is_file()) {
+        match self.path_of(id).filter(|path| is_file(&RealDisk, path)) {
             Some(path) => read_template(&path, id).map(Arc::new),
             None => Err(ReadError::UnknownTemplate {
                 name: asker.to_owned(),
@@ -101,7 +101,9 @@ impl Templates {
         let stem = words.split_whitespace().collect::<Vec<_>>().join("-");
         let stem = if stem.is_empty() { "vehicle".to_owned() } else { stem.chars().take(LONGEST_ID - 5).collect() };
         let ids = std::iter::once(stem.clone()).chain((2..10_000).map(|n| format!("{stem}-{n}")));
-        let is_free = |id: &String| !is_embedded(id) && !self.path_of(id).is_some_and(|path| path.exists());
+        let is_free = |id: &String| {
+            !is_embedded(id) && !self.path_of(id).is_some_and(|path| !matches!(RealDisk.about(&path), Ok(None)))
+        };
         ids.into_iter().find(is_free).unwrap_or(stem)
     }
 
@@ -113,12 +115,15 @@ impl Templates {
     pub fn save(&self, disk: &dyn Disk, template: &Template) -> Result<Saved, SaveError> {
         let folder = self.folder.as_deref().ok_or(SaveError::NoFolder)?;
         let taken = || SaveError::Taken(template.name.clone());
-        let path = self.path_of(&template.id).filter(|path| !is_embedded(&template.id) && !path.exists());
-        let path = path.ok_or_else(taken)?;
+        let path = self.path_of(&template.id).filter(|_| !is_embedded(&template.id)).ok_or_else(taken)?;
+        let unknown = |cause| SaveError::Disk { path: path.clone(), doing: "looking whether it is there", cause };
+        if disk.about(&path).map_err(unknown)?.is_some() {
+            return Err(taken());
+        }
         if self.list().iter().any(|l| l.name.to_lowercase() == template.name.to_lowercase()) {
             return Err(taken());
         }
-        std::fs::create_dir_all(folder).map_err(|cause| SaveError::Disk {
+        disk.make_folder(folder).map_err(|cause| SaveError::Disk {
             path: folder.to_owned(),
             doing: "making the folder",
             cause,
@@ -145,7 +150,7 @@ impl Templates {
     }
 
     fn own_path(&self, id: &str) -> Result<PathBuf, SaveError> {
-        let path = self.path_of(id).filter(|path| !is_embedded(id) && path.is_file());
+        let path = self.path_of(id).filter(|path| !is_embedded(id) && is_file(&RealDisk, path));
         path.ok_or_else(|| SaveError::NotOwn(id.to_owned()))
     }
 
@@ -194,6 +199,11 @@ fn name_in(text: &str) -> Option<String> {
     let line = text.lines().find_map(|l| l.trim().strip_prefix("name:"))?;
     let name = line.trim().trim_end_matches(',').strip_prefix('"')?.strip_suffix('"')?;
     Some(name.replace("\\\"", "\"").replace("\\\\", "\\")).filter(|name| !name.trim().is_empty())
+}
+
+/// The user's own folder for this program, `lapwright` where programs keep data; none where the system names no place for one.
+pub fn data_folder(variable: impl Fn(&str) -> Option<OsString>, windows: bool) -> Option<PathBuf> {
+    user_folder("", variable, windows)
 }
 
 /// Where the user keeps things of a kind. Source of the two names on Unix: XDG Base Directory Specification 0.8, which also says that a

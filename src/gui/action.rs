@@ -6,6 +6,7 @@ use super::entry::EntryWish;
 use super::handover::{HandoverState, HandoverWish};
 use super::home::{Home, HomeWish};
 use super::import::ImportWish;
+use super::keep::KeepWish;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
@@ -109,6 +110,8 @@ pub(super) enum Action {
     Practice(PracticeWish),
     /// Something of the person at the desk.
     Home(HomeWish),
+    /// Does something about unsaved work and changed files.
+    Keep(KeepWish),
     /// Does something outside the job.
     Effect(Effect),
 }

@@ -10,6 +10,7 @@ use super::files::{Answer, Asked};
 use super::handover::{HandoverState, big_screen_ui, pages_ui};
 use super::home::{Home, Viewer, hints_ui, notice_ui, page_ui};
 use super::import::{ImportDraft, import_ui};
+use super::keep::{self, Keep};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
 use super::order::OrderState;
@@ -26,6 +27,7 @@ use crate::scene::Overlay;
 use crate::vehicle::Template;
 use crate::work::{Clock, Effort, Task, WallClock};
 use eframe::egui::{self, CentralPanel, Frame, Margin, Panel, Stroke, Ui};
+use std::panic::{AssertUnwindSafe, catch_unwind, resume_unwind};
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -55,6 +57,7 @@ pub struct App {
     /// A file of readings that is being looked at.
     pub(super) import: Option<ImportDraft>,
     pub(super) photos: Photos,
+    pub(super) keep: Keep,
     /// What to do after a save that a question asked for.
     pub(super) after_save: Option<Next>,
     pub(super) may_close: bool,
@@ -108,6 +111,7 @@ impl App {
             question: None,
             import: None,
             photos: Photos::default(),
+            keep: Keep::default(),
             after_save: None,
             may_close: false,
             close_after_first_frame: false,
@@ -166,8 +170,8 @@ impl App {
         let workspace = self.view.workspace;
         let (unit, pad) = (self.view.entry.unit, self.view.entry.pad);
         let (awake, practice) = (std::mem::take(&mut self.awake), std::mem::take(&mut self.practice));
-        let home = std::mem::take(&mut self.home);
-        *self = Self { frames: self.frames, awake, practice, home, ..fresh };
+        let (home, keep) = (std::mem::take(&mut self.home), std::mem::take(&mut self.keep));
+        *self = Self { frames: self.frames, awake, practice, home, keep, ..fresh };
         self.view_as_preferred();
         (self.view.entry.unit, self.view.entry.pad) = (unit, pad);
         if !self.bay.is_running() {
@@ -184,6 +188,11 @@ impl App {
     /// Whether something is unsaved.
     pub fn is_dirty(&self) -> bool {
         self.document.is_dirty()
+    }
+
+    /// Whether something unsaved is still on its way to the disk.
+    pub fn is_keeping(&self) -> bool {
+        self.keep.keeper.is_busy()
     }
 
     /// Whether both orders shown are those of the job as it is, and none better is being looked for.
@@ -335,6 +344,9 @@ impl App {
                 Some(editing) => edit::top_ui(ui, &model, editing, out),
                 None => top_bar::top_bar_ui(ui, &model, out),
             });
+        if editing.is_none() {
+            keep::notice_ui(ui, &self.keep, out);
+        }
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {
@@ -418,6 +430,16 @@ impl App {
 
 impl eframe::App for App {
     fn ui(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
+        // A mistake of the program costs nothing that is unsaved.
+        if let Err(cause) = catch_unwind(AssertUnwindSafe(|| self.picture(ui, frame))) {
+            self.keep_before_the_end(ui.ctx());
+            resume_unwind(cause);
+        }
+    }
+}
+
+impl App {
+    fn picture(&mut self, ui: &mut Ui, frame: &mut eframe::Frame) {
         self.frames += 1;
         if self.close_after_first_frame && self.frames > 1 {
             self.may_close = true;
@@ -451,6 +473,7 @@ impl eframe::App for App {
         }
         self.draw(ui, &mut wishes);
         self.dispatch(wishes, ui.ctx(), Some(frame));
+        self.step_keep(ui);
         if self.frames == 1 {
             ui.request_repaint();
         }

@@ -6,7 +6,7 @@ use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::view_state::{Column, Tool, ViewState, Workspace};
 use crate::cli::Failure;
-use crate::file::{Loaded, RealDisk, SAMPLE, Saved, job_from_text, save_job};
+use crate::file::{Fingerprint, Loaded, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
 use crate::insight::next_visit;
 use crate::job::{Command, Document, GestureId, Job, Member, carry_over};
@@ -38,6 +38,7 @@ impl App {
                 Action::Handover(wish) => self.hand_over(wish, ctx, frame),
                 Action::Practice(wish) => self.practise(wish, ctx),
                 Action::Home(wish) => self.at_home(wish, ctx, frame),
+                Action::Keep(wish) => self.keep_safe(wish, ctx, frame),
                 Action::Effect(effect) => self.carry_out(effect, ctx, frame),
             }
         }
@@ -161,6 +162,7 @@ impl App {
                     match job_from_text("the sample", SAMPLE) {
                         Ok(sample) => {
                             self.show(blank(&sample, &self.home.preferences.crew), None);
+                            self.keep_other(None, None);
                             self.change_view(ViewChange::Workspace(Workspace::Job));
                         }
                         Err(error) => self.fail(error.into()),
@@ -175,6 +177,7 @@ impl App {
                     self.show(Loaded { job: Arc::clone(&job), template: Arc::clone(&template) }, None);
                     self.document = Document::unsaved(job); // it exists nowhere else yet
                     self.document.set_template(template);
+                    self.keep_other(None, None);
                 }
             }
             Effect::AskOpen => {
@@ -206,11 +209,13 @@ impl App {
             }
             Effect::Discard => {
                 self.question = None;
+                self.keep.keeper.discard();
                 self.after_save = None;
                 let job = Arc::clone(self.document.job());
                 self.document.mark_saved(job);
             }
             Effect::Dismiss => {
+                self.put_off();
                 self.question = None;
                 self.after_save = None;
             }
@@ -239,22 +244,38 @@ impl App {
         if !self.may_leave(Next::Open(path.clone())) {
             return;
         }
-        match self.bodies.templates().read_job(&RealDisk, &path) {
-            Ok(loaded) => self.show(loaded, Some(path)),
+        match self.bodies.templates().open_job(&*self.keep.keeper.disk(), &path) {
+            Ok(opened) => self.show_opened(opened, path),
             Err(error) => self.fail(error.into()),
         }
     }
 
     fn save(&mut self, path: &Path, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        self.save_over(path, None, ctx, frame);
+    }
+
+    /// Saves; `over` is a change of the file by somebody else that shall be written over.
+    pub(super) fn save_over(
+        &mut self,
+        path: &Path,
+        over: Option<Fingerprint>,
+        ctx: &egui::Context,
+        frame: Option<&eframe::Frame>,
+    ) {
         self.question = None;
+        if let Err(obstacle) = self.keep.keeper.may_save(path, over) {
+            return self.ask_about_obstacle(obstacle);
+        }
         let job = Arc::clone(self.document.job());
+        let disk = self.keep.keeper.disk();
         // Pictures first, so that no job on the disk ever speaks of one that is not there.
-        if let Err(error) = self.photos.save(self.path.as_deref(), path, &job) {
+        if let Err(error) = self.photos.save(&*disk, self.path.as_deref(), path, &job) {
             return self.fail(error.into());
         }
-        match save_job(&RealDisk, path, &job) {
+        match save_job(&*disk, path, &job) {
             Ok(saved) => {
                 self.document.mark_saved(job);
+                self.keep.keeper.saved(path, saved, self.document.revision());
                 self.path = Some(path.to_owned());
                 self.bay.move_to(path);
                 if saved == Saved::NotConfirmed {

@@ -14,6 +14,7 @@ mod files;
 mod handover;
 mod home;
 mod import;
+mod keep;
 mod map;
 mod modals;
 mod order;
@@ -33,21 +34,31 @@ pub use map::MapCache;
 pub use theme::{Theme, install as install_theme, set as set_theme};
 pub use view_state::Workspace;
 
-use crate::cli::{self, Exit, Output};
-use crate::file::{Learners, Loaded, Places, Templates};
+use crate::cli::{self, Exit, Failure, Output};
+use crate::file::{Learners, Opened, Places, RealDisk, Templates, data_folder};
+use crate::work::Shelf;
 use eframe::egui;
+use keep::LastWords;
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 
 /// Opens the window on a job, or on the sample. Where there is no display, says so and prints the plan as text.
 pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_>) -> Exit {
-    let loaded = match cli::open(job) {
-        Ok(loaded) => loaded,
+    let opened = match job {
+        Some(path) => Templates::of_user().open_job(&RealDisk, path).map_err(Failure::from),
+        None => cli::open(None).map(Opened::from),
+    };
+    let opened = match opened {
+        Ok(opened) => opened,
         Err(failure) => return failure.report(out.notes),
     };
     let path = job.map(Path::to_owned);
-    match open_window(loaded, path, close_after_first_frame) {
-        Ok(()) => Exit::Fine,
-        Err(error) => {
+    let last_words = LastWords::default();
+    let window = || open_window(opened, path, close_after_first_frame, last_words.clone());
+    match catch_unwind(AssertUnwindSafe(window)) {
+        Ok(Ok(())) => Exit::Fine,
+        Err(cause) => last_words.failure(&*cause).report(out.notes),
+        Ok(Err(error)) => {
             // Somebody who can't be told still gets the plan.
             drop(writeln!(out.notes, "no window can be opened here ({error}); this is the plan as text"));
             cli::plan_as_text(job, &mut out)
@@ -55,7 +66,12 @@ pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_
     }
 }
 
-fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_first_frame: bool) -> eframe::Result {
+fn open_window(
+    opened: Opened,
+    path: Option<std::path::PathBuf>,
+    close_after_first_frame: bool,
+    last_words: LastWords,
+) -> eframe::Result {
     let options = eframe::NativeOptions {
         viewport: egui::ViewportBuilder::default()
             .with_title("Lapwright")
@@ -65,8 +81,10 @@ fn open_window(loaded: Loaded, path: Option<std::path::PathBuf>, close_after_fir
     };
     let create: eframe::AppCreator<'_> = Box::new(move |creation| {
         theme::install(&creation.egui_ctx);
-        let mut app = App::new(loaded, path).with_templates(Templates::of_user());
+        let shelf = Shelf::new(data_folder(|name| std::env::var_os(name), cfg!(windows)));
+        let mut app = App::new(opened.loaded, path).with_templates(Templates::of_user());
         app = app.with_learners(Learners::of_user()).with_home(Places::of_user()).keeping_awake().with_viewer();
+        app = app.keeping(shelf, opened.print, opened.newer).telling(last_words);
         app.close_after_first_frame = close_after_first_frame;
         Ok(Box::new(app))
     });

@@ -4,6 +4,7 @@ use super::action::{Action, Effect};
 use super::edit::{self, VehicleWish};
 use super::files::Purpose;
 use super::handover::Form;
+use super::keep::{KeepQuestion, keep_question_ui};
 use super::theme;
 use super::widgets::primary;
 use crate::cli::Failure;
@@ -62,6 +63,8 @@ pub(super) enum Question {
         /// What its file will be called.
         kept: String,
     },
+    /// Something about unsaved work or a changed file.
+    Keep(KeepQuestion),
     /// Something could not be done.
     Failed(Failure),
 }
@@ -152,6 +155,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
             Question::ReplaceVehicle { name, kept } => edit::replace_ui(ui, name, kept, out),
             Question::OwnVehicles { own, used } => edit::own_ui(ui, own, used, out),
             Question::DeleteVehicle { id, name, kept } => edit::delete_ui(ui, id, name, kept, out),
+            Question::Keep(question) => keep_question_ui(ui, question, out),
             Question::Failed(failure) => {
                 ui.label(theme::bold("That could not be done", 16.0));
                 ui.label(capital(failure.error()));

@@ -4,13 +4,14 @@ use super::action::{Action, Effect};
 use super::app::App;
 use super::order::waker;
 use crate::cli::Failure;
-use crate::file::{Picture, RealDisk, SaveError, photo_folder, photos_of, read_photo, save_photo, show_picture};
+use crate::file::{Disk, Picture, RealDisk, SaveError, photo_folder, photos_of, read_photo, save_photo, show_picture};
 use crate::job::{Command, Defect, Job, PhotoId};
 use crate::vehicle::PanelId;
 use crate::work::{Ended, PictureRun};
 use eframe::egui::{self, ColorImage, TextureHandle, TextureOptions};
 use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// Longest side of a picture on the sheet, in pixels.
 const SHOWN_SIDE: u32 = 320;
@@ -19,7 +20,7 @@ const SHOWN_SIDE: u32 = 320;
 #[derive(Default)]
 pub(super) struct Photos {
     /// Taken in since the job was saved last.
-    fresh: BTreeMap<PhotoId, Vec<u8>>,
+    fresh: BTreeMap<PhotoId, Arc<Vec<u8>>>,
     /// Ready to be shown; none where the file is missing or damaged.
     shown: BTreeMap<PhotoId, Option<TextureHandle>>,
     /// Being taken in, each with the defect that it is for.
@@ -52,7 +53,7 @@ impl Photos {
 
     /// Gets one ready to be shown.
     pub(super) fn show(&mut self, photo: &PhotoId, job: Option<&Path>, ctx: &egui::Context) {
-        let on_disk = || job.and_then(|job| read_photo(&RealDisk, job, photo).ok());
+        let on_disk = || job.and_then(|job| read_photo(&RealDisk, job, photo).ok().map(Arc::new));
         let bytes = self.fresh.get(photo).cloned().or_else(on_disk);
         let texture = bytes.and_then(|bytes| show_picture(&bytes, SHOWN_SIDE).ok()).map(|shown| {
             let image = ColorImage::from_rgba_unmultiplied(shown.size, &shown.rgba);
@@ -76,14 +77,24 @@ impl Photos {
         (!self.arrived.is_empty()).then_some(Action::Effect(Effect::Photos(Vec::new())))
     }
 
+    /// Those that may be in memory only.
+    pub(super) fn in_memory(&self) -> Vec<(PhotoId, Arc<Vec<u8>>)> {
+        self.fresh.iter().map(|(photo, bytes)| (photo.clone(), Arc::clone(bytes))).collect()
+    }
+
+    /// Takes in pictures that come with an unsaved job.
+    pub(super) fn take_in(&mut self, photos: Vec<(PhotoId, Vec<u8>)>) {
+        self.fresh.extend(photos.into_iter().map(|(photo, bytes)| (photo, Arc::new(bytes))));
+    }
+
     /// Keeps the pictures of a job beside the file it is saved to; those of its old file come along.
-    pub(super) fn save(&mut self, from: Option<&Path>, to: &Path, job: &Job) -> Result<(), SaveError> {
+    pub(super) fn save(&mut self, disk: &dyn Disk, from: Option<&Path>, to: &Path, job: &Job) -> Result<(), SaveError> {
         let moved = from.is_none_or(|from| photo_folder(from) != photo_folder(to));
         for photo in photos_of(job) {
             let bytes = self.fresh.get(&photo).cloned();
-            let bytes = bytes.or_else(|| read_photo(&RealDisk, from.filter(|_| moved)?, &photo).ok());
+            let bytes = bytes.or_else(|| read_photo(disk, from.filter(|_| moved)?, &photo).ok().map(Arc::new));
             if let Some(bytes) = bytes {
-                save_photo(&RealDisk, to, &photo, &bytes)?;
+                save_photo(disk, to, &photo, &bytes)?;
             }
         }
         Ok(())
@@ -107,7 +118,7 @@ impl App {
                     "open a defect of a panel in the survey, then add the picture",
                 ));
             };
-            match PictureRun::start(files, waker(ctx)) {
+            match PictureRun::start(self.keep.keeper.disk(), files, waker(ctx)) {
                 Ok(run) => self.photos.runs.push((panel, defect, run)),
                 Err(error) => self.fail(Failure::new(format!("the picture can't be opened: {error}"), "try again")),
             }
@@ -132,7 +143,7 @@ impl App {
             return;
         }
         value.photos.push(picture.id.clone());
-        self.photos.fresh.insert(picture.id.clone(), picture.jpeg);
+        self.photos.fresh.insert(picture.id.clone(), Arc::new(picture.jpeg));
         self.photos.shown.remove(&picture.id);
         self.apply(&Command::SetDefect { panel, defect: index, value }, None, ctx);
     }

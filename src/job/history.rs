@@ -79,6 +79,11 @@ impl Document {
         self.saved = Some(job);
     }
 
+    /// Notes what is on disk, if anything: the job as it is was taken up from elsewhere.
+    pub fn set_unsaved(&mut self, saved: Option<Arc<Job>>) {
+        self.saved = saved;
+    }
+
     /// Applies one command. Commands of the same gesture share one undo step. A command that changes nothing leaves no step.
     ///
     /// # Errors

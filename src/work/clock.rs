@@ -28,6 +28,23 @@ pub fn day_of(now_s: Seconds) -> Option<Date> {
     Date::of(day.year(), day.month(), day.day())
 }
 
+/// A moment as the clock on the wall shows it: "14:02" on the day it is now, else with its day.
+pub fn clock_words(at_s: Seconds, now_s: Seconds) -> String {
+    let (at, now) = (wall(at_s), wall(now_s));
+    let time = at.strftime("%H:%M");
+    if at.date() == now.date() { time.to_string() } else { format!("{}, {time}", at.strftime("%-d %B %Y")) }
+}
+
+/// The same as a part of a name: `2026-11-25-140210`.
+pub fn clock_stamp(at_s: Seconds) -> String {
+    wall(at_s).strftime("%Y-%m-%d-%H%M%S").to_string()
+}
+
+fn wall(at_s: Seconds) -> jiff::civil::DateTime {
+    let moment = jiff::Timestamp::from_second(at_s).unwrap_or_default();
+    moment.to_zoned_datetime(jiff::tz::TimeZone::system()).datetime()
+}
+
 /// A clock that stands still until it is set.
 #[derive(Debug, Default)]
 pub struct HandClock(AtomicI64);

@@ -7,6 +7,8 @@
 mod clock;
 mod day;
 mod jobs;
+mod journal;
+mod keeper;
 mod order;
 #[cfg(feature = "gui")]
 mod picture;
@@ -16,9 +18,11 @@ mod rest;
 mod solve;
 mod writer;
 
-pub use clock::{Clock, HandClock, WallClock, day_of};
+pub use clock::{Clock, HandClock, WallClock, clock_stamp, clock_words, day_of};
 pub use day::{DayRun, Place, Setup, Windows};
 pub use jobs::JobsRun;
+pub use journal::{JournalRun, Snapshot};
+pub use keeper::{Keeper, Obstacle, Shelf, Standing, Taken};
 pub use order::{Effort, Listener, Task, find_order, find_task, solve_for};
 #[cfg(feature = "gui")]
 pub use picture::{Ended, PictureRun};

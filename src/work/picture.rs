@@ -1,7 +1,10 @@
 //! Taking in photographs in the background: a large one takes a good part of a second.
 
-use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, RealDisk, take_picture};
+use super::journal::said;
+use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, take_picture};
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
 use std::task::Waker;
 use std::thread;
@@ -17,11 +20,13 @@ impl PictureRun {
     ///
     /// # Errors
     /// What the system says when it has no thread to give.
-    pub fn start(files: Vec<PathBuf>, waker: Waker) -> std::io::Result<Self> {
+    pub fn start(disk: Arc<dyn Disk>, files: Vec<PathBuf>, waker: Waker) -> std::io::Result<Self> {
         let (send, messages) = sync_channel(4);
         thread::Builder::new().name("take-pictures".to_owned()).spawn(move || {
             for file in files {
-                let taken = take(&file).map_err(|reason| format!("\"{}\": {reason}", file.display()));
+                let taken = catch_unwind(AssertUnwindSafe(|| take(&*disk, &file)))
+                    .unwrap_or_else(|cause| Err(format!("the program made a mistake with it: {}", said(&*cause))));
+                let taken = taken.map_err(|reason| format!("\"{}\": {reason}", file.display()));
                 if send.send(taken).is_err() {
                     return; // nobody waits for it any more
                 }
@@ -50,9 +55,9 @@ impl PictureRun {
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub struct Ended;
 
-fn take(file: &Path) -> Result<Picture, String> {
+fn take(disk: &dyn Disk, file: &Path) -> Result<Picture, String> {
     let limit = PICTURE_LIMIT_MIB * 1024 * 1024;
-    let bytes = RealDisk.read(file, limit + 1).map_err(|e| e.to_string())?;
+    let bytes = disk.read(file, limit + 1).map_err(|e| e.to_string())?;
     if bytes.len() as u64 > limit {
         return Err(format!("it is larger than {PICTURE_LIMIT_MIB} MiB"));
     }

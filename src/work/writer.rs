@@ -1,9 +1,11 @@
 //! Writing the taps of a day to the disk, in their order, on a thread of its own.
 
+use super::journal::said;
 use crate::bay::Entry;
 use crate::file::{RealDisk, append_day};
 use std::collections::VecDeque;
 use std::io;
+use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, SyncSender, TryRecvError, TrySendError, sync_channel};
 use std::task::Waker;
@@ -27,7 +29,10 @@ impl Writer {
         let (say, written) = sync_channel(ROOM);
         thread::Builder::new().name("write-day".to_owned()).spawn(move || {
             for entry in to_write {
-                let result = append_day(&RealDisk, &path, &entry);
+                let append = || append_day(&RealDisk, &path, &entry);
+                let result = catch_unwind(AssertUnwindSafe(append)).unwrap_or_else(|cause| {
+                    Err(io::Error::other(format!("the program made a mistake: {}", said(&*cause))))
+                });
                 if say.send(result).is_err() {
                     continue; // nobody listens any more, but what was tapped is still written
                 }

@@ -21,6 +21,7 @@ mod entry;
 mod handover;
 mod import;
 mod jobs;
+mod keep;
 mod measuring;
 mod pictures;
 mod polishing;

@@ -1,0 +1,100 @@
+//! States that nobody wanted now, but that are not thrown away: dated files in the user's folder `lapwright/kept`.
+
+use super::disk::{Disk, clear, is_file};
+use super::journal::{FoundJournal, remove_journal};
+use super::photos::photo_folder;
+use super::save::{SaveError, write_export};
+use std::io;
+use std::path::{Path, PathBuf};
+
+/// More than so many, and the oldest go.
+pub const KEPT_FILES: usize = 50;
+
+/// Puts a found journal aside and takes it away from where it was. `stamp` is the time, as part of a name.
+///
+/// Gives the file that can be opened as a job; of a journal that was torn and has no version before it, the file with its bytes.
+///
+/// # Errors
+/// [`SaveError`]; the journal is then where it was.
+pub fn put_aside(disk: &dyn Disk, data: &Path, found: &FoundJournal, stamp: &str) -> Result<PathBuf, SaveError> {
+    let mut kept = keep_torn(disk, data, found, stamp)?;
+    if let Some(text) = &found.text {
+        kept = Some(keep_text(disk, data, name_of(found), stamp, text)?);
+    }
+    let refused = |cause| SaveError::Disk { path: found.path.clone(), doing: "taking it away", cause };
+    let pictures = photo_folder(&found.path);
+    if let (Some(kept), Some(_)) = (&kept, disk.about(&pictures).map_err(refused)?) {
+        disk.rename(&pictures, &photo_folder(kept)).map_err(refused)?;
+    }
+    remove_journal(disk, &found.path).map_err(refused)?;
+    Ok(kept.unwrap_or_else(|| folder(data)))
+}
+
+/// Keeps the bytes of a journal that was torn; gives the file.
+///
+/// # Errors
+/// [`SaveError`].
+pub fn keep_torn(
+    disk: &dyn Disk,
+    data: &Path,
+    found: &FoundJournal,
+    stamp: &str,
+) -> Result<Option<PathBuf>, SaveError> {
+    let keep = |bytes: &Vec<u8>| keep(disk, data, name_of(found), stamp, "torn.journal", bytes);
+    found.torn.as_ref().map(keep).transpose()
+}
+
+fn name_of(found: &FoundJournal) -> &str {
+    found.head.as_ref().map_or("job", |head| head.name.as_str())
+}
+
+/// Keeps the text of a job that is about to be replaced by another state.
+///
+/// # Errors
+/// [`SaveError`].
+pub fn keep_text(disk: &dyn Disk, data: &Path, name: &str, stamp: &str, text: &str) -> Result<PathBuf, SaveError> {
+    keep(disk, data, name, stamp, "job.ron", text.as_bytes())
+}
+
+fn folder(data: &Path) -> PathBuf {
+    data.join("kept")
+}
+
+fn keep(
+    disk: &dyn Disk,
+    data: &Path,
+    name: &str,
+    stamp: &str,
+    ending: &str,
+    bytes: &[u8],
+) -> Result<PathBuf, SaveError> {
+    let folder = folder(data);
+    let refused = |cause| SaveError::Disk { path: folder.clone(), doing: "keeping it in a folder of its own", cause };
+    disk.make_folder(&folder).map_err(refused)?;
+    let plain = |c: char| if c.is_alphanumeric() { c } else { ' ' };
+    let words: String = name.chars().map(plain).take(60).collect();
+    let words = words.split_whitespace().collect::<Vec<_>>().join("-");
+    let words = if words.is_empty() { "job".to_owned() } else { words };
+    let path = free_name(disk, &folder, &format!("{stamp}-{words}"), ending).map_err(refused)?;
+    write_export(disk, &path, bytes)?;
+    // The names begin with their time. What can't be removed now goes next time.
+    let all = disk.list(&folder).unwrap_or_default();
+    let files: Vec<_> = all.iter().filter(|path| is_file(disk, path)).collect();
+    for old in files.into_iter().rev().skip(KEPT_FILES) {
+        drop(clear(disk, old));
+    }
+    Ok(path)
+}
+
+fn free_name(disk: &dyn Disk, folder: &Path, stem: &str, ending: &str) -> io::Result<PathBuf> {
+    for n in 1..10_000 {
+        let path = match n {
+            1 => folder.join(format!("{stem}.{ending}")),
+            n => folder.join(format!("{stem}-{n}.{ending}")),
+        };
+        if disk.about(&path)?.is_none() {
+            return Ok(path);
+        }
+    }
+    Err(io::Error::other("no name is free there"))
+}

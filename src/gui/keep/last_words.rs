@@ -1,0 +1,53 @@
+//! What is said when the program made a mistake that it can't go on from.
+
+use crate::cli::Failure;
+use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, PoisonError};
+
+/// Where the unsaved state is, known outside the window too.
+#[derive(Debug, Clone, Default)]
+pub(in crate::gui) struct LastWords(Arc<Mutex<Option<PathBuf>>>);
+
+impl LastWords {
+    /// Notes where the unsaved state is; none while nothing is unsaved.
+    pub(super) fn note(&self, journal: Option<&Path>) {
+        *self.0.lock().unwrap_or_else(PoisonError::into_inner) = journal.map(Path::to_owned);
+    }
+
+    /// What is said; `cause` is what the panic said.
+    pub(in crate::gui) fn failure(&self, cause: &(dyn std::any::Any + Send)) -> Failure {
+        let text = cause.downcast_ref::<String>().map(String::as_str);
+        let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or("no reason given");
+        let error = format!("the program made a mistake and had to stop: {text}");
+        let journal = self.0.lock().unwrap_or_else(PoisonError::into_inner).clone();
+        match journal {
+            None => Failure::new(error, "nothing was unsaved; start it again"),
+            Some(path) => {
+                let hint = format!(
+                    "what was unsaved is in \"{}\"; start the program again, with the same job, and it is offered",
+                    path.display()
+                );
+                Failure::new(error, hint)
+            }
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_last_words_name_what_is_unsaved() {
+        let words = LastWords::default();
+        let cause: Box<dyn std::any::Any + Send> = Box::new("index out of bounds".to_owned());
+        let nothing = words.failure(&*cause);
+        assert_eq!(nothing.error(), "the program made a mistake and had to stop: index out of bounds");
+        assert!(nothing.hint().contains("nothing was unsaved"));
+        words.clone().note(Some(Path::new("shop/.vehicle.job.ron.journal")));
+        let kept = words.failure(&"a plain text");
+        assert!(kept.error().ends_with("a plain text") && kept.hint().contains("shop/.vehicle.job.ron.journal"));
+        words.note(None);
+        assert!(words.failure(&7).hint().contains("nothing was unsaved"));
+    }
+}
