@@ -2,6 +2,7 @@
 
 use super::action::{Action, Model};
 use super::commands::{self, find_button};
+use super::home::{HomeWish, Preferences, SCALES};
 use super::theme::{self, Theme};
 use crate::geometry::Orientation;
 use crate::vehicle::Naming;
@@ -55,12 +56,13 @@ fn view_menu(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             commands::radio(ui, m, id, theme == is, out);
         }
         ui.separator();
-        ui.label(theme::soft(format!("Size {:.0}\u{202f}%", ui.ctx().zoom_factor() * 100.0)));
-        ui.horizontal(|ui| {
-            for id in ["smaller", "larger"] {
-                commands::button(ui, m, id, out);
+        let now = m.home.preferences.scale_pct;
+        for scale_pct in SCALES {
+            if ui.radio(now == scale_pct, format!("{scale_pct}\u{202f}%")).clicked() {
+                let wanted = Preferences { scale_pct, ..m.home.preferences.clone() };
+                out.push(Action::Home(HomeWish::Prefer(Box::new(wanted))));
             }
-        });
+        }
         ui.separator();
         for (id, is) in [("front-left", Orientation::FrontLeft), ("front-up", Orientation::FrontUp)] {
             commands::radio(ui, m, id, m.view.front == is, out);

@@ -103,6 +103,7 @@ fn a_temperature_is_typed_in_fahrenheit_and_kept_in_celsius() {
     run_command(&mut window, "temperature in °F");
     window.key_press_modifiers(Modifiers::COMMAND, Key::Num4);
     window.run();
+    assert!(!window.state().is_dirty(), "looking at it in another unit changes nothing");
     unfold(&mut window, "Window of the label");
     let field = |window: &Harness<'_, App>| {
         let node = window.get_by_role_and_label(Role::TextInput, "It holds at");

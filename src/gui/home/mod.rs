@@ -18,7 +18,7 @@ mod wish;
 pub(super) use hints::hints_ui;
 pub(super) use nothing_yet::{is_unread, nothing_yet};
 pub(super) use notice::notice_ui;
-pub(super) use preferences::Preferences;
+pub(super) use preferences::{Preferences, SCALES};
 pub(super) use start::recent_ui;
 pub(super) use wish::{HomeWish, PageKind};
 

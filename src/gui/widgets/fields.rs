@@ -149,7 +149,10 @@ pub(in crate::gui) fn slider(
     let conversion = units.conversion(unit);
     let as_shown = |kept: f64| conversion.map_or(kept, |c| c.shown(kept));
     let (range, step) = (as_shown(*range.start())..=as_shown(*range.end()), conversion.map_or(step, |c| c.step(step)));
-    let (value, unit) = (as_shown(value), units.name(unit));
+    // A slider takes the nearest of its steps for a change, so where the unit has another grid it begins on that.
+    let on_grid = |v: f64| range.start() + ((v - range.start()) / step).round() * step;
+    let value = if conversion.is_some() { on_grid(as_shown(value)) } else { value };
+    let unit = units.name(unit);
     let mut draft = value;
     let decimals = usize::from(step < 1.0);
     let response = steady(ui, ("slider", label), |ui| {
