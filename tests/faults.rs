@@ -1,6 +1,6 @@
 //! Every call to the disk failed once and for good, one after the other, in everything that writes: what was there before is
 //! there afterwards, or what should be, and the message says what to do. Saving a job itself is in `saving.rs`, a day in `day_file.rs`.
-#![expect(clippy::expect_used, reason = "helpers of tests; clippy only sees test functions as tests")]
+#![expect(clippy::expect_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 mod support;
 
@@ -8,13 +8,15 @@ use lapwright::file::{
     Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, photo_file,
     photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo, write_export, write_journal,
 };
+use lapwright::job::Revision;
 use lapwright::job::{Command, Defect, Document, Job, PhotoId};
 use lapwright::units::Date;
 use lapwright::vehicle::PanelId;
-use lapwright::work::{HandClock, Keeper, Shelf};
+use lapwright::work::{Effort, HandClock, Keeper, Progress, Shelf, SolveRun, Task};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
-use std::task::Waker;
+use std::sync::atomic::{AtomicUsize, Ordering};
+use std::task::{Wake, Waker};
 use std::time::Duration;
 use support::sample;
 
@@ -281,54 +283,57 @@ fn a_keeper_survives_a_disk_that_fails_anywhere() {
     assert!(struck > 15, "{struck}");
 }
 
+/// A disk on which the program makes a mistake: at the first two writes, and at every picture that it reads.
+#[derive(Debug, Default)]
+struct Mistaken(AtomicUsize);
+
+impl Disk for Mistaken {
+    fn read(&self, path: &Path, limit: u64) -> std::io::Result<Vec<u8>> {
+        assert!(path.extension().is_none_or(|e| e != "jpg"), "a mistake on purpose");
+        RealDisk.read(path, limit)
+    }
+    fn about(&self, path: &Path) -> std::io::Result<Option<lapwright::file::About>> {
+        RealDisk.about(path)
+    }
+    fn target(&self, path: &Path) -> std::io::Result<Option<PathBuf>> {
+        RealDisk.target(path)
+    }
+    fn list(&self, folder: &Path) -> std::io::Result<Vec<PathBuf>> {
+        RealDisk.list(folder)
+    }
+    fn make_folder(&self, folder: &Path) -> std::io::Result<()> {
+        RealDisk.make_folder(folder)
+    }
+    fn write_new(&self, path: &Path, bytes: &[u8], like: &Path) -> std::io::Result<()> {
+        let before = self.0.fetch_add(1, Ordering::SeqCst);
+        assert!(before >= 2, "a mistake on purpose");
+        RealDisk.write_new(path, bytes, like)
+    }
+    fn append(&self, path: &Path, bytes: &[u8]) -> std::io::Result<()> {
+        RealDisk.append(path, bytes)
+    }
+    fn link(&self, from: &Path, to: &Path) -> std::io::Result<()> {
+        RealDisk.link(from, to)
+    }
+    fn rename(&self, from: &Path, to: &Path) -> std::io::Result<()> {
+        RealDisk.rename(from, to)
+    }
+    fn remove(&self, path: &Path) -> std::io::Result<()> {
+        RealDisk.remove(path)
+    }
+    fn sync_folder(&self, folder: &Path) -> std::io::Result<()> {
+        RealDisk.sync_folder(folder)
+    }
+    fn lock(&self, path: &Path, holder: &str) -> std::io::Result<Option<lapwright::file::Lock>> {
+        RealDisk.lock(path, holder)
+    }
+}
+
 #[test]
 fn a_worker_that_makes_a_mistake_says_so_and_the_journal_is_tried_again() {
-    /// A disk on which the program makes a mistake, twice.
-    #[derive(Debug)]
-    struct Mistaken(std::sync::atomic::AtomicUsize);
-    impl Disk for Mistaken {
-        fn read(&self, path: &Path, limit: u64) -> std::io::Result<Vec<u8>> {
-            RealDisk.read(path, limit)
-        }
-        fn about(&self, path: &Path) -> std::io::Result<Option<lapwright::file::About>> {
-            RealDisk.about(path)
-        }
-        fn target(&self, path: &Path) -> std::io::Result<Option<PathBuf>> {
-            RealDisk.target(path)
-        }
-        fn list(&self, folder: &Path) -> std::io::Result<Vec<PathBuf>> {
-            RealDisk.list(folder)
-        }
-        fn make_folder(&self, folder: &Path) -> std::io::Result<()> {
-            RealDisk.make_folder(folder)
-        }
-        fn write_new(&self, path: &Path, bytes: &[u8], like: &Path) -> std::io::Result<()> {
-            let before = self.0.fetch_add(1, std::sync::atomic::Ordering::SeqCst);
-            assert!(before >= 2, "a mistake on purpose");
-            RealDisk.write_new(path, bytes, like)
-        }
-        fn append(&self, path: &Path, bytes: &[u8]) -> std::io::Result<()> {
-            RealDisk.append(path, bytes)
-        }
-        fn link(&self, from: &Path, to: &Path) -> std::io::Result<()> {
-            RealDisk.link(from, to)
-        }
-        fn rename(&self, from: &Path, to: &Path) -> std::io::Result<()> {
-            RealDisk.rename(from, to)
-        }
-        fn remove(&self, path: &Path) -> std::io::Result<()> {
-            RealDisk.remove(path)
-        }
-        fn sync_folder(&self, folder: &Path) -> std::io::Result<()> {
-            RealDisk.sync_folder(folder)
-        }
-        fn lock(&self, path: &Path, holder: &str) -> std::io::Result<Option<lapwright::file::Lock>> {
-            RealDisk.lock(path, holder)
-        }
-    }
     let place = Place::new();
     let shelf = Shelf {
-        disk: Arc::new(Mistaken(0.into())),
+        disk: Arc::new(Mistaken::default()),
         data: None,
         pause: Duration::from_millis(1),
         clock: Arc::new(HandClock::at(1_764_000_000)),
@@ -347,4 +352,48 @@ fn a_worker_that_makes_a_mistake_says_so_and_the_journal_is_tried_again() {
     }
     assert!(told.expect("it is told").contains("a mistake on purpose"));
     assert!(place.kept_text().expect("written in the end").contains("2026-11-26") && keeper.failure().is_none());
+}
+
+#[cfg(feature = "gui")]
+#[test]
+fn a_picture_on_which_the_program_makes_a_mistake_is_told_and_the_next_one_comes() {
+    use lapwright::work::{Ended, PictureRun};
+    let files = vec![PathBuf::from("first.jpg"), PathBuf::from("missing.png")];
+    let run = PictureRun::start(Arc::new(Mistaken::default()), files, Waker::noop().clone()).expect("a thread");
+    let mut told = Vec::new();
+    loop {
+        match run.next_picture() {
+            Ok(Some(picture)) => told.push(picture.expect_err("none of them is a picture")),
+            Ok(None) => std::thread::sleep(Duration::from_millis(1)),
+            Err(Ended) => break,
+        }
+    }
+    assert_eq!(told.len(), 2, "{told:?}");
+    assert!(told[0].contains("first.jpg") && told[0].contains("a mistake on purpose"), "{told:?}");
+    assert!(told[1].contains("missing.png"), "{told:?}");
+}
+
+/// Something that the planner calls fails in its thread: the window is told, and goes on.
+#[test]
+fn a_planner_that_makes_a_mistake_says_so() {
+    struct Fails;
+    impl Wake for Fails {
+        fn wake(self: Arc<Self>) {
+            panic!("a mistake on purpose");
+        }
+    }
+    let text = std::fs::read_to_string(support::root().join("tests/data/crew/small.json")).expect("test data");
+    let problem = Arc::new(serde_json::from_str(&text).expect("a problem"));
+    let effort = Effort { nodes: Some(1_000), threads: 1, ..Effort::default() };
+    let task = Task::Coating { problem, free: None };
+    let mut run = SolveRun::start(task, Revision::default(), effort, Waker::from(Arc::new(Fails))).expect("a thread");
+    let failed = (0..5_000).find_map(|_| {
+        std::thread::sleep(Duration::from_millis(2));
+        match run.next_message() {
+            Some(Progress::Failed(reason)) => Some(reason),
+            _ => None,
+        }
+    });
+    let reason = failed.expect("it is told");
+    assert!(reason.contains("stopped unexpectedly") && reason.contains("the job is unharmed"), "{reason}");
 }

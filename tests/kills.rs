@@ -171,7 +171,7 @@ fn two_hundred_kills_lose_nothing() {
 }
 
 #[test]
-#[ignore = "ten minutes: cargo test --test kills -- --ignored ten_thousand --nocapture"]
+#[ignore = "a quarter of an hour: cargo test --test kills -- --ignored ten_thousand --nocapture"]
 fn ten_thousand_kills_lose_nothing() {
     kill_again_and_again(10_000);
 }
