@@ -1,6 +1,6 @@
 //! Every call to the disk failed once and for good, one after the other, in everything that writes: what was there before is
 //! there afterwards, or what should be, and the message says what to do. Saving a job itself is in `saving.rs`, a day in `day_file.rs`.
-#![expect(clippy::expect_used, clippy::panic, reason = "helpers of tests; clippy only sees test functions as tests")]
+#![expect(clippy::expect_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 mod support;
 
