@@ -22,7 +22,7 @@ pub enum Kept<T> {
 
 /// Reads one; a broken one is put aside.
 pub fn kept<T: DeserializeOwned>(disk: &dyn Disk, path: &Path) -> Kept<T> {
-    if !path.exists() {
+    if disk.about(path).is_ok_and(|about| about.is_none()) {
         return Kept::Nothing;
     }
     let read = read_text(disk, path).map_err(|e| e.to_string());
@@ -48,7 +48,7 @@ pub fn keep<T: Serialize>(disk: &dyn Disk, path: &Path, value: &T) -> Result<Sav
     let mut text = ron::ser::to_string_pretty(value, style).map_err(|e| SaveError::Text(e.to_string()))?;
     text.push('\n');
     if let Some(folder) = path.parent() {
-        std::fs::create_dir_all(folder).map_err(|cause| SaveError::Disk {
+        disk.make_folder(folder).map_err(|cause| SaveError::Disk {
             path: folder.to_owned(),
             doing: "making the folder",
             cause,

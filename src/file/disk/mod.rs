@@ -8,7 +8,7 @@ mod real;
 
 pub use fault::Fault;
 pub use lock::Lock;
-pub use real::RealDisk;
+pub use real::{RealDisk, new_private_folder};
 
 use std::fmt::Debug;
 use std::io;

@@ -96,3 +96,14 @@ impl Disk for RealDisk {
         Lock::take(path, holder)
     }
 }
+
+/// Makes a new folder that nobody else can read.
+///
+/// # Errors
+/// What the system says; `AlreadyExists` where something of that name is there.
+pub fn new_private_folder(folder: &Path) -> io::Result<()> {
+    let mut builder = fs::DirBuilder::new();
+    #[cfg(unix)]
+    std::os::unix::fs::DirBuilderExt::mode(&mut builder, 0o700);
+    builder.create(folder)
+}

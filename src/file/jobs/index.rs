@@ -61,7 +61,7 @@ impl Index {
         for job in jobs {
             good &= rows.write_record(row(job)).is_ok();
         }
-        let folder_there = file.parent().is_some_and(|folder| std::fs::create_dir_all(folder).is_ok());
+        let folder_there = file.parent().is_some_and(|folder| disk.make_folder(folder).is_ok());
         if let Ok(bytes) = rows.into_inner()
             && good
             && folder_there

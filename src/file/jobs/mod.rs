@@ -82,7 +82,7 @@ impl FolderOfJobs {
     /// What the system says where the folder itself can't be read; `Interrupted` where `go_on` said no.
     pub fn list(&self, disk: &dyn Disk, go_on: &mut dyn FnMut(Reading) -> bool) -> io::Result<Listing> {
         let mut found = Vec::new();
-        gather(&self.folder, "", DEEPEST, &mut found)?;
+        gather(disk, &self.folder, "", DEEPEST, &mut found)?;
         found.sort_by(|a, b| a.file.cmp(&b.file));
         let left_out = found.len().saturating_sub(MOST);
         found.truncate(MOST);
@@ -132,20 +132,19 @@ fn head(disk: &dyn Disk, file: &Found) -> JobHead {
 }
 
 /// Finds the job files of a folder and of those inside it; only the outermost one has to be readable.
-fn gather(folder: &Path, before: &str, deeper: usize, found: &mut Vec<Found>) -> io::Result<()> {
-    for entry in std::fs::read_dir(folder)?.filter_map(Result::ok) {
-        let name = entry.file_name();
-        let Some(name) = name.to_str().filter(|name| !name.starts_with('.')) else { continue };
-        let Ok(kind) = entry.file_type() else { continue };
-        if kind.is_dir() && deeper > 0 {
+fn gather(disk: &dyn Disk, folder: &Path, before: &str, deeper: usize, found: &mut Vec<Found>) -> io::Result<()> {
+    for path in disk.list(folder)? {
+        let name = path.file_name().and_then(|name| name.to_str()).filter(|name| !name.starts_with('.'));
+        let Some(name) = name else { continue };
+        let (Ok(None), Ok(Some(about))) = (disk.target(&path), disk.about(&path)) else { continue };
+        if !about.is_file && deeper > 0 {
             // One that can't be looked into has no jobs for this person.
-            drop(gather(&entry.path(), &format!("{before}{name}/"), deeper - 1, found));
-        } else if kind.is_file() && name.ends_with(".job.ron") {
-            let Ok(about) = entry.metadata() else { continue };
-            let changed = about.modified().ok().and_then(|at| at.duration_since(UNIX_EPOCH).ok());
+            drop(gather(disk, &path, &format!("{before}{name}/"), deeper - 1, found));
+        } else if about.is_file && name.ends_with(".job.ron") {
+            let changed = about.modified.and_then(|at| at.duration_since(UNIX_EPOCH).ok());
             let changed_ns = changed.map_or(0, |d| u64::try_from(d.as_nanos()).unwrap_or(u64::MAX));
-            let stamp = Stamp { changed_ns, length: about.len() };
-            found.push(Found { file: format!("{before}{name}"), path: entry.path(), stamp });
+            let stamp = Stamp { changed_ns, length: about.len };
+            found.push(Found { file: format!("{before}{name}"), path, stamp });
         }
     }
     Ok(())

@@ -3,7 +3,7 @@
 use super::jobs_page::JobsPage;
 use super::table::of_workspace;
 use super::{Home, HomeWish, Page, PageKind, Preferences, print, recent};
-use crate::file::RealDisk;
+use crate::file::{Disk as _, RealDisk};
 use crate::gui::action::ViewChange;
 use crate::gui::app::App;
 use crate::gui::commands::Find;
@@ -100,7 +100,7 @@ impl App {
             PageKind::Table => Page::Table,
             PageKind::Jobs | PageKind::Visits => {
                 // The jobs of the shop are most likely where this one is.
-                let here = self.path.as_deref().and_then(std::path::Path::parent).filter(|f| f.is_dir());
+                let here = self.path.as_deref().and_then(std::path::Path::parent).filter(is_folder);
                 if let (None, Some(here)) = (self.home.jobs.folder(), here) {
                     self.home.jobs.look_at(here.to_owned());
                 }
@@ -180,4 +180,9 @@ impl App {
             Err(failure) => self.fail(failure),
         }
     }
+}
+
+/// Whether there is a folder of that name.
+fn is_folder(path: &&std::path::Path) -> bool {
+    RealDisk.about(path).is_ok_and(|about| about.is_some_and(|about| !about.is_file))
 }

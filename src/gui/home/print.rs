@@ -3,6 +3,7 @@
 //! Only ever after somebody asked for it, and only files that were written here: nothing in a job starts a program.
 
 use super::Viewer;
+use crate::file::new_private_folder;
 use crate::gui::order::waker;
 use eframe::egui;
 use std::io;
@@ -80,22 +81,11 @@ pub(super) fn fresh_folder() -> io::Result<PathBuf> {
     let mut last = io::Error::from(io::ErrorKind::AlreadyExists);
     for number in 0..1_000 {
         let folder = place.join(format!("lapwright-print-{}-{number}", std::process::id()));
-        match private(&folder) {
+        match new_private_folder(&folder) {
             Ok(()) => return Ok(folder),
             Err(error) if error.kind() == io::ErrorKind::AlreadyExists => last = error,
             Err(error) => return Err(error),
         }
     }
     Err(last)
-}
-
-#[cfg(unix)]
-fn private(folder: &Path) -> io::Result<()> {
-    use std::os::unix::fs::DirBuilderExt as _;
-    std::fs::DirBuilder::new().mode(0o700).create(folder)
-}
-
-#[cfg(not(unix))]
-fn private(folder: &Path) -> io::Result<()> {
-    std::fs::DirBuilder::new().create(folder)
 }

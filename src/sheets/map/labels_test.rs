@@ -2,14 +2,12 @@
 
 use super::{MARGIN, MapStyle, View, labels, size};
 use crate::geometry::{Orientation, ScreenPoint, ScreenRect, Viewport};
-use crate::insight::{Insight, crew_problem, order_rows};
-use crate::job::{Reading, Spot};
+use crate::insight::{Insight, OrderRow, coated_panels};
+use crate::job::{Reading, Role, Spot};
 use crate::scene::{Overlay, map_scene};
-use crate::units::Micrometres;
+use crate::units::{Interval, Micrometres};
 use crate::vehicle;
-use crate::work::{Effort, find_order};
 use std::sync::Arc;
-use std::sync::atomic::AtomicBool;
 
 #[test]
 fn labels_overlap_nothing_and_stay_on_the_paper_in_every_template() {
@@ -26,10 +24,14 @@ fn labels_overlap_nothing_and_stay_on_the_paper_in_every_template() {
         }
         let job = Arc::new(job);
         let insight = Insight::new(&job, &template);
-        let problem = Arc::new(crew_problem(&job, &template, &insight));
-        let effort = Effort { seconds: 60.0, nodes: Some(300), threads: 1, seed: 1 };
-        let order = find_order(&problem, effort, &AtomicBool::new(false), &|_| ()).unwrap();
-        let rows = order_rows(&job, &template, &problem, &order.plan);
+        // Two workers one behind the other: as many numbers as any order has.
+        let step = |(k, panel): (i64, usize)| {
+            [(0, Role::Apply, 0), (1, Role::Level, 90)].map(|(worker, role, later)| {
+                let start = 60 * k + later;
+                OrderRow { worker, role, panel, layer: 1, at: Interval { start, end: start + 30 } }
+            })
+        };
+        let rows: Vec<OrderRow> = (0..).zip(coated_panels(&job, &template)).flat_map(step).collect();
         for overlay in [Overlay::Film, Overlay::Polish, Overlay::Order] {
             let scene = map_scene(&job, &template, &insight, overlay, &rows);
             let style = MapStyle { title: "", words: "", width: 180.0, most_height: 150.0, badge: 2.9 };
