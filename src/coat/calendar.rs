@@ -27,7 +27,7 @@ pub fn cure_calendar(product: &Product) -> Vec<Milestone> {
             what: "Rain does no harm any more; dry it if it gets wet earlier.".to_owned(),
         },
         Milestone { after_s: DUST_DAYS * DAY, what: "It no longer picks up dust more than usual.".to_owned() },
-        Milestone { after_s: product.wash_s, what: "It may be washed, without strong chemicals before.".to_owned() },
+        Milestone { after_s: product.wash_s, what: "It may be washed; no strong chemicals until then.".to_owned() },
         Milestone { after_s: product.full_cure_s, what: "It has its full hardness.".to_owned() },
     ];
     milestones.sort_by_key(|m| m.after_s);

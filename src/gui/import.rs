@@ -4,12 +4,12 @@ use super::action::{Action, Effect, ViewChange};
 use super::app::App;
 use super::theme;
 use super::view_state::Workspace;
-use super::widgets::{film, primary, section};
+use super::widgets::{film, page_over, primary, section};
 use crate::cli::Failure;
 use crate::file::{Matched, Readings, ReadingsError, RealDisk, match_panels, read_readings, readings_from_bytes};
 use crate::insight::add_readings;
 use crate::vehicle::{Naming, PanelId, Template};
-use eframe::egui::{self, Key, Modal, Ui};
+use eframe::egui::{self, Key, Ui};
 use std::collections::BTreeMap;
 use std::path::Path;
 use std::sync::Arc;
@@ -103,7 +103,7 @@ impl App {
 /// Draws the preview.
 pub(super) fn import_ui(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>) {
     let tall = ui.ctx().content_rect().height();
-    let shown = Modal::new(egui::Id::unique("import")).show(ui, |ui| {
+    let shown = page_over(ui, "import").show(ui, |ui| {
         ui.set_width(640.0);
         ui.label(theme::bold(format!("Readings from {}", draft.file), 20.0));
         ui.label(theme::soft(format!("Recognised: {}.", draft.readings.recognised.in_words())));

@@ -6,11 +6,11 @@ use super::files::Purpose;
 use super::handover::Form;
 use super::keep::{KeepQuestion, keep_question_ui};
 use super::theme;
-use super::widgets::primary;
+use super::widgets::{page_over, primary};
 use crate::cli::Failure;
 use crate::file::Listed;
 use crate::units::capital;
-use eframe::egui::{self, Key, Modal, Ui};
+use eframe::egui::{self, Key, Ui};
 use std::path::PathBuf;
 
 /// What is on screen.
@@ -93,7 +93,7 @@ impl Next {
 
 /// Draws the question; answers come as effects.
 pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Action>) {
-    let shown = Modal::new(egui::Id::unique("question")).show(ui, |ui| {
+    let shown = page_over(ui, "question").show(ui, |ui| {
         ui.set_width(420.0);
         match question {
             Question::Unsaved { name, then } => {

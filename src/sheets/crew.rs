@@ -1,6 +1,6 @@
 //! Crew cards: for each person, large, their own order of coating and of polishing with the map, and what to watch for.
 
-use super::fit::{Fitting, fit};
+use super::fit::{Fitting, draw, fit};
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Figure, Sheet, Table, TextSize};
 use super::pictures::{own_order, own_polishing};
@@ -33,7 +33,9 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         first.table(polish_list(input, &polishing));
         watch_for(&mut first, polish_cautions(input.job, input.template, input.insight));
         let (scene, title) = own_polishing(input, worker);
-        fit(&mut first, input, &Fitting { scene: &scene, title: &title, badge: 3.6, heights: (52, 96), pages: 1 });
+        let fitting = Fitting { scene: &scene, title: &title, badge: 3.6, heights: (52, 96), pages: 1 };
+        let height = fit(&mut first, input, &fitting);
+        draw(&mut first, input, &fitting, height);
     }
     sheet.blocks.append(&mut first.blocks);
     if !coating.is_empty() {

@@ -1,7 +1,7 @@
 //! How high a picture may be, so that the sheet it stands on ends on the page it should.
 
 use super::input::SheetInput;
-use super::model::{Block, Figure, Sheet};
+use super::model::{Block, Sheet};
 use super::pictures::{drawn, room};
 use crate::scene::MapScene;
 
@@ -20,20 +20,31 @@ pub(super) struct Fitting<'a> {
     pub(super) pages: usize,
 }
 
-/// Puts the picture in the place of the first figure of the sheet, as high as it may be. Answers whether the sheet then ends where it
-/// should; if not, the picture is of its least height.
+/// How high the picture may be in the place of the first figure of the sheet, mm; none where the sheet does not end where it should even
+/// with the least. The sheet has room for it then, with nothing drawn there: see [`draw`].
 ///
-/// Where things stand follows from the room that the picture takes, so it is drawn once, when its size is known.
-pub(super) fn fit(sheet: &mut Sheet, input: &SheetInput<'_>, fitting: &Fitting<'_>) -> bool {
-    let Some(place) = sheet.blocks.iter().position(|b| matches!(b, Block::Figure(_))) else { return true };
+/// Where things stand follows from the room that the picture takes, so it is drawn once, when its size is known. A sheet with a higher
+/// picture never has fewer pages.
+pub(super) fn fit(sheet: &mut Sheet, input: &SheetInput<'_>, fitting: &Fitting<'_>) -> Option<f32> {
+    let place = place(sheet)?;
     let (least, most) = fitting.heights;
-    let mut fits = |height: &u8| {
-        let room: Figure = room(input, fitting.scene, f32::from(*height));
-        sheet.blocks[place] = Block::Figure(room);
+    let heights: Vec<f32> = (least..=most).rev().step_by(STEP).map(f32::from).collect();
+    let mut fits = |height: f32| {
+        sheet.blocks[place] = Block::Figure(room(input, fitting.scene, height));
         sheet.pages(input.options.paper).pages.len() <= fitting.pages
     };
-    let found = (least..=most).rev().step_by(STEP).find(&mut fits);
-    let height = f32::from(found.unwrap_or(least));
-    sheet.blocks[place] = Block::Figure(drawn(input, fitting.scene, fitting.title, height, fitting.badge));
-    found.is_some()
+    let first = heights.partition_point(|height| !fits(*height));
+    heights.get(first).copied()
+}
+
+/// Draws the picture as high as [`fit`] says, or of its least height.
+pub(super) fn draw(sheet: &mut Sheet, input: &SheetInput<'_>, fitting: &Fitting<'_>, height: Option<f32>) {
+    let height = height.unwrap_or(f32::from(fitting.heights.0));
+    if let Some(place) = place(sheet) {
+        sheet.blocks[place] = Block::Figure(drawn(input, fitting.scene, fitting.title, height, fitting.badge));
+    }
+}
+
+fn place(sheet: &Sheet) -> Option<usize> {
+    sheet.blocks.iter().position(|b| matches!(b, Block::Figure(_)))
 }

@@ -3,12 +3,12 @@
 use super::day_support::check_rest;
 use super::pictures::egui_role::{PANEL, TAB};
 use super::{EFFORT, settle};
-use eframe::egui::{self, Role, Vec2};
+use eframe::egui::Role;
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use lapwright::bay::{Board, Event};
 use lapwright::file::{Loaded, RealDisk, SAMPLE, day_path, job_from_text, read_day, read_job, save_job};
-use lapwright::gui::{App, install_theme};
+use lapwright::gui::App;
 use lapwright::job::{Job, Vehicle};
 use lapwright::vehicle::load_embedded;
 use lapwright::work::{DayRun, Effort, HandClock};
@@ -37,16 +37,7 @@ pub(super) fn job_on(template: &str) -> Loaded {
 
 fn open_window(loaded: Loaded, path: Option<PathBuf>, clock: Arc<HandClock>, size: [f32; 2]) -> Harness<'static, App> {
     let effort = Effort { nodes: Some(4_000), ..EFFORT };
-    let mut window = Harness::builder()
-        .with_size(Vec2::from(size))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(40)
-        .with_render_cursor(false)
-        .renderer(super::raster::Raster::default())
-        .build_eframe(move |creation| {
-            install_theme(&creation.egui_ctx);
-            App::with_effort(loaded, path, effort).with_clock(clock)
-        });
+    let mut window = super::window_of(size, move || App::with_effort(loaded, path, effort).with_clock(clock));
     settle(&mut window);
     window
 }

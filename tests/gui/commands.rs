@@ -2,7 +2,7 @@
 
 use super::pictures::egui_role::PANEL;
 use super::scripted::{choose, readings, says};
-use super::{settle, window};
+use super::{labels, settle, window};
 use eframe::egui::{Event, Key, Modifiers, OutputCommand, Role};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
@@ -62,12 +62,7 @@ fn no_two_commands_share_keys_and_the_help_shows_them_all() {
     let mut window = window(SIZE);
     window.key_press(Key::F1);
     window.run();
-    let labels: Vec<String> = window
-        .root()
-        .children_recursive()
-        .filter(|n| n.accesskit_node().role() == Role::Label)
-        .filter_map(|n| n.accesskit_node().value())
-        .collect();
+    let labels = labels(&window);
     for (id, keys) in keys {
         assert!(labels.iter().any(|label| label.split(" or ").any(|part| part == keys)), "{id}: {keys}");
     }

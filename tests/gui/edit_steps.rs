@@ -1,13 +1,12 @@
 //! The steps that tests of vehicles consist of.
 
 use super::pictures::egui_role::PANEL;
-use super::raster::Raster;
 use super::{EFFORT, settle};
-use eframe::egui::{self, Key, Modifiers, Role, Vec2, pos2};
+use eframe::egui::{self, Key, Modifiers, Role, pos2};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use lapwright::file::{Loaded, SAMPLE, Templates, job_from_text};
-use lapwright::gui::{App, install_theme};
+use lapwright::gui::App;
 use lapwright::job::Job;
 use lapwright::vehicle::Template;
 use std::path::Path;
@@ -20,16 +19,8 @@ pub(super) fn window(folder: &Path) -> Harness<'static, App> {
 
 pub(super) fn window_on(loaded: Loaded, folder: &Path) -> Harness<'static, App> {
     let templates = Templates::in_folder(folder);
-    let mut window = Harness::builder()
-        .with_size(Vec2::from([1280.0, 800.0]))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(40)
-        .with_render_cursor(false)
-        .renderer(Raster::default())
-        .build_eframe(|creation| {
-            install_theme(&creation.egui_ctx);
-            App::with_effort(loaded, None, EFFORT).with_templates(templates)
-        });
+    let app = move || App::with_effort(loaded, None, EFFORT).with_templates(templates);
+    let mut window = super::window_of([1280.0, 800.0], app);
     settle(&mut window);
     open_workspace(&mut window, "Job");
     window

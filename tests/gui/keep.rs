@@ -2,13 +2,13 @@
 
 use super::scripted::{choose, readings, says};
 use super::{EFFORT, settle};
-use eframe::egui::{self, Key, Modifiers, Role, Vec2};
+use eframe::egui::{self, Key, Modifiers, Role};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use lapwright::file::{
     Disk, Fault, Fingerprint, RealDisk, SAMPLE, Templates, job_from_text, job_to_text, journal_of, read_job, save_job,
 };
-use lapwright::gui::{App, install_theme};
+use lapwright::gui::App;
 use lapwright::job::Job;
 use lapwright::work::{Clock, HandClock, Shelf};
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -96,16 +96,7 @@ fn copy(from: &Path, to: &Path) {
 }
 
 fn window(app: impl FnOnce() -> App + 'static) -> Window {
-    let mut window = Harness::builder()
-        .with_size(Vec2::new(1280.0, 800.0))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(40)
-        .with_render_cursor(false)
-        .renderer(super::raster::Raster::default())
-        .build_eframe(move |creation| {
-            install_theme(&creation.egui_ctx);
-            app()
-        });
+    let mut window = super::window_of([1280.0, 800.0], app);
     settle(&mut window);
     window
 }

@@ -32,8 +32,9 @@ mod scripted;
 mod sheets;
 mod tagging;
 
-use eframe::egui::{self, Vec2};
+use eframe::egui::{self, Role, Vec2};
 use egui_kittest::Harness;
+use egui_kittest::kittest::NodeT;
 use lapwright::file::{Loaded, SAMPLE, job_from_text};
 use lapwright::gui::{App, install_theme};
 use lapwright::work::Effort;
@@ -51,6 +52,11 @@ fn window(size: [f32; 2]) -> Harness<'static, App> {
 
 /// A window on a job, drawn once.
 fn window_on(loaded: Loaded, effort: Effort, size: [f32; 2]) -> Harness<'static, App> {
+    window_of(size, move || App::with_effort(loaded, None, effort))
+}
+
+/// A window of one's own making, drawn once.
+fn window_of(size: [f32; 2], app: impl FnOnce() -> App + 'static) -> Harness<'static, App> {
     Harness::builder()
         .with_size(Vec2::from(size))
         .with_theme(egui::Theme::Light)
@@ -59,8 +65,14 @@ fn window_on(loaded: Loaded, effort: Effort, size: [f32; 2]) -> Harness<'static,
         .renderer(Raster::default())
         .build_eframe(move |creation| {
             install_theme(&creation.egui_ctx);
-            App::with_effort(loaded, None, effort)
+            app()
         })
+}
+
+/// Every label of a window, in the order of reading.
+fn labels(window: &Harness<'_, App>) -> Vec<String> {
+    let nodes = window.root().children_recursive();
+    nodes.filter(|n| n.accesskit_node().role() == Role::Label).filter_map(|n| n.accesskit_node().value()).collect()
 }
 
 /// Runs frames until the order of the job as it is has been planned.

@@ -2,13 +2,12 @@
 
 use super::commands::{run_command, tells};
 use super::scripted::{choose, says, unfold};
-use super::{EFFORT, settle};
-use crate::raster::Raster;
-use eframe::egui::{self, Key, Modifiers, Role, Vec2};
+use super::{EFFORT, labels, settle, window_of};
+use eframe::egui::{self, Key, Modifiers, Role};
 use egui_kittest::Harness;
 use egui_kittest::kittest::{NodeT, Queryable};
 use lapwright::file::{Places, SAMPLE, job_from_text};
-use lapwright::gui::{App, install_theme};
+use lapwright::gui::App;
 use std::path::Path;
 
 const SIZE: [f32; 2] = [1280.0, 800.0];
@@ -16,16 +15,8 @@ const SIZE: [f32; 2] = [1280.0, 800.0];
 /// A window of somebody whose things lie below a folder.
 pub(super) fn at_home(folder: &Path) -> Harness<'static, App> {
     let places = Places::below(folder);
-    Harness::builder()
-        .with_size(Vec2::from(SIZE))
-        .with_theme(egui::Theme::Light)
-        .with_max_steps(40)
-        .with_render_cursor(false)
-        .renderer(Raster::default())
-        .build_eframe(move |creation| {
-            install_theme(&creation.egui_ctx);
-            App::with_effort(job_from_text("the sample", SAMPLE).unwrap(), None, EFFORT).with_home(places)
-        })
+    let sample = job_from_text("the sample", SAMPLE).unwrap();
+    window_of(SIZE, move || App::with_effort(sample, None, EFFORT).with_home(places))
 }
 
 fn kept(folder: &Path) -> String {
@@ -84,12 +75,7 @@ fn film_in_mil_is_shown_and_typed_everywhere_and_the_job_keeps_micrometres() {
 
 /// The large number above a name.
 fn choose_number(window: &Harness<'_, App>, name: &str) -> f64 {
-    let labels: Vec<String> = window
-        .root()
-        .children_recursive()
-        .filter(|n| n.accesskit_node().role() == Role::Label)
-        .filter_map(|n| n.accesskit_node().value())
-        .collect();
+    let labels = labels(window);
     let at = labels.iter().position(|label| label == name).unwrap_or_else(|| panic!("{name}: {labels:?}"));
     labels[at - 1].parse().unwrap()
 }

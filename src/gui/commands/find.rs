@@ -4,8 +4,9 @@ use super::{WindowCommand, all};
 use crate::gui::action::{Action, Effect, Model, ViewChange};
 use crate::gui::home::HomeWish;
 use crate::gui::theme;
+use crate::gui::widgets::page_over;
 use crate::vehicle::PanelId;
-use eframe::egui::{self, EventFilter, FontId, Key, Modal, RichText, Sense, Stroke, Ui, vec2};
+use eframe::egui::{self, EventFilter, FontId, Key, RichText, Sense, Stroke, Ui, vec2};
 use std::path::PathBuf;
 
 /// What is typed, and the line that Enter takes.
@@ -37,7 +38,7 @@ const ROW: f32 = 44.0;
 
 /// Draws the search.
 pub(in crate::gui) fn find_ui(ui: &mut Ui, m: &Model<'_>, find: &mut Find, out: &mut Vec<Action>) {
-    let shown = Modal::new(egui::Id::unique("find")).show(ui, |ui| {
+    let shown = page_over(ui, "find").show(ui, |ui| {
         ui.set_width(560.0);
         let name = ui.label(theme::bold("Find a command, a panel or a recent job", 16.0));
         let before = find.words.clone();
@@ -190,7 +191,8 @@ fn turns(m: &Model<'_>, panel: &PanelId) -> String {
 pub(in crate::gui) fn find_button(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let Some(command) = super::by_id("find") else { return };
     let p = theme::of(ui.ctx());
-    let text = RichText::new(format!("{}  {}", command.name, command.keys_in_words())).color(p.ink_soft);
+    // Short, so that the bar has room for what the job is called.
+    let text = RichText::new("Find…").color(p.ink_soft);
     let response = ui.add(egui::Button::new(text)).on_hover_text(command.hint());
     if response.accessible_name(command.name).clicked() {
         out.push((command.wish)(m));

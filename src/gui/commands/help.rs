@@ -6,14 +6,14 @@ use crate::gui::action::{Action, Model};
 use crate::gui::home::HomeWish;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
-use crate::gui::widgets::section;
+use crate::gui::widgets::{page_over, section};
 use crate::insight::cautions;
-use eframe::egui::{self, Modal, RichText, Ui};
+use eframe::egui::{self, RichText, Ui};
 
 /// Draws the help.
 pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let room = ui.ctx().content_rect().size();
-    let shown = Modal::new(egui::Id::unique("help")).show(ui, |ui| {
+    let shown = page_over(ui, "help").show(ui, |ui| {
         let width = 760.0_f32.min(room.x - 96.0);
         ui.set_width(width);
         ui.horizontal(|ui| {

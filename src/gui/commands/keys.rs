@@ -7,6 +7,10 @@ use eframe::egui::{Event, Key, KeyboardShortcut, Modifiers, Ui};
 
 /// Pushes the wishes of the commands that were pressed. While somebody types into a field, keys that a field uses itself are its own.
 pub(in crate::gui) fn pressed(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+    let counts = |event: &Event| matches!(event, Event::Key { pressed: true, .. } | Event::Copy | Event::Paste(_));
+    if !ui.input(|i| i.events.iter().any(counts)) {
+        return;
+    }
     let typing = ui.text_edit_focused();
     let mut keys: Vec<(KeyboardShortcut, &WindowCommand)> =
         all().flat_map(|command| command.keys.iter().map(move |keys| (*keys, command))).collect();

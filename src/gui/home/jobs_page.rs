@@ -4,8 +4,8 @@ use super::HomeWish;
 use crate::file::{JobHead, history_of, matching};
 use crate::gui::action::{Action, Effect, Model};
 use crate::gui::theme;
-use crate::gui::widgets::primary;
-use eframe::egui::{self, Align2, EventFilter, FontId, Key, Modal, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
+use crate::gui::widgets::{page_over, primary};
+use eframe::egui::{self, Align2, EventFilter, FontId, Key, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 use std::path::PathBuf;
 
 /// What is looked for, and what was found.
@@ -50,7 +50,7 @@ const COLUMNS: [(&str, f32); 5] =
 /// Draws the page.
 pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut Vec<Action>) {
     let room = ui.ctx().content_rect().size();
-    let shown = Modal::new(egui::Id::unique("jobs")).show(ui, |ui| {
+    let shown = page_over(ui, "jobs").show(ui, |ui| {
         ui.set_width((room.x - 96.0).min(1040.0));
         head(ui, m, page);
         folder(ui, m, page, out);

@@ -5,15 +5,15 @@ use super::{HomeWish, Preferences};
 use crate::geometry::Orientation;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Theme};
-use crate::gui::widgets::{choice, primary, section};
+use crate::gui::widgets::{choice, page_over, primary, section};
 use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
-use eframe::egui::{self, Modal, Ui};
+use eframe::egui::{self, Ui};
 
 /// Draws the page.
 pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let room = ui.ctx().content_rect().height();
-    let shown = Modal::new(egui::Id::unique("preferences")).show(ui, |ui| {
+    let shown = page_over(ui, "preferences").show(ui, |ui| {
         ui.set_width(440.0);
         ui.label(theme::bold("Preferences", 20.0));
         ui.label(theme::soft("Each takes effect at once and is kept on this computer."));

@@ -4,18 +4,20 @@ use super::HomeWish;
 use super::table::panels_table;
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::{primary, units_of};
-use eframe::egui::{self, Align2, FontId, Modal, Rect, Sense, Stroke, Ui, pos2, vec2};
+use crate::gui::widgets::{page_over, primary, units_of};
+use eframe::egui::{self, Align, FontId, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 const ROW: f32 = 26.0;
 /// Shares of the width, one for each column of the table.
-const SHARES: [f32; 11] = [0.15, 0.10, 0.08, 0.08, 0.065, 0.075, 0.075, 0.09, 0.11, 0.065, 0.11];
+const SHARES: [f32; 11] = [0.15, 0.08, 0.08, 0.08, 0.065, 0.075, 0.085, 0.09, 0.11, 0.065, 0.12];
+/// Columns of figures, which stand at the right.
+const FIGURES: [usize; 7] = [2, 3, 4, 5, 6, 7, 9];
 
 /// Draws the page. A row that is pressed chooses its panel.
 pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let room = ui.ctx().content_rect().size();
     let table = panels_table(units_of(ui.ctx()), m);
-    let shown = Modal::new(egui::Id::unique("table")).show(ui, |ui| {
+    let shown = page_over(ui, "table").show(ui, |ui| {
         ui.set_width((room.x - 64.0).min(1180.0));
         ui.label(theme::bold("Everything that the map shows", 20.0));
         let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), 2.0 * ROW), Sense::hover());
@@ -54,22 +56,24 @@ pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
 }
 
-fn cells(area: Rect) -> impl Iterator<Item = Rect> {
+/// Where each cell of a row is, and on which side its text stands.
+fn cells(area: Rect) -> impl Iterator<Item = (Rect, Align)> {
     let mut left = area.left() + 4.0;
-    SHARES.iter().map(move |share| {
-        let cell = Rect::from_min_size(pos2(left, area.top()), vec2(area.width() * share - 6.0, area.height()));
+    SHARES.iter().enumerate().map(move |(column, share)| {
+        let cell = Rect::from_min_size(pos2(left, area.top()), vec2(area.width() * share - 20.0, area.height()));
         left += area.width() * share;
-        cell
+        (cell, if FIGURES.contains(&column) { Align::Max } else { Align::Min })
     })
 }
 
-fn put(ui: &Ui, cell: Rect, text: &str, size: f32, ink: egui::Color32, rows: usize) {
+fn put(ui: &Ui, (cell, side): (Rect, Align), text: &str, size: f32, ink: egui::Color32, rows: usize) {
     let mut line = egui::text::LayoutJob::simple(text.to_owned(), FontId::proportional(size), ink, cell.width());
     line.wrap.max_rows = rows;
     line.wrap.break_anywhere = false;
+    line.halign = side;
     let galley = ui.painter().layout_job(line);
-    let at = Align2::LEFT_CENTER.anchor_size(cell.left_center(), galley.size());
-    ui.painter().galley(at.min, galley, ink);
+    let x = if side == Align::Max { cell.right() } else { cell.left() };
+    ui.painter().galley(pos2(x, cell.center().y - galley.size().y / 2.0), galley, ink);
 }
 
 fn head(ui: &Ui, area: Rect, heads: &[String]) {

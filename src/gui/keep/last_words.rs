@@ -11,7 +11,10 @@ pub(in crate::gui) struct LastWords(Arc<Mutex<Option<PathBuf>>>);
 impl LastWords {
     /// Notes where the unsaved state is; none while nothing is unsaved.
     pub(super) fn note(&self, journal: Option<&Path>) {
-        *self.0.lock().unwrap_or_else(PoisonError::into_inner) = journal.map(Path::to_owned);
+        let mut noted = self.0.lock().unwrap_or_else(PoisonError::into_inner);
+        if noted.as_deref() != journal {
+            *noted = journal.map(Path::to_owned);
+        }
     }
 
     /// What is said; `cause` is what the panic said.

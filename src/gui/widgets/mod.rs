@@ -42,6 +42,11 @@ pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>)
     });
 }
 
+/// A page that lies over the window, with room round what it holds.
+pub(super) fn page_over(ui: &Ui, name: &str) -> egui::Modal {
+    egui::Modal::new(egui::Id::unique(name)).frame(egui::Frame::popup(ui.style()).inner_margin(20))
+}
+
 /// The one button of a screen that matters most.
 pub(super) fn primary(ui: &mut Ui, text: &str) -> egui::Response {
     let p = theme::of(ui.ctx());

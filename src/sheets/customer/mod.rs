@@ -6,7 +6,7 @@ mod found;
 mod stays;
 
 use super::calendar::care;
-use super::fit::{Fitting, fit};
+use super::fit::{Fitting, draw, fit};
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Figure, Sheet, Table, TextSize};
 use crate::coat::DROPPINGS_ADVICE;
@@ -27,11 +27,14 @@ const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
     let (title, scene) = picture(input);
     let mut sheet = with(input, Figure::default());
-    let fitting = Fitting { scene: &scene, title, badge: 2.7, heights: (64, 124), pages: 2 };
-    sheet.dense = !fit(&mut sheet, input, &fitting);
-    if sheet.dense {
-        fit(&mut sheet, input, &Fitting { heights: (52, 124), ..fitting });
+    let mut fitting = Fitting { scene: &scene, title, badge: 2.7, heights: (64, 124), pages: 2 };
+    let mut height = fit(&mut sheet, input, &fitting);
+    if height.is_none() {
+        sheet.dense = true;
+        fitting.heights.0 = 52;
+        height = fit(&mut sheet, input, &fitting);
     }
+    draw(&mut sheet, input, &fitting, height);
     sheet
 }
 

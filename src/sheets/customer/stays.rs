@@ -42,6 +42,6 @@ fn why(kind: DefectKind, outcome: Outcome, left: bool) -> Option<&'static str> {
         (Treatment::Decontaminate, _) | (_, Outcome::Goes) => return None,
         (_, Outcome::Stays) if left => "Not polished: too little paint to be sure of, or none was read.",
         (_, Outcome::Stays) => "Deeper than is safe to polish out; painting would help.",
-        (_, Outcome::Fades { .. }) => "It becomes fainter; all of it would cost too much clear coat.",
+        (_, Outcome::Fades { .. }) => "It gets fainter; the rest would cost too much clear coat.",
     })
 }
