@@ -8,24 +8,25 @@
 //!
 //! | layer | module | answers |
 //! | --- | --- | --- |
-//! | 0 | [`units`] | what is a thickness, a temperature, a time |
-//! | 0 | [`finding`] | what a check has to say |
-//! | 1 | [`geometry`] | where is a panel on the map, and what is under the pointer |
-//! | 1 | [`measure`] | how thick is the film, and how sure is that |
-//! | 1 | [`coat`] | is the air right, and how long may a coating wait |
-//! | 1 | [`crew`] | who does what, when, and never in each other's way |
-//! | 2 | [`bay`] | what really happened, and what comes next |
-//! | 2 | [`polish`] | what may go, what must go, what will be done |
-//! | 2 | [`vehicle`] | which panels there are, where one stands to reach them |
-//! | 3 | [`job`] | the document, its commands, undo |
-//! | 4 | [`insight`] | everything computed from a job |
-//! | 4 | [`mod@file`] | jobs on disk, what learners have done |
-//! | 5 | [`practice`] | what an apprentice lays, what is wrong with it, how near to the best it is |
-//! | 5 | [`scene`] | the map and the time chart as shapes with a meaning |
-//! | 6 | [`sheets`] | the customer sheet, crew cards and the record, as PDF, HTML, SVG, PNG |
-//! | 7 | [`work`] | named background threads |
-//! | 8 | [`cli`] | the command line |
-//! | 9 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
+//! | 0 | [`words`] | what the program says, in each language |
+//! | 1 | [`units`] | what is a thickness, a temperature, a time |
+//! | 1 | [`finding`] | what a check has to say |
+//! | 2 | [`geometry`] | where is a panel on the map, and what is under the pointer |
+//! | 2 | [`measure`] | how thick is the film, and how sure is that |
+//! | 2 | [`coat`] | is the air right, and how long may a coating wait |
+//! | 2 | [`crew`] | who does what, when, and never in each other's way |
+//! | 3 | [`bay`] | what really happened, and what comes next |
+//! | 3 | [`polish`] | what may go, what must go, what will be done |
+//! | 3 | [`vehicle`] | which panels there are, where one stands to reach them |
+//! | 4 | [`job`] | the document, its commands, undo |
+//! | 5 | [`insight`] | everything computed from a job |
+//! | 5 | [`mod@file`] | jobs on disk, what learners have done |
+//! | 6 | [`practice`] | what an apprentice lays, what is wrong with it, how near to the best it is |
+//! | 6 | [`scene`] | the map and the time chart as shapes with a meaning |
+//! | 7 | [`sheets`] | the customer sheet, crew cards and the record, as PDF, HTML, SVG, PNG |
+//! | 8 | [`work`] | named background threads |
+//! | 9 | [`cli`] | the command line |
+//! | 10 | `gui` | the window (feature `gui`); without a display it hands over to the command line |
 
 pub mod bay;
 pub mod cli;
@@ -45,4 +46,5 @@ pub mod scene;
 pub mod sheets;
 pub mod units;
 pub mod vehicle;
+pub mod words;
 pub mod work;

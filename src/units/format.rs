@@ -31,7 +31,7 @@ pub fn listed<S: AsRef<str>>(names: &[S]) -> String {
     match names.as_slice() {
         [] => String::new(),
         [one] => (*one).to_owned(),
-        [most @ .., last] => format!("{} and {last}", most.join(", ")),
+        [most @ .., last] => crate::say!("common-listed", most = most.join(", "), last = *last),
     }
 }
 

@@ -1,5 +1,6 @@
 //! The quantity types themselves.
 
+use crate::words::{decimal, shortest};
 use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 use std::fmt;
@@ -80,10 +81,8 @@ macro_rules! quantity {
         impl fmt::Display for $name {
             /// Number, a thin no-break space, unit; `{:.1}` sets the decimals.
             fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-                match f.precision() {
-                    Some(p) => write!(f, "{:.p$}\u{202f}{}", self.0, $unit),
-                    None => write!(f, "{}\u{202f}{}", self.0, $unit),
-                }
+                let number = f.precision().map_or_else(|| shortest(self.0), |places| decimal(self.0, places));
+                write!(f, "{number}\u{202f}{}", $unit)
             }
         }
         impl TryFrom<f64> for $name {

@@ -5,6 +5,7 @@
 //! figure without a unit keeps its value, unless it is joined to one that has a unit by a word such as "to" or "and".
 
 use super::{Micrometres, ThicknessUnit, UM_PER_MIL, number};
+use crate::words::{decimal, decimal_sign, shortest};
 use serde::{Deserialize, Serialize};
 use std::borrow::Cow;
 
@@ -85,7 +86,7 @@ impl Conversion {
     /// A kept value as a number without its unit.
     pub fn number(&self, kept: f64, decimals: usize) -> String {
         let places = self.decimals(decimals);
-        format!("{:.places$}", self.shown(kept))
+        decimal(self.shown(kept), places)
     }
 
     /// Every figure of a text that has no units in it, such as a label on the map.
@@ -93,7 +94,9 @@ impl Conversion {
         let mut said = String::new();
         let mut rest = text;
         while let Some(at) = rest.find(|c: char| c.is_ascii_digit()) {
-            let end = rest[at..].find(|c: char| !c.is_ascii_digit() && c != '.').map_or(rest.len(), |e| at + e);
+            let end = rest[at..].find(|c: char| !is_figure(c)).map_or(rest.len(), |e| at + e);
+            // A sign at the end is one of the sentence.
+            let end = at + rest[at..end].trim_end_matches(decimal_sign()).len();
             let from = with_sign(rest, at);
             said.push_str(&rest[..from]);
             said.push_str(&self.figure(&rest[from..end]));
@@ -104,7 +107,7 @@ impl Conversion {
     }
 
     fn figure(&self, text: &str) -> String {
-        let decimals = text.split_once('.').map_or(0, |(_, after)| after.len());
+        let decimals = text.split_once(decimal_sign()).map_or(0, |(_, after)| after.len());
         number(&text.replace('\u{2212}', "-")).map_or_else(|| text.to_owned(), |kept| self.number(kept, decimals))
     }
 }
@@ -129,13 +132,13 @@ impl ShownUnits {
 
     /// A kept value without its unit.
     pub fn number(self, kept: f64, unit: &str, decimals: usize) -> String {
-        self.conversion(unit).map_or_else(|| format!("{kept:.decimals$}"), |c| c.number(kept, decimals))
+        self.conversion(unit).map_or_else(|| decimal(kept, decimals), |c| c.number(kept, decimals))
     }
 
     /// A reading as the gauge showed it: all decimals of micrometres, two of mil.
     pub fn as_read(self, reading: Micrometres) -> String {
         match self.film {
-            ThicknessUnit::Um => reading.um().to_string(),
+            ThicknessUnit::Um => shortest(reading.um()),
             ThicknessUnit::Mil => self.number(reading.um(), Micrometres::UNIT, 1),
         }
     }
@@ -168,7 +171,16 @@ impl ShownUnits {
 /// Blanks between a figure and its unit.
 const GAPS: [char; 3] = ['\u{202f}', '\u{a0}', ' '];
 /// What joins a figure to one that has a unit.
-const JOINED: [&str; 7] = [" to ", " and ", " or ", " instead of ", "\u{2013}", " \u{b1} ", " of "];
+const JOINED: [&str; 18] = [
+    " to ", " and ", " or ", " instead of ", " of ", // English
+    " bis ", " und ", " oder ", " statt ", " von ", // German
+    " a ", " y ", " o ", " u ", " en vez de ", " de ", // Spanish
+    "\u{2013}", " \u{b1} ",
+];
+
+fn is_figure(c: char) -> bool {
+    c.is_ascii_digit() || c == decimal_sign()
+}
 
 fn turned(text: &str, unit: &str, conversion: &Conversion) -> String {
     let mut said = String::new();
@@ -203,7 +215,6 @@ fn with_sign(text: &str, digits: usize) -> usize {
 
 /// Where the figures that a unit belongs to begin, in the text before it.
 fn figures_before(text: &str) -> Option<usize> {
-    let is_figure = |c: char| c.is_ascii_digit() || c == '.';
     let mut begin = None;
     let mut rest = text.trim_end_matches(GAPS);
     if rest.len() == text.len() {

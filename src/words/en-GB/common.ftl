@@ -1,0 +1,17 @@
+# Words that many places share.
+common-cancel = Cancel
+common-close = Close
+common-save = Save
+common-open = Open
+common-delete = Delete
+common-done = Done
+common-back = Back
+common-next = Next
+common-yes = Yes
+common-no = No
+common-none = none
+common-left = left
+common-right = right
+# Names as they stand in a sentence: "a, b and c"; $most is "a, b".
+common-listed = { $most } and { $last }
+common-not-reviewed = not reviewed
