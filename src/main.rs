@@ -1,9 +1,11 @@
 //! The `lapwright` program: understands the command line and hands over to the command line or the window.
 
 use lapwright::cli::{self, Output, ParseEnd};
+use lapwright::words::{Language, set_language};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
+    set_language(Language::of_environment(|name| std::env::var(name).ok()));
     let mut data = std::io::stdout().lock();
     let mut notes = std::io::stderr().lock();
     let mut out = Output { data: &mut data, notes: &mut notes };

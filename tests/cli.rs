@@ -20,6 +20,7 @@ fn lapwright(arguments: &[&str]) -> Command {
     for variable in ["DISPLAY", "WAYLAND_DISPLAY", "WAYLAND_SOCKET", "RUST_BACKTRACE", "RUST_LOG"] {
         command.env_remove(variable);
     }
+    command.env("LC_ALL", "C");
     command
 }
 

@@ -3,13 +3,19 @@
 use super::{Exit, Failure, Output, args, open};
 use crate::insight::{Insight, PlanReport, PolishingReport, crew_problem, polish_work, report};
 use crate::units::{clock, minutes};
+use crate::words::{Language, language, within};
 use crate::work::{Effort, Task, find_order, find_task};
 use std::io::Write;
 use std::sync::Arc;
 use std::sync::atomic::AtomicBool;
 
-/// Plans a job and prints it as text or JSON.
+/// Plans a job and prints it as text or JSON; JSON is for other programs, so its texts are always the same English.
 pub(super) fn run(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failure> {
+    let language = if args.json { Language::British } else { language() };
+    within(language, || plan(args, out))
+}
+
+fn plan(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let loaded = open(args.job.as_deref())?;
     let insight = Insight::new(&loaded.job, &loaded.template);
     let problem = Arc::new(crew_problem(&loaded.job, &loaded.template, &insight));

@@ -53,6 +53,7 @@ use crate::job::{Job, PanelRecord};
 use crate::measure::MeasuredRemoval;
 use crate::polish::{Budget, Learned, SeamDifference};
 use crate::vehicle::Template;
+use crate::words::{Language, language};
 use after::over_vehicle;
 use common::Common;
 use neighbours::differences;
@@ -77,6 +78,8 @@ pub struct Insight {
     common: Common,
     job: Arc<Job>,
     template: Arc<Template>,
+    /// The language of its texts.
+    language: Language,
     worked_out: usize,
 }
 
@@ -87,6 +90,7 @@ impl Insight {
         let panels: Vec<_> = (0..template.panels.len()).map(|i| PanelInsight::new(job, template, i, &common)).collect();
         Self {
             worked_out: panels.len(),
+            language: language(),
             points: open_points(job, template, &panels, &common),
             removal: over_vehicle(job, template, &panels, &common.suspects),
             differences: differences(template, &panels),
@@ -101,10 +105,11 @@ impl Insight {
 
     /// Brings the results up to a changed job; says how many panels were worked out anew.
     pub fn refresh(&mut self, job: &Arc<Job>, template: &Arc<Template>) -> usize {
-        if Arc::ptr_eq(&self.job, job) && Arc::ptr_eq(&self.template, template) {
+        let same_language = self.language == language();
+        if Arc::ptr_eq(&self.job, job) && Arc::ptr_eq(&self.template, template) && same_language {
             return 0;
         }
-        if !Arc::ptr_eq(&self.template, template) || !same_settings(&self.job, job) {
+        if !Arc::ptr_eq(&self.template, template) || !same_settings(&self.job, job) || !same_language {
             *self = Self::new(job, template);
             return self.worked_out;
         }

@@ -102,6 +102,12 @@ pub fn within<T>(language: Language, work: impl FnOnce() -> T) -> T {
     work()
 }
 
+/// Work for another thread, to be done there in the language of this one.
+pub fn taking_along<T>(work: impl FnOnce() -> T) -> impl FnOnce() -> T {
+    let here = language();
+    move || within(here, work)
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -125,5 +131,11 @@ mod tests {
         let caught = std::panic::catch_unwind(|| within(Language::Spanish, || panic!("on purpose")));
         assert!(caught.is_err());
         assert_eq!(language(), Language::British);
+    }
+
+    #[test]
+    fn a_thread_takes_the_language_along() {
+        let there = within(Language::German, || std::thread::spawn(taking_along(language)));
+        assert_eq!(there.join().unwrap(), Language::German);
     }
 }

@@ -19,7 +19,7 @@ mod stretched;
 pub use catalogue::{Text, keys, text_in, variables};
 pub use figures::{decimal, decimal_sign, localised, shortest};
 pub use fluent_bundle::FluentValue;
-pub use language::{Language, language, set_language, within};
+pub use language::{Language, language, set_language, taking_along, within};
 
 use fluent_bundle::FluentArgs;
 

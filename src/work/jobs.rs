@@ -1,6 +1,7 @@
 //! Looking through a folder of jobs in the background: the first time it has to read every file.
 
 use crate::file::{FolderOfJobs, Listing, Reading, RealDisk};
+use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -34,7 +35,7 @@ impl JobsRun {
         let (send, messages) = sync_channel(64);
         let stop = Arc::new(AtomicBool::new(false));
         let stopped = Arc::clone(&stop);
-        thread::Builder::new().name("list-jobs".to_owned()).spawn(move || {
+        thread::Builder::new().name("list-jobs".to_owned()).spawn(taking_along(move || {
             let mut read = 0;
             let mut go_on = |reading: Reading| {
                 read += 1;
@@ -47,7 +48,7 @@ impl JobsRun {
             // A window that is gone needs no answer.
             drop(send.send(Message::Listed(listed)));
             waker.wake_by_ref();
-        })?;
+        }))?;
         Ok(Self { messages, stop, reading: Reading::default() })
     }
 

@@ -3,6 +3,7 @@
 
 use crate::file::{Disk, JournalHead, remove_journal, save_photo, write_journal};
 use crate::job::{Job, PhotoId};
+use crate::words::taking_along;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Condvar, Mutex, MutexGuard, PoisonError};
@@ -88,7 +89,9 @@ impl JournalRun {
         let shared = Arc::<Shared>::default();
         let target = Target { disk, journal, beside, pause, waker };
         let theirs = Arc::clone(&shared);
-        let thread = thread::Builder::new().name("write-journal".to_owned()).spawn(move || target.work(&theirs))?;
+        let thread = thread::Builder::new()
+            .name("write-journal".to_owned())
+            .spawn(taking_along(move || target.work(&theirs)))?;
         Ok(Self { shared, thread: Some(thread) })
     }
 

@@ -2,6 +2,7 @@
 
 use super::journal::said;
 use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, take_picture};
+use crate::words::taking_along;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -22,7 +23,7 @@ impl PictureRun {
     /// What the system says when it has no thread to give.
     pub fn start(disk: Arc<dyn Disk>, files: Vec<PathBuf>, waker: Waker) -> std::io::Result<Self> {
         let (send, messages) = sync_channel(4);
-        thread::Builder::new().name("take-pictures".to_owned()).spawn(move || {
+        thread::Builder::new().name("take-pictures".to_owned()).spawn(taking_along(move || {
             for file in files {
                 let taken = catch_unwind(AssertUnwindSafe(|| take(&*disk, &file)))
                     .unwrap_or_else(|cause| Err(format!("the program made a mistake with it: {}", said(&*cause))));
@@ -34,7 +35,7 @@ impl PictureRun {
             }
             drop(send);
             waker.wake_by_ref();
-        })?;
+        }))?;
         Ok(Self { messages })
     }
 

@@ -5,6 +5,7 @@ use crate::crew::Limits;
 use crate::job::Job;
 use crate::practice::{Exercise, NextRound, PolishRound, Setup, next_rounds, polish_rounds, prepare};
 use crate::vehicle::{Naming, Template};
+use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -66,11 +67,11 @@ impl PracticeRun {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, answer) = sync_channel(1);
         let stopped = Arc::clone(&stop);
-        thread::Builder::new().name("make-exercise".to_owned()).spawn(move || {
+        thread::Builder::new().name("make-exercise".to_owned()).spawn(taking_along(move || {
             // A reader that is gone wants no answer.
             drop(send.send(made(&base, &template, &ask, effort, &stopped)));
             waker.wake();
-        })?;
+        }))?;
         Ok(Self { stop, answer })
     }
 

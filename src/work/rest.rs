@@ -1,6 +1,7 @@
 //! Planning what is left of a day, in the background.
 
 use crate::crew::{Control, Limits, PlanRow, ProblemSpec, Replanned, Schedule, SoFar, replan, rest_of};
+use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -51,7 +52,7 @@ impl RestRun {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, answer) = sync_channel(1);
         let control = Deadline { started: Instant::now(), stop: Arc::clone(&stop) };
-        thread::Builder::new().name("plan-rest".to_owned()).spawn(move || {
+        thread::Builder::new().name("plan-rest".to_owned()).spawn(taking_along(move || {
             let found = match replan(&rest_of(&problem, &so_far), &known, &REST_LIMITS, &control) {
                 Ok(Some(rest)) => RestAnswer::Planned(Box::new(rest), control.started.elapsed()),
                 Ok(None) => RestAnswer::None("no order of what is left keeps the rules".to_owned()),
@@ -60,7 +61,7 @@ impl RestRun {
             // A reader that is gone wants no answer.
             drop(send.send(found));
             waker.wake();
-        })?;
+        }))?;
         Ok(Self { stop, answer })
     }
 

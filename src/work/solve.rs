@@ -3,6 +3,7 @@
 use super::order::{Effort, Task, find_task};
 use crate::insight::CrewOrder;
 use crate::job::Revision;
+use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -41,7 +42,7 @@ impl SolveRun {
         let stop = Arc::new(AtomicBool::new(false));
         let (send, messages) = sync_channel(64);
         let stopped = Arc::clone(&stop);
-        let thread = thread::Builder::new().name("plan-order".to_owned()).spawn(move || {
+        let thread = thread::Builder::new().name("plan-order".to_owned()).spawn(taking_along(move || {
             let improved = |order| {
                 // A full channel or a reader that is gone both mean: nobody needs this one, a better one follows.
                 drop(send.try_send(Progress::Improved(order)));
@@ -54,7 +55,7 @@ impl SolveRun {
             // The end must arrive, so wait for room; a reader that is gone is fine.
             drop(send.send(end));
             waker.wake_by_ref();
-        })?;
+        }))?;
         Ok(Self { revision, stop, messages, thread: Some(thread) })
     }
 

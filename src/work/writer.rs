@@ -3,6 +3,7 @@
 use super::journal::said;
 use crate::bay::Entry;
 use crate::file::{RealDisk, append_day};
+use crate::words::taking_along;
 use std::collections::VecDeque;
 use std::io;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -27,7 +28,7 @@ impl Writer {
     pub(super) fn start(path: PathBuf, waker: Waker) -> io::Result<Self> {
         let (entries, to_write) = sync_channel::<Entry>(ROOM);
         let (say, written) = sync_channel(ROOM);
-        thread::Builder::new().name("write-day".to_owned()).spawn(move || {
+        thread::Builder::new().name("write-day".to_owned()).spawn(taking_along(move || {
             for entry in to_write {
                 let append = || append_day(&RealDisk, &path, &entry);
                 let result = catch_unwind(AssertUnwindSafe(append)).unwrap_or_else(|cause| {
@@ -38,7 +39,7 @@ impl Writer {
                 }
                 waker.wake_by_ref();
             }
-        })?;
+        }))?;
         Ok(Self { entries, written, waiting: VecDeque::new() })
     }
 

@@ -7,7 +7,13 @@ use std::process::{Command, Output};
 
 fn lapwright(words: &[&str], folder: &Path) -> Output {
     let mut command = Command::new(env!("CARGO_BIN_EXE_lapwright"));
-    command.args(words).current_dir(folder).env("XDG_DATA_HOME", folder).output().expect("the program runs")
+    command
+        .args(words)
+        .current_dir(folder)
+        .env("XDG_DATA_HOME", folder)
+        .env("LC_ALL", "C")
+        .output()
+        .expect("the program runs")
 }
 
 fn stderr(output: &Output) -> String {

@@ -9,9 +9,11 @@ use crate::gui::app::App;
 use crate::gui::commands::Find;
 use crate::gui::files::Purpose;
 use crate::gui::handover::{Form, HandoverWish, Which};
+use crate::gui::map::MapCache;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::set_units;
+use crate::words;
 use eframe::egui;
 
 impl App {
@@ -133,6 +135,7 @@ impl App {
             ctx.set_zoom_factor(f32::from(now.scale_pct) / 100.0);
         }
         set_units(ctx, now.units());
+        let language = now.language.unwrap_or(self.home.system);
         if before.is_none_or(|b| b.film != now.film) {
             self.view.entry.unit = now.film;
         }
@@ -142,6 +145,11 @@ impl App {
             if let Some(viewport) = &mut self.view.viewport {
                 viewport.turn(now.front);
             }
+        }
+        if language != words::language() {
+            words::set_language(language);
+            self.cache = MapCache::default();
+            self.refresh(ctx);
         }
     }
 

@@ -25,6 +25,7 @@ pub(super) use wish::{HomeWish, PageKind};
 use super::action::{Action, Model};
 use super::commands::{Find, find_ui, help_ui};
 use crate::file::{Places, RealDisk};
+use crate::words::{Language, language};
 use eframe::egui::Ui;
 use jobs::Jobs;
 use jobs_page::JobsPage;
@@ -46,6 +47,8 @@ pub(super) enum Page {
 pub(super) struct Home {
     pub(super) places: Places,
     pub(super) preferences: Preferences,
+    /// The language that the system asks for.
+    system: Language,
     /// Whether preferences are kept and put to use; tests and pictures say otherwise.
     live: bool,
     pub(super) page: Option<Page>,
@@ -71,6 +74,7 @@ impl Home {
         Self {
             jobs: Jobs::new(preferences.folder_of_jobs.clone(), places.cache.clone()),
             live: true,
+            system: language(),
             places,
             preferences,
             recent,

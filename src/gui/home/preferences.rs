@@ -6,6 +6,7 @@ use crate::gui::theme::Theme;
 use crate::job::{Member, Role};
 use crate::units::{ShownUnits, TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
+use crate::words::Language;
 use serde::{Deserialize, Serialize};
 use std::path::{Path, PathBuf};
 
@@ -20,6 +21,8 @@ pub(in crate::gui) struct Preferences {
     pub(in crate::gui) temperature: TemperatureUnit,
     pub(in crate::gui) volume: VolumeUnit,
     pub(in crate::gui) names: Naming,
+    /// None: what the system says.
+    pub(in crate::gui) language: Option<Language>,
     pub(in crate::gui) theme: Theme,
     /// Size of everything in per cent.
     #[serde(deserialize_with = "scale")]
@@ -43,6 +46,7 @@ impl Default for Preferences {
             temperature: TemperatureUnit::default(),
             volume: VolumeUnit::default(),
             names: Naming::default(),
+            language: None,
             theme: Theme::default(),
             scale_pct: 100,
             large_targets: false,

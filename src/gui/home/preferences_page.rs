@@ -6,8 +6,10 @@ use crate::geometry::Orientation;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Theme};
 use crate::gui::widgets::{choice, page_over, primary, section};
+use crate::say;
 use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
+use crate::words::{Language, language, within};
 use eframe::egui::{self, Ui};
 
 /// Draws the page.
@@ -21,6 +23,7 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
         let height = (room - 220.0).max(160.0);
         egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height.min(520.0)).show(ui, |ui| {
             ui.set_width(424.0);
+            words(ui, &mut wanted);
             units(ui, &mut wanted);
             looks(ui, &mut wanted);
             shop(ui, m, &mut wanted, out);
@@ -51,14 +54,35 @@ fn choose<T: PartialEq + Copy>(ui: &mut Ui, label: &str, field: &mut T, options:
     }
 }
 
+/// Languages are named in themselves, so that somebody who can't read the present one finds theirs.
+fn words(ui: &mut Ui, wanted: &mut Preferences) {
+    ui.add_space(4.0);
+    let system = (None, say!("home-language-system").to_owned());
+    let named = |language: Language| match language.is_reviewed() {
+        true => language.own_name().to_owned(),
+        false => format!("{} ({})", language.own_name(), within(language, || say!("common-not-reviewed"))),
+    };
+    let languages: Vec<_> = std::iter::once(system).chain(Language::ALL.map(|l| (Some(l), named(l)))).collect();
+    if let Some(chosen) = choice(ui, say!("home-language"), wanted.language, &languages) {
+        wanted.language = chosen;
+        match chosen {
+            Some(Language::American) => wanted.names = Naming::Us,
+            Some(Language::British) => wanted.names = Naming::Uk,
+            _ => {}
+        }
+    }
+}
+
 fn units(ui: &mut Ui, wanted: &mut Preferences) {
     section(ui, "Units and names");
     choose(ui, "Film", &mut wanted.film, &[(ThicknessUnit::Um, "µm"), (ThicknessUnit::Mil, "mil")]);
     let temperatures = [(TemperatureUnit::Celsius, "°C"), (TemperatureUnit::Fahrenheit, "°F")];
     choose(ui, "Temperature", &mut wanted.temperature, &temperatures);
     choose(ui, "Amounts", &mut wanted.volume, &[(VolumeUnit::Ml, "ml"), (VolumeUnit::FlOz, "US fl oz")]);
-    let names = [(Naming::Uk, "Bonnet, boot, wing"), (Naming::Us, "Hood, trunk, fender")];
-    choose(ui, "Names of panels", &mut wanted.names, &names);
+    if matches!(language(), Language::British | Language::American) {
+        let names = [(Naming::Uk, "Bonnet, boot, wing"), (Naming::Us, "Hood, trunk, fender")];
+        choose(ui, "Names of panels", &mut wanted.names, &names);
+    }
     ui.label(theme::soft("Files keep µm, °C and ml. What you type is taken in the unit beside the field."));
 }
 

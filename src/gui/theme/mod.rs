@@ -4,6 +4,7 @@ mod palette;
 
 pub(super) use palette::{Palette, defect_class, paper_colour, text_on, worker};
 
+use crate::words::localised;
 use eframe::egui::{
     self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke,
     TextStyle, vec2,
@@ -97,6 +98,9 @@ pub(super) fn soft(text: impl Into<String>) -> RichText {
 /// Sets typeface, sizes and colours of a window.
 pub fn install(ctx: &egui::Context) {
     ctx.set_fonts(fonts());
+    // Numbers of sliders; those of messages go through `words` anyway.
+    let number = |value, decimals| localised(egui::emath::format_with_decimals_in_range(value, decimals));
+    ctx.all_styles_mut(|s| s.number_formatter = egui::style::NumberFormatter::new(number));
     set(ctx, Theme::default());
 }
 

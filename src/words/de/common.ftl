@@ -13,3 +13,8 @@ common-left = links
 common-right = rechts
 common-listed = { $most } und { $last }
 common-not-reviewed = nicht durchgesehen
+common-panels =
+    { $count ->
+        [one] 1 Teil
+       *[other] { $count } Teile
+    }

@@ -1,0 +1,2 @@
+home-language = Sprache
+home-language-system = Wie das System

@@ -15,3 +15,8 @@ common-right = right
 # Names as they stand in a sentence: "a, b and c"; $most is "a, b".
 common-listed = { $most } and { $last }
 common-not-reviewed = not reviewed
+common-panels =
+    { $count ->
+        [one] 1 panel
+       *[other] { $count } panels
+    }

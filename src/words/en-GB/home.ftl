@@ -1,0 +1,2 @@
+home-language = Language
+home-language-system = As the system says

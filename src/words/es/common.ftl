@@ -13,3 +13,8 @@ common-left = izquierda
 common-right = derecha
 common-listed = { $most } y { $last }
 common-not-reviewed = sin revisar
+common-panels =
+    { $count ->
+        [one] 1 panel
+       *[other] { $count } paneles
+    }

@@ -1,0 +1,2 @@
+home-language = Idioma
+home-language-system = Como el sistema
