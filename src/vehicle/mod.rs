@@ -34,7 +34,7 @@ pub use edit::EditError;
 pub use embedded::{Embedded, embedded, load_embedded};
 pub use feature::{Feature, FeatureKind, FeatureShape};
 pub use id::{PanelId, Side};
-pub use names::{Naming, PARTS, PartName};
+pub use names::{Naming, PARTS};
 pub use navigate::Direction;
 pub use panel::{HeightBand, Panel, Skip, Stance, Substrate, Surface};
 pub use read::TemplateError;

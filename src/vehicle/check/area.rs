@@ -35,7 +35,7 @@ pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
                 "correct the area or the drawing",
             ));
         }
-        if names::find(&panel.part).is_none() {
+        if !names::is_known(&panel.part) {
             findings.push(Finding::new(
                 Code::TemplateName,
                 format!("panel \"{}\"", panel.id),
