@@ -4,19 +4,20 @@ use super::curve::MapCurve;
 use super::hit::{Rise, rises};
 use super::label::{self, LabelPlace};
 use super::space::{MapPoint, MapRect};
+use crate::say;
 use lyon::path::Path;
 
 /// Why curves are no outline.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
 pub enum OutlineError {
     /// Nothing to go round.
-    #[error("an outline needs at least one curve")]
+    #[error("{}", say!("vehicle-outline-none"))]
     Empty,
     /// A coordinate is NaN or infinite.
-    #[error("curve {0} of the outline has a coordinate that is not a number")]
+    #[error("{}", say!("vehicle-outline-number", curve = *.0))]
     NotFinite(usize),
     /// A curve does not start where the one before it ends.
-    #[error("the outline is open before curve {0}")]
+    #[error("{}", say!("vehicle-outline-open", curve = *.0))]
     Open(usize),
 }
 

@@ -1,5 +1,6 @@
 //! A day of the calendar.
 
+use crate::say;
 use jiff::civil;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -21,9 +22,9 @@ impl Date {
         let shape = text.len() == 10 && digits(0..4) && digits(5..7) && digits(8..10);
         let shape = shape && text.as_bytes()[4] == b'-' && text.as_bytes()[7] == b'-';
         if !shape {
-            return Err("a day is written as year, month and day, for example 2026-03-14".to_owned());
+            return Err(say!("unit-day-form").to_owned());
         }
-        text.parse().map(Self).map_err(|e: jiff::Error| format!("there is no day {text} ({e})"))
+        text.parse().map(Self).map_err(|e: jiff::Error| say!("unit-no-day", text = text, why = e.to_string()))
     }
 
     /// The day of a year, month and day; none where there is no such day.

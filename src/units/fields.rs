@@ -1,6 +1,8 @@
 //! Doors for bare numbers in files: shares, factors and counts that must be finite and inside their range.
 
 use super::Seconds;
+use crate::say;
+use crate::words::shortest;
 use serde::{Deserialize, Deserializer, de::Error};
 
 /// Whether a value is the one that is meant where nothing is written.
@@ -13,7 +15,12 @@ fn within<'de, D: Deserializer<'de>>(from: D, low: f64, high: f64) -> Result<f64
     if (low..=high).contains(&value) {
         Ok(value)
     } else {
-        Err(D::Error::custom(format!("must be a number from {low} to {high}, not {value}")))
+        Err(D::Error::custom(say!(
+            "unit-number-range",
+            low = shortest(low),
+            high = shortest(high),
+            value = shortest(value)
+        )))
     }
 }
 
@@ -22,7 +29,7 @@ fn count<'de, D: Deserializer<'de>>(from: D, most: u32, what: &str) -> Result<u3
     if (1..=most).contains(&value) {
         Ok(value)
     } else {
-        Err(D::Error::custom(format!("must be from 1 to {most} {what}, not {value}")))
+        Err(D::Error::custom(say!("unit-count-range", most = most, what = what, value = value)))
     }
 }
 
@@ -53,12 +60,12 @@ pub(crate) fn activation<'de, D: Deserializer<'de>>(from: D) -> Result<f64, D::E
 
 /// Passes of a step, 1 to 50.
 pub(crate) fn passes<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
-    count(from, 50, "passes")
+    count(from, 50, say!("unit-passes"))
 }
 
 /// Layers, 1 to 10.
 pub(crate) fn layers<'de, D: Deserializer<'de>>(from: D) -> Result<u32, D::Error> {
-    count(from, 10, "layers")
+    count(from, 10, say!("unit-layers"))
 }
 
 /// Whole seconds from 0 to a year.
@@ -67,6 +74,6 @@ pub(crate) fn seconds<'de, D: Deserializer<'de>>(from: D) -> Result<Seconds, D::
     if (0..=31_622_400).contains(&value) {
         Ok(value)
     } else {
-        Err(D::Error::custom(format!("must be whole seconds from 0 to one year, not {value}")))
+        Err(D::Error::custom(say!("unit-seconds-range", value = value)))
     }
 }

@@ -1,6 +1,8 @@
 //! A time of a day of the calendar, as a clock on the wall shows it.
 
 use super::{Date, Seconds};
+use crate::say;
+use crate::words::text;
 use jiff::{SignedDuration, civil};
 use std::fmt;
 
@@ -53,26 +55,14 @@ impl Date {
 }
 
 fn day_in_words(day: civil::Date, order: DateOrder) -> String {
-    const MONTHS: [&str; 12] = [
-        "January",
-        "February",
-        "March",
-        "April",
-        "May",
-        "June",
-        "July",
-        "August",
-        "September",
-        "October",
-        "November",
-        "December",
-    ];
-    const DAYS: [&str; 7] = ["Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"];
-    let month = MONTHS[(day.month() - 1) as usize % 12];
-    let name = DAYS[day.weekday().to_monday_zero_offset() as usize % 7];
+    let month = text(&format!("unit-month-{}", day.month()));
+    let weekday = text(&format!("unit-day-{}", day.weekday().to_monday_one_offset()));
+    let (year, day) = (day.year().to_string(), day.day());
     match order {
-        DateOrder::DayFirst => format!("{name} {} {month} {}", day.day(), day.year()),
-        DateOrder::MonthFirst => format!("{name}, {month} {}, {}", day.day(), day.year()),
+        DateOrder::DayFirst => say!("unit-date-day-first", weekday = weekday, day = day, month = month, year = year),
+        DateOrder::MonthFirst => {
+            say!("unit-date-month-first", weekday = weekday, day = day, month = month, year = year)
+        }
     }
 }
 

@@ -1,24 +1,25 @@
 //! The quantity types themselves.
 
-use crate::words::{decimal, shortest};
+use crate::words::{Message, decimal, shortest};
+use crate::{message, say};
 use serde::{Deserialize, Serialize};
 use std::cmp::Ordering;
 use std::fmt;
 
 /// A number that was NaN, infinite, or outside what the quantity can be.
 #[derive(Debug, Clone, Copy, PartialEq, thiserror::Error)]
-#[error("{quantity} must be {domain}, not {value}")]
+#[error("{}", say!("unit-must-be", quantity = .quantity.text(), domain = .domain.text(), value = shortest(*.value)))]
 pub struct NotFinite {
     /// Name of the quantity, as a person says it.
-    pub quantity: &'static str,
+    pub quantity: Message,
     /// What would have been accepted.
-    pub domain: &'static str,
+    pub domain: Message,
     /// What was given.
     pub value: f64,
 }
 
 macro_rules! quantity {
-    ($(#[$doc:meta])* $name:ident, $door:ident, $unit:literal, $said:literal, $domain:literal, $accepts:expr) => {
+    ($(#[$doc:meta])* $name:ident, $door:ident, $unit:literal, $said:expr, $domain:expr, $accepts:expr) => {
         $(#[$doc])*
         #[derive(Clone, Copy, Serialize, Deserialize)]
         #[serde(try_from = "f64", into = "f64")]
@@ -101,43 +102,43 @@ macro_rules! quantity {
 
 quantity!(
     /// A film thickness, a removal or a depth.
-    Micrometres, um, "µm", "a thickness", "a number from 0 to 100,000 µm", |v| (0.0..=100_000.0).contains(&v)
+    Micrometres, um, "µm", message!("unit-a-thickness"), message!("unit-range-thickness"), |v| (0.0..=100_000.0).contains(&v)
 );
 quantity!(
     /// A length of the vehicle, or a place on it.
-    Millimetres, mm, "mm", "a length", "a number from 0 to 100,000 mm", |v| (0.0..=100_000.0).contains(&v)
+    Millimetres, mm, "mm", message!("unit-a-length"), message!("unit-range-length"), |v| (0.0..=100_000.0).contains(&v)
 );
 quantity!(
     /// A real surface, never an area on the map.
-    SquareMetres, m2, "m²", "an area", "a number from 0 to 1,000 m²", |v| (0.0..=1_000.0).contains(&v)
+    SquareMetres, m2, "m²", message!("unit-a-area"), message!("unit-range-area"), |v| (0.0..=1_000.0).contains(&v)
 );
 quantity!(
     /// A point on the temperature scale.
-    Celsius, c, "°C", "a temperature", "a number from -40 to 100 °C", |v| (-40.0..=100.0).contains(&v)
+    Celsius, c, "°C", message!("unit-a-temperature"), message!("unit-range-temperature"), |v| (-40.0..=100.0).contains(&v)
 );
 quantity!(
     /// A difference of two temperatures.
-    Kelvin, k, "K", "a temperature difference", "a finite number", |_| true
+    Kelvin, k, "K", message!("unit-a-temperature-difference"), message!("unit-range-temperature-difference"), |_| true
 );
 quantity!(
     /// Relative humidity of the air over liquid water.
-    RelativeHumidity, pct, "%", "a relative humidity", "a number above 0 and up to 100 %", |v| v > 0.0 && v <= 100.0
+    RelativeHumidity, pct, "%", message!("unit-a-humidity"), message!("unit-range-humidity"), |v| v > 0.0 && v <= 100.0
 );
 quantity!(
     /// A volume of liquid.
-    Millilitres, ml, "ml", "a volume", "a number from 0 to 1,000,000 ml", |v| (0.0..=1_000_000.0).contains(&v)
+    Millilitres, ml, "ml", message!("unit-a-volume"), message!("unit-range-volume"), |v| (0.0..=1_000_000.0).contains(&v)
 );
 quantity!(
     /// A frequency-weighted vibration magnitude at the hand.
-    MetresPerSecondSquared, ms2, "m/s²", "a vibration", "a number from 0 to 100 m/s²", |v| (0.0..=100.0).contains(&v)
+    MetresPerSecondSquared, ms2, "m/s²", message!("unit-a-vibration"), message!("unit-range-vibration"), |v| (0.0..=100.0).contains(&v)
 );
 quantity!(
     /// An A-weighted sound level.
-    Decibels, db, "dB(A)", "a sound level", "a number from 0 to 200 dB(A)", |v| (0.0..=200.0).contains(&v)
+    Decibels, db, "dB(A)", message!("unit-a-sound"), message!("unit-range-sound"), |v| (0.0..=200.0).contains(&v)
 );
 quantity!(
     /// Specular gloss; 100 is polished glass of refractive index 1.567. A mirror reaches about 2,000.
-    GlossUnits, gu, "GU", "a gloss", "a number from 0 to 2,000 GU", |v| (0.0..=2_000.0).contains(&v)
+    GlossUnits, gu, "GU", message!("unit-a-gloss"), message!("unit-range-gloss"), |v| (0.0..=2_000.0).contains(&v)
 );
 
 impl Micrometres {

@@ -1,6 +1,7 @@
 //! Film thickness as gauges show it: in micrometres or in thousandths of an inch.
 
 use super::{Micrometres, number};
+use crate::say;
 
 /// The unit that a gauge shows.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, serde::Serialize, serde::Deserialize)]
@@ -41,8 +42,8 @@ impl ThicknessUnit {
         };
         match Micrometres::new(um) {
             Ok(thickness) if um <= MOST_FILM_UM => Ok(thickness),
-            Ok(_) => Err(format!("{um:.0}\u{202f}µm is thicker than any paint")),
-            Err(_) => Err("a thickness can't be less than nothing".to_owned()),
+            Ok(_) => Err(say!("unit-too-thick", film = format!("{um:.0}\u{202f}µm"))),
+            Err(_) => Err(say!("unit-below-nothing").to_owned()),
         }
     }
 

@@ -2,6 +2,7 @@
 
 use super::feature::{Feature, FeatureKind};
 use super::template::Template;
+use crate::say;
 use crate::units::Micrometres;
 
 impl FeatureKind {
@@ -11,15 +12,13 @@ impl FeatureKind {
     /// but for the film limits of [`FeatureKind::film_limit`].
     pub fn caution(self) -> Option<&'static str> {
         match self {
-            Self::BodyLine => Some("Paint is thin on a body line: polish beside it, not across it"),
-            Self::Edge => Some("Paint is thin on an edge: tape it or stay 25 mm away"),
-            Self::Radar => {
-                Some("A radar looks through this place: do not sand it, and add no film beyond the maker's limit")
-            }
-            Self::Camera => Some("A camera looks through this place: no coating on the glass in front of it"),
-            Self::Ultrasonic => Some("A parking sensor: no thick film on it, and do not press on it"),
-            Self::Lamp => Some("A lamp lens has a hard coat of its own: coat it, do not polish it"),
-            Self::Emblem => Some("Keep polish out of the rim of a badge: it dries white"),
+            Self::BodyLine => Some(say!("vehicle-mind-body-line")),
+            Self::Edge => Some(say!("vehicle-mind-edge")),
+            Self::Radar => Some(say!("vehicle-mind-radar")),
+            Self::Camera => Some(say!("vehicle-mind-camera")),
+            Self::Ultrasonic => Some(say!("vehicle-mind-ultrasonic")),
+            Self::Lamp => Some(say!("vehicle-mind-lamp")),
+            Self::Emblem => Some(say!("vehicle-mind-emblem")),
             _ => None,
         }
     }

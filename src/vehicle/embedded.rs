@@ -2,6 +2,7 @@
 
 use super::read::TemplateError;
 use super::template::Template;
+use crate::words::text_if_any;
 use std::sync::Arc;
 
 /// A template file that is part of the program.
@@ -19,6 +20,13 @@ impl Embedded {
         let line = self.text.lines().find_map(|l| l.trim().strip_prefix("name: \""));
         line.and_then(|rest| rest.split('"').next()).unwrap_or(self.id)
     }
+}
+
+/// The name of a template as people read it: those of the program in the language in use, others as their file has it.
+pub fn template_name(id: &str, written: &str) -> String {
+    let ours = embedded().iter().any(|e| e.id == id && e.name() == written);
+    let said = if ours { text_if_any(&format!("vehicle-template-{id}")) } else { None };
+    said.unwrap_or(written).to_owned()
 }
 
 macro_rules! files {

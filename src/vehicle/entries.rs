@@ -1,5 +1,7 @@
 //! Building blocks of the file format that refuse what RON alone would let through.
 
+use crate::say;
+use crate::words::shortest;
 use serde::de::{Error, MapAccess, Visitor};
 use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use std::fmt;
@@ -30,7 +32,7 @@ impl TryFrom<f64> for Number {
     type Error = String;
     fn try_from(value: f64) -> Result<Self, String> {
         let fits = value.is_finite() && value.abs() <= 1e5;
-        if fits { Ok(Self(value)) } else { Err(format!("a number from -100,000 to 100,000 is needed, not {value}")) }
+        if fits { Ok(Self(value)) } else { Err(say!("vehicle-number-needed", value = shortest(value))) }
     }
 }
 impl From<Number> for f64 {
@@ -64,7 +66,7 @@ impl TryFrom<String> for Name {
         if plain && (1..=64).contains(&text.len()) {
             Ok(Self(text))
         } else {
-            Err(format!("a name is one to 64 small letters, digits and hyphens, not \"{}\"", text.escape_debug()))
+            Err(say!("vehicle-name-needed", text = text.escape_debug().to_string()))
         }
     }
 }
@@ -117,7 +119,7 @@ impl<'de, V: Deserialize<'de>> Visitor<'de> for EntriesVisitor<V> {
         let mut entries = Vec::new();
         while let Some(name) = map.next_key::<Name>()? {
             if !seen.insert(name.clone()) {
-                return Err(A::Error::custom(format!("\"{}\" is given twice", name.as_str())));
+                return Err(A::Error::custom(say!("vehicle-name-twice", name = name.as_str())));
             }
             entries.push((name, map.next_value()?));
         }

@@ -31,7 +31,7 @@ mod write;
 mod written;
 
 pub use edit::EditError;
-pub use embedded::{Embedded, embedded, load_embedded};
+pub use embedded::{Embedded, embedded, load_embedded, template_name};
 pub use feature::{Feature, FeatureKind, FeatureShape};
 pub use id::{PanelId, Side};
 pub use names::{Naming, PARTS};

@@ -3,6 +3,7 @@
 use super::id::{PanelId, Side};
 use super::names::{Naming, panel_name};
 use crate::geometry::{FloorPoint, LabelPlace, Outline};
+use crate::say;
 use crate::units::SquareMetres;
 use serde::{Deserialize, Serialize};
 
@@ -76,22 +77,22 @@ impl Skip {
     /// In one or two words, as it stands on the map: "under film".
     pub fn short(self) -> &'static str {
         match self {
-            Self::Absent => "absent",
-            Self::Wrapped => "wrapped",
-            Self::Matte => "matte",
-            Self::FilmCovered => "under film",
-            Self::NotCoated => "not coated",
+            Self::Absent => say!("vehicle-skip-absent"),
+            Self::Wrapped => say!("vehicle-skip-wrapped"),
+            Self::Matte => say!("vehicle-skip-matte"),
+            Self::FilmCovered => say!("vehicle-skip-film-covered"),
+            Self::NotCoated => say!("vehicle-skip-not-coated"),
         }
     }
 
     /// What it means, as printed: "covered with clear film".
     pub fn words(self) -> &'static str {
         match self {
-            Self::Absent => "not on this vehicle",
-            Self::Wrapped => "covered with coloured film",
-            Self::Matte => "matte paint",
-            Self::FilmCovered => "covered with clear film",
-            Self::NotCoated => "left as it is",
+            Self::Absent => say!("vehicle-why-absent"),
+            Self::Wrapped => say!("vehicle-why-wrapped"),
+            Self::Matte => say!("vehicle-why-matte"),
+            Self::FilmCovered => say!("vehicle-why-film-covered"),
+            Self::NotCoated => say!("vehicle-why-not-coated"),
         }
     }
 }

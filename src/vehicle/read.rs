@@ -3,6 +3,8 @@
 use super::schema::{FORMAT, TemplateFile};
 use super::template::Template;
 use crate::finding::Finding;
+use crate::words::Message;
+use crate::{message, say};
 use ron::extensions::Extensions;
 
 /// Largest file that is read, bytes.
@@ -30,23 +32,23 @@ pub enum TemplateError {
         message: String,
     },
     /// The file is larger than anything a template needs.
-    #[error("{what} of a template are limited to {limit}, not {found}")]
+    #[error("{}", say!("vehicle-too-many", what = .what.text(), limit = .limit, found = .found))]
     TooLarge {
         /// What there is too much of.
-        what: &'static str,
+        what: Message,
         /// What is allowed.
         limit: usize,
         /// What there is.
         found: usize,
     },
     /// It is another format or another version.
-    #[error("the format must be \"vehicle-template/1\", not \"{0}\"")]
+    #[error("{}", say!("vehicle-wrong-format", format = .0))]
     Format(String),
     /// It could be read, but panels can't be built from it. Never empty.
-    #[error("{}{}", .0.first().map(ToString::to_string).unwrap_or_default(), more(.0.len()))]
+    #[error("{}", first_of(.0))]
     Findings(Vec<Finding>),
     /// No template of this name comes with the program.
-    #[error("there is no vehicle template \"{0}\"")]
+    #[error("{}", say!("vehicle-no-template", id = .0))]
     Unknown(String),
 }
 
@@ -54,8 +56,9 @@ fn place_prefix(path: &str) -> String {
     if path.is_empty() || path == "." { String::new() } else { format!("{path}: ") }
 }
 
-fn more(count: usize) -> String {
-    if count > 1 { format!(" (and {} more)", count - 1) } else { String::new() }
+fn first_of(findings: &[Finding]) -> String {
+    let first = findings.first().map(ToString::to_string).unwrap_or_default();
+    if findings.len() > 1 { say!("vehicle-and-more", first = first, count = findings.len() - 1) } else { first }
 }
 
 impl Template {
@@ -72,7 +75,11 @@ impl Template {
 /// The data of a template file.
 pub(super) fn file(text: &str) -> Result<TemplateFile, TemplateError> {
     if text.len() > MAX_BYTES {
-        return Err(TemplateError::TooLarge { what: "bytes", limit: MAX_BYTES, found: text.len() });
+        return Err(TemplateError::TooLarge {
+            what: message!("vehicle-many-bytes"),
+            limit: MAX_BYTES,
+            found: text.len(),
+        });
     }
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
     let options = ron::Options::default().with_default_extension(Extensions::IMPLICIT_SOME);
@@ -86,14 +93,14 @@ pub(super) fn file(text: &str) -> Result<TemplateFile, TemplateError> {
         return Err(TemplateError::Format(file.format));
     }
     let counts = [
-        ("panels", file.panels.len(), MAX_PANELS),
-        ("points", file.points.0.len(), MAX_ENTRIES),
-        ("lines", file.lines.iter().map(|l| l.through.len()).sum(), MAX_ENTRIES),
-        ("curves", file.curves.len(), MAX_ENTRIES),
-        ("stances", file.stances.0.len(), MAX_STANCES),
-        ("wheels", file.wheels.len(), MAX_PANELS),
-        ("features", file.features.len(), MAX_ENTRIES),
-        ("points of all outlines", file.panels.iter().map(|p| p.outline.len()).sum(), MAX_ENTRIES),
+        (message!("vehicle-many-panels"), file.panels.len(), MAX_PANELS),
+        (message!("vehicle-many-points"), file.points.0.len(), MAX_ENTRIES),
+        (message!("vehicle-many-lines"), file.lines.iter().map(|l| l.through.len()).sum(), MAX_ENTRIES),
+        (message!("vehicle-many-curves"), file.curves.len(), MAX_ENTRIES),
+        (message!("vehicle-many-stances"), file.stances.0.len(), MAX_STANCES),
+        (message!("vehicle-many-wheels"), file.wheels.len(), MAX_PANELS),
+        (message!("vehicle-many-features"), file.features.len(), MAX_ENTRIES),
+        (message!("vehicle-many-outline-points"), file.panels.iter().map(|p| p.outline.len()).sum(), MAX_ENTRIES),
     ];
     match counts.into_iter().find(|(_, found, limit)| found > limit) {
         Some((what, found, limit)) => Err(TemplateError::TooLarge { what, limit, found }),

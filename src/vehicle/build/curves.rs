@@ -2,6 +2,7 @@
 
 use crate::finding::{Code, Finding};
 use crate::geometry::{Knot, MapCurve, MapPoint, smooth_line};
+use crate::say;
 use crate::vehicle::entries::Name;
 use crate::vehicle::schema::{LineEntry, TemplateFile};
 use std::collections::{BTreeMap, HashMap};
@@ -24,9 +25,9 @@ impl Curves {
             if place.y < 0.0 {
                 faults.push(Finding::new(
                     Code::TemplatePoint,
-                    format!("point \"{}\"", name.as_str()),
-                    "it lies on the right side",
-                    "give the left side only, with y of 0 or more; the right side is mirrored",
+                    say!("vehicle-place-point", id = name.as_str()),
+                    say!("vehicle-on-right"),
+                    say!("vehicle-on-right-do"),
                 ));
             }
         }
@@ -53,8 +54,8 @@ impl Curves {
             faults.push(Finding::new(
                 Code::TemplateUnknown,
                 place,
-                format!("there is no point \"{}\"", name.as_str()),
-                "add it to the points or correct its name",
+                say!("vehicle-unknown-point", id = name.as_str()),
+                say!("vehicle-unknown-point-do"),
             ));
         }
         found
@@ -87,8 +88,8 @@ impl Curves {
             faults.push(Finding::new(
                 Code::TemplatePoint,
                 place,
-                "a line needs two or more places, and neighbours apart from each other",
-                "remove the line or move a point",
+                say!("vehicle-line-short"),
+                say!("vehicle-line-short-do"),
             ));
             return;
         }
@@ -99,8 +100,8 @@ impl Curves {
                 None => faults.push(Finding::new(
                     Code::TemplateUnknown,
                     place.clone(),
-                    format!("a direction is given at \"{}\", which is not on this line", name.as_str()),
-                    "correct its name",
+                    say!("vehicle-direction-stray", id = name.as_str()),
+                    say!("vehicle-direction-stray-do"),
                 )),
             }
         }
@@ -124,18 +125,18 @@ impl Curves {
         let central = self.is_central(a) && self.is_central(b) && curve.points().iter().any(|p| p.y != 0.0);
         if a == b || central || self.table.insert(key, curve).is_some() {
             let cause = if central {
-                "a curve along the centreline must be straight"
+                say!("vehicle-curve-centre")
             } else if a == b {
-                "a curve needs two different points"
+                say!("vehicle-curve-points")
             } else {
-                "the curve between two points is given twice"
+                say!("vehicle-curve-twice")
             };
             let names = [a, b].map(|p| self.name(p));
             faults.push(Finding::new(
                 Code::TemplatePoint,
-                format!("{place}, from \"{}\" to \"{}\"", names[0], names[1]),
+                say!("vehicle-place-curve-between", place = place, from = names[0], to = names[1]),
                 cause,
-                "keep one curve between two points",
+                say!("vehicle-curve-do"),
             ));
         }
     }

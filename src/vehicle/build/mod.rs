@@ -15,7 +15,9 @@ use super::template::{Template, Wheel};
 use super::walk::Ways;
 use crate::finding::Finding;
 use crate::geometry::{FloorPoint, MapPoint};
+use crate::say;
 use crate::units::Millimetres;
+use crate::words::shortest;
 pub(super) use curves::Curves;
 use std::collections::BTreeSet;
 use std::ops::RangeInclusive;
@@ -94,8 +96,8 @@ fn size(file: &TemplateFile, faults: &mut Vec<Finding>) -> Option<[Millimetres; 
             faults.push(Finding::new(
                 crate::finding::Code::TemplateSize,
                 what,
-                format!("{} mm is not the size of a vehicle", n.get()),
-                format!("give a number from {} to {} mm", range.start(), range.end()),
+                say!("vehicle-no-size", mm = shortest(n.get())),
+                say!("vehicle-no-size-do", low = shortest(*range.start()), high = shortest(*range.end())),
             ));
         }
         Millimetres::new(n.get()).ok().filter(|_| fits)

@@ -4,6 +4,7 @@ use super::curves::Curves;
 use super::{mirrored, mirrors};
 use crate::finding::{Code, Finding};
 use crate::geometry::{FloorPoint, MapCurve, Outline};
+use crate::say;
 use crate::vehicle::entries::Name;
 use crate::vehicle::id::{PanelId, Side};
 use crate::vehicle::panel::{HeightBand, Panel, Stance};
@@ -47,9 +48,9 @@ pub(super) fn stances(file: &TemplateFile, faults: &mut Vec<Finding>) -> Stances
         if y.get() < 0.0 {
             faults.push(Finding::new(
                 Code::TemplatePoint,
-                format!("stance \"{}\"", name.as_str()),
-                "it lies on the right side",
-                "give the left side only, with y of 0 or more; the right side is mirrored",
+                say!("vehicle-place-stance", id = name.as_str()),
+                say!("vehicle-on-right"),
+                say!("vehicle-on-right-do"),
             ));
         }
         let sides: &[(Side, f32)] =
@@ -70,8 +71,8 @@ pub(super) fn panels(file: &TemplateFile, curves: &Curves, stances: &Stances, fa
             faults.push(Finding::new(
                 Code::TemplateUnknown,
                 place(entry),
-                "two panels on one side have this id",
-                "give each panel an id of its own",
+                say!("vehicle-id-twice"),
+                say!("vehicle-id-twice-do"),
             ));
         }
     }
@@ -84,7 +85,12 @@ pub(super) fn panels(file: &TemplateFile, curves: &Curves, stances: &Stances, fa
         }
     }
     if panels.is_empty() && faults.is_empty() {
-        faults.push(Finding::new(Code::TemplateOutline, "panels", "there is no panel", "add at least one panel"));
+        faults.push(Finding::new(
+            Code::TemplateOutline,
+            say!("vehicle-place-panels"),
+            say!("vehicle-nothing"),
+            say!("vehicle-nothing-do"),
+        ));
     }
     panels
 }
@@ -98,7 +104,7 @@ pub(super) fn openings(file: &TemplateFile, curves: &Curves, faults: &mut Vec<Fi
     let mut loops = Vec::new();
     for entry in &file.openings {
         for mirror in mirrors(entry.side) {
-            let place = format!("opening \"{}\"", entry.id.as_str());
+            let place = say!("vehicle-place-opening", id = entry.id.as_str());
             loops.extend(closed_loop(&entry.outline, entry.side, *mirror, curves, &place, faults));
         }
     }
@@ -106,7 +112,7 @@ pub(super) fn openings(file: &TemplateFile, curves: &Curves, faults: &mut Vec<Fi
 }
 
 fn place(entry: &PanelEntry) -> String {
-    format!("panel \"{}\"", entry.id.as_str())
+    say!("vehicle-place-panel", id = entry.id.as_str())
 }
 
 fn side_of(sides: Sides, mirror: f32) -> Side {
@@ -127,17 +133,12 @@ fn reach(
     ids: &BTreeSet<PanelId>,
     faults: &mut Vec<Finding>,
 ) -> Option<Reach> {
-    let mut unknown = |what: &str, name: &Name| {
-        faults.push(Finding::new(
-            Code::TemplateUnknown,
-            place(entry),
-            format!("there is no {what} \"{}\" on this side", name.as_str()),
-            "correct the name",
-        ));
+    let mut unknown = |cause: String| {
+        faults.push(Finding::new(Code::TemplateUnknown, place(entry), cause, say!("vehicle-correct-name")));
     };
     let stance = stances.find(entry.stance.as_str(), side);
     if stance.is_none() {
-        unknown("stance", &entry.stance);
+        unknown(say!("vehicle-unknown-stance", id = entry.stance.as_str()));
     }
     let sides: &[Side] = match side {
         Side::Left => &[Side::Left, Side::Centre],
@@ -151,7 +152,7 @@ fn reach(
         // A panel of the other side only, such as a sliding door, is simply not there on this one.
         let other = full_id(name.as_str(), side.opposite());
         if over.len() == before && !ids.contains(&other) {
-            unknown("panel to lean over", name);
+            unknown(say!("vehicle-unknown-lean", id = name.as_str()));
         }
     }
     over.sort();
@@ -198,10 +199,7 @@ fn closed_loop(
     };
     let distinct: BTreeSet<usize> = points.iter().copied().collect();
     if points.len() < 2 || distinct.len() != points.len() {
-        fault(
-            "the outline has fewer than two points or passes one twice",
-            "list every point of the loop once, in order",
-        );
+        fault(say!("vehicle-outline-twice"), say!("vehicle-outline-twice-do"));
         return None;
     }
     let side = if mirror > 0.0 { Side::Left } else { Side::Right };
@@ -209,14 +207,14 @@ fn closed_loop(
     let mut corners: Vec<Corner> = points.iter().map(|p| corner(*p, side)).collect();
     if sides == Sides::Centre {
         if !curves.is_central(points[0]) || !curves.is_central(points[points.len() - 1]) {
-            fault("a panel across the centreline must start and end on it", "give its left half from y = 0 to y = 0");
+            fault(say!("vehicle-outline-centre"), say!("vehicle-outline-centre-do"));
             return None;
         }
         corners.extend(points[1..points.len() - 1].iter().rev().map(|p| corner(*p, Side::Right)));
     }
     let mut outline = curves_of(&corners, curves)?;
     if outline.map_area_mm2() < 1.0 {
-        fault("the outline encloses nothing", "list the points in the order they come round the panel");
+        fault(say!("vehicle-outline-empty"), say!("vehicle-outline-empty-do"));
         return None;
     }
     if outline.signed_area_mm2() < 0.0 {

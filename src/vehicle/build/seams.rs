@@ -4,6 +4,8 @@ use super::curves::Curves;
 use super::panels::{Corner, Drawn, Loop, side_curve};
 use crate::finding::{Code, Finding};
 use crate::geometry::MapCurve;
+use crate::say;
+use crate::units::listed;
 use crate::vehicle::id::Side;
 use crate::vehicle::template::Seam;
 use std::collections::BTreeMap;
@@ -60,16 +62,17 @@ pub(super) fn seams(drawn: &[Drawn], openings: &[Loop], curves: &Curves) -> Seam
 }
 
 fn doubled(a: Corner, b: Corner, users: &[User], drawn: &[Drawn], curves: &Curves) -> Finding {
-    let names: Vec<&str> = users.iter().map(|u| u.panel.map_or("an opening", |i| drawn[i].panel.id.as_str())).collect();
+    let names: Vec<&str> =
+        users.iter().map(|u| u.panel.map_or(say!("vehicle-an-opening"), |i| drawn[i].panel.id.as_str())).collect();
     let side = match (a.1, b.1) {
-        (Side::Right, _) | (_, Side::Right) => "right",
-        (Side::Centre, Side::Centre) => "centre",
-        _ => "left",
+        (Side::Right, _) | (_, Side::Right) => say!("common-right"),
+        (Side::Centre, Side::Centre) => say!("vehicle-centre"),
+        _ => say!("common-left"),
     };
     Finding::new(
         Code::TemplateOverlap,
-        format!("curve from \"{}\" to \"{}\", {side}", curves.name(a.0), curves.name(b.0)),
-        format!("{} lie on the same side of it", names.join(" and ")),
-        "let one panel end at this curve and the other begin there",
+        say!("vehicle-place-curve", from = curves.name(a.0), to = curves.name(b.0), side = side),
+        say!("vehicle-same-side", names = listed(&names)),
+        say!("vehicle-same-side-do"),
     )
 }

@@ -1,10 +1,12 @@
 //! Areas that can't be right.
 
 use crate::finding::{Code, Finding};
+use crate::say;
 use crate::vehicle::names;
 use crate::vehicle::panel::Surface;
 use crate::vehicle::schema::BodyClass;
 use crate::vehicle::template::Template;
+use crate::words::{decimal, shortest};
 
 /// Least and largest sum of painted areas of a class of body, m². Our estimates, not measurements: for the hatch, saloon,
 /// off-roader, van and pickup they are the usual figures for visible outside paint; the others are drawn between them.
@@ -30,17 +32,17 @@ pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
         if !(STRETCH.0..=STRETCH.1).contains(&stretch) {
             findings.push(Finding::new(
                 Code::TemplateArea,
-                format!("panel \"{}\"", panel.id),
-                format!("its area of {:.2} m² is {stretch:.2} times that of its drawing", panel.area.m2()),
-                "correct the area or the drawing",
+                say!("vehicle-place-panel", id = panel.id.as_str()),
+                say!("vehicle-area-off", area = decimal(panel.area.m2(), 2), times = decimal(stretch, 2)),
+                say!("vehicle-area-off-do"),
             ));
         }
         if !names::is_known(&panel.part) {
             findings.push(Finding::new(
                 Code::TemplateName,
-                format!("panel \"{}\"", panel.id),
-                format!("there is no name for the part \"{}\"", panel.part),
-                "use a part of the table of names, or accept that the key is shown",
+                say!("vehicle-place-panel", id = panel.id.as_str()),
+                say!("vehicle-no-part", part = panel.part.as_str()),
+                say!("vehicle-no-part-do"),
             ));
         }
     }
@@ -49,9 +51,9 @@ pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
     if painted < least || painted > largest {
         findings.push(Finding::new(
             Code::TemplateArea,
-            "the whole vehicle",
-            format!("{painted:.1} m² of paint, where {least} to {largest} m² are usual for such a body"),
-            "check the areas of the largest panels",
+            say!("vehicle-place-whole"),
+            say!("vehicle-paint-off", area = decimal(painted, 1), least = shortest(least), most = shortest(largest)),
+            say!("vehicle-paint-off-do"),
         ));
     }
 }

@@ -2,6 +2,7 @@
 
 use crate::finding::{Code, Finding};
 use crate::geometry::{MapCurve, MapPoint, MapVector, Outline, crossings};
+use crate::say;
 use crate::vehicle::id::{PanelId, Side};
 use crate::vehicle::template::{Seam, Template};
 
@@ -26,21 +27,21 @@ fn overlaps(t: &Template, findings: &mut Vec<Finding>) {
         let at = near(c.at);
         let users = [c.first, c.second].map(|i| t.seams.get(i));
         let name = |seam: Option<&Seam>| match seam {
-            Some(seam) => format!("panel \"{}\"", t.panels[seam.left].id),
-            None => "an opening".to_owned(),
+            Some(seam) => say!("vehicle-place-panel", id = t.panels[seam.left].id.as_str()),
+            None => say!("vehicle-an-opening").to_owned(),
         };
         findings.push(match users {
             [Some(a), Some(b)] if common(a, b).is_some() => Finding::new(
                 Code::TemplateOutline,
-                format!("panel \"{}\", {at}", t.panels[common(a, b).unwrap_or(a.left)].id),
-                "its outline crosses itself",
-                "move a point or bend a curve so that the outline passes every place once",
+                say!("vehicle-place-panel-at", id = t.panels[common(a, b).unwrap_or(a.left)].id.as_str(), at = at),
+                say!("vehicle-crosses-itself"),
+                say!("vehicle-crosses-itself-do"),
             ),
             [a, b] => Finding::new(
                 Code::TemplateOverlap,
-                format!("{} and {}, {at}", name(a), name(b)),
-                "their outlines cross",
-                "move a point or bend a curve so that they only meet",
+                say!("vehicle-place-both", one = name(a), other = name(b), at = at),
+                say!("vehicle-cross"),
+                say!("vehicle-cross-do"),
             ),
         });
     }
@@ -56,9 +57,9 @@ fn nested(t: &Template, findings: &mut Vec<Finding>) {
         if let Some(panel) = t.panel_at(probe) {
             findings.push(Finding::new(
                 Code::TemplateOverlap,
-                format!("panel \"{}\" and an opening, {}", t.panels[panel].id, near(probe)),
-                "one covers the other",
-                "let them share the curve between them",
+                say!("vehicle-place-panel-opening", id = t.panels[panel].id.as_str(), at = near(probe)),
+                say!("vehicle-covers"),
+                say!("vehicle-covers-do"),
             ));
         }
     }
@@ -67,9 +68,9 @@ fn nested(t: &Template, findings: &mut Vec<Finding>) {
         for (_, outer) in t.panels.iter().enumerate().filter(|(j, p)| *j != i && p.outline.contains(probe)) {
             findings.push(Finding::new(
                 Code::TemplateOverlap,
-                format!("panels \"{}\" and \"{}\", {}", inner.id, outer.id, near(probe)),
-                "one covers the other",
-                "let them share the curve between them",
+                say!("vehicle-place-two-panels", one = inner.id.as_str(), other = outer.id.as_str(), at = near(probe)),
+                say!("vehicle-covers"),
+                say!("vehicle-covers-do"),
             ));
         }
     }
@@ -97,9 +98,14 @@ fn slits(t: &Template, findings: &mut Vec<Finding>) {
         if let Some((at, other)) = across {
             findings.push(Finding::new(
                 Code::TemplateGap,
-                format!("panels \"{}\" and \"{}\", {}", own.id, t.panels[other].id, near(at)),
-                "there is a narrow slit between them",
-                "let them use the same points",
+                say!(
+                    "vehicle-place-two-panels",
+                    one = own.id.as_str(),
+                    other = t.panels[other].id.as_str(),
+                    at = near(at)
+                ),
+                say!("vehicle-slit"),
+                say!("vehicle-slit-do"),
             ));
         }
     }
@@ -107,7 +113,7 @@ fn slits(t: &Template, findings: &mut Vec<Finding>) {
 
 /// A place of the map in words.
 fn near(at: MapPoint) -> String {
-    format!("at x {:.0}, y {:.0} mm", at.x, at.y)
+    say!("vehicle-at", x = format!("{:.0}", at.x), y = format!("{:.0}", at.y))
 }
 
 /// A place well inside a panel.
@@ -126,8 +132,8 @@ fn gaps(t: &Template, findings: &mut Vec<Finding>) {
         findings.push(Finding::new(
             Code::TemplateGap,
             near(at),
-            format!("{:.0} mm² inside the contour belong to no panel", gap.map_area_mm2()),
-            "let neighbours use the same points, or declare an opening",
+            say!("vehicle-gap", area = format!("{:.0}", gap.map_area_mm2())),
+            say!("vehicle-gap-do"),
         ));
     }
 }
@@ -140,9 +146,9 @@ fn sides(t: &Template, findings: &mut Vec<Finding>) {
         if twin.is_none_or(|twin| t.index_of(&twin).is_none()) {
             findings.push(Finding::new(
                 Code::TemplateAsymmetric,
-                format!("panel \"{id}\""),
-                "it has no counterpart on the other side",
-                "nothing to do where the vehicle is like this",
+                say!("vehicle-place-panel", id = id),
+                say!("vehicle-no-twin"),
+                say!("vehicle-no-twin-do"),
             ));
         }
     }

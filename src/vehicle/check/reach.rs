@@ -1,6 +1,7 @@
 //! Stances one can't stand at, and leaning over in a circle.
 
 use crate::finding::{Code, Finding};
+use crate::say;
 use crate::vehicle::id::Side;
 use crate::vehicle::panel::{Panel, Stance};
 use crate::vehicle::template::Template;
@@ -13,19 +14,14 @@ pub(super) fn check(t: &Template, findings: &mut Vec<Finding>) {
     for stance in &t.stances {
         let distance = distance_to_body(stance.at, t.length.mm(), t.width.mm());
         let cause = if distance < ROOM_MM {
-            format!("it is {distance:.0} mm from the body, and a person needs {ROOM_MM:.0} mm")
+            say!("vehicle-stance-close", mm = format!("{distance:.0}"), room = format!("{ROOM_MM:.0}"))
         } else if distance > REACH_MM {
-            format!("it is {distance:.0} mm from the body, too far to reach anything")
+            say!("vehicle-stance-far", mm = format!("{distance:.0}"))
         } else {
             continue;
         };
-        let place = format!("stance \"{}\"", stance.id);
-        findings.push(Finding::new(
-            Code::TemplateStance,
-            place,
-            cause,
-            "move it beside the vehicle, about 450 mm away",
-        ));
+        let place = say!("vehicle-place-stance", id = stance.id.as_str());
+        findings.push(Finding::new(Code::TemplateStance, place, cause, say!("vehicle-stance-do")));
     }
     for panel in &t.panels {
         panel_from_stance(t, panel, findings);
@@ -47,17 +43,12 @@ fn panel_from_stance(t: &Template, panel: &Panel, findings: &mut Vec<Finding>) {
     };
     if away > REACH_MM || wrong_side {
         let cause = if wrong_side {
-            format!("it is worked from \"{}\" on the other side", stance.id)
+            say!("vehicle-other-side", stance = stance.id.as_str())
         } else {
-            format!("it is {away:.0} mm along the vehicle from its stance \"{}\"", stance.id)
+            say!("vehicle-far-along", mm = format!("{away:.0}"), stance = stance.id.as_str())
         };
-        let place = format!("panel \"{}\"", panel.id);
-        findings.push(Finding::new(
-            Code::TemplateReach,
-            place,
-            cause,
-            "give it a stance beside it, or move that stance",
-        ));
+        let place = say!("vehicle-place-panel", id = panel.id.as_str());
+        findings.push(Finding::new(Code::TemplateReach, place, cause, say!("vehicle-reach-do")));
     }
 }
 
@@ -84,9 +75,9 @@ fn walk(t: &Template, at: usize, state: &mut [State], path: &mut Vec<usize>, fin
         let names: Vec<&str> = path[from..].iter().chain([&at]).map(|p| t.panels[*p].id.as_str()).collect();
         findings.push(Finding::new(
             Code::TemplateLean,
-            format!("panel \"{}\"", names[0]),
-            format!("panels lean over one another in a circle: {}", names.join(", ")),
-            "let the lower panel lean over nothing",
+            say!("vehicle-place-panel", id = names[0]),
+            say!("vehicle-circle", names = names.join(", ")),
+            say!("vehicle-circle-do"),
         ));
     }
     if state[at] != State::New {

@@ -16,27 +16,28 @@ use super::schema::{PanelEntry, Sides, TemplateFile};
 use super::template::Template;
 use crate::finding::{Finding, Severity};
 use crate::geometry::FloorPoint;
+use crate::say;
 
 /// Why a template can't be changed like that.
 #[derive(Debug, Clone, PartialEq, thiserror::Error)]
 pub enum EditError {
     /// There is no panel of this id.
-    #[error("there is no panel \"{0}\"")]
+    #[error("{}", say!("vehicle-no-panel-of-id", id = .0.as_str()))]
     UnknownPanel(PanelId),
     /// There is no stance of this id.
-    #[error("there is no stance \"{0}\"")]
+    #[error("{}", say!("vehicle-no-stance-of-id", id = .0))]
     UnknownStance(String),
     /// The two panels do not share a seam, or not one that can be taken away.
-    #[error("\"{0}\" and \"{1}\" do not share one seam that can be taken away")]
+    #[error("{}", say!("vehicle-not-neighbours", one = .0.as_str(), other = .1.as_str()))]
     NotNeighbours(PanelId, PanelId),
     /// The line does not cut the panel in two.
-    #[error("the line does not cut \"{0}\" in two")]
+    #[error("{}", say!("vehicle-no-cut", id = .0.as_str()))]
     NoCut(PanelId),
     /// A panel across the centreline can't be cut by a line that is mirrored.
-    #[error("\"{0}\" lies across the centreline and can't be cut")]
+    #[error("{}", say!("vehicle-across-centre", id = .0.as_str()))]
     AcrossCentre(PanelId),
     /// The changed drawing would have faults. Never empty.
-    #[error("the change would leave a fault: {}", .0.first().map(ToString::to_string).unwrap_or_default())]
+    #[error("{}", say!("vehicle-leaves-fault", fault = .0.first().map(ToString::to_string).unwrap_or_default()))]
     Faults(Vec<Finding>),
     /// The changed template can't be built.
     #[error(transparent)]

@@ -1,0 +1,16 @@
+vehicle-why-wrapped = covered with colored film
+vehicle-centre = center
+vehicle-outline-centre = a panel across the centerline must start and end on it
+vehicle-line-short = a line needs two or more places, and neighbors apart from each other
+vehicle-curve-centre = a curve along the centerline must be straight
+vehicle-gap-do = let neighbors use the same points, or declare an opening
+vehicle-template-hatch-3 = Three-door hatchback
+vehicle-template-hatch = Five-door hatchback
+vehicle-template-coupe = Two-door coupe with rear spoiler
+vehicle-template-saloon = Four-door sedan
+vehicle-template-estate = Five-door wagon
+vehicle-template-off-roader = Five-door SUV
+vehicle-template-people-carrier = Seven-seat minivan
+vehicle-template-van = Cargo van with one sliding door
+vehicle-template-coach = Motorcoach, three axles
+vehicle-across-centre = "{ $id }" lies across the centerline and can't be cut
