@@ -7,6 +7,7 @@ mod code;
 
 pub use code::{Code, UnknownCode};
 
+use crate::say;
 use std::fmt;
 
 /// How much a finding matters.
@@ -23,9 +24,9 @@ pub enum Severity {
 impl fmt::Display for Severity {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::Notice => "notice",
-            Self::Warning => "warning",
-            Self::Fault => "fault",
+            Self::Notice => say!("check-severity-notice"),
+            Self::Warning => say!("check-severity-warning"),
+            Self::Fault => say!("check-severity-fault"),
         })
     }
 }
