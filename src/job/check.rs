@@ -4,7 +4,9 @@ use super::defect::Defect;
 use super::model::{Job, PanelRecord, Role, Spot};
 use crate::finding::{Code, Finding};
 use crate::geometry::MapPoint;
+use crate::say;
 use crate::vehicle::{Panel, PanelId, Side, Template};
+use crate::words::shortest;
 
 /// Most of a kind that one job may hold, and most characters in one text.
 const MOST_SPOTS: usize = 50_000;
@@ -43,7 +45,7 @@ pub fn check(job: &Job, template: &Template) -> Vec<Finding> {
 }
 
 fn unknown(template: &Template, id: &PanelId, place: String) -> Finding {
-    let cause = format!("the template \"{}\" has no panel \"{id}\"", template.id);
+    let cause = say!("check-no-panel", template = template.id.as_str(), panel = id.as_str());
     Finding::new(Code::JobUnknownPanel, place, cause, closest(template, id))
 }
 
@@ -76,8 +78,8 @@ fn texts(job: &Job, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobTooLarge,
                 path(),
-                format!("the text is longer than {LONGEST_TEXT} characters"),
-                "shorten it, or keep it in a document of its own",
+                say!("check-text-long", most = LONGEST_TEXT),
+                say!("check-text-long-do"),
             ));
         }
     };
@@ -130,8 +132,12 @@ fn size(job: &Job, found: &mut Vec<Finding>) {
         found.push(Finding::new(
             Code::JobSize,
             format!("vehicle.size_mm.{name}"),
-            format!("no vehicle has a {name} of {} mm", value.mm()),
-            format!("give a number from {} to {} mm, or leave the size out", range.start(), range.end()),
+            match name {
+                "length" => say!("check-no-length", mm = shortest(value.mm())),
+                "width" => say!("check-no-width", mm = shortest(value.mm())),
+                _ => say!("check-no-height", mm = shortest(value.mm())),
+            },
+            say!("check-size-do", low = shortest(*range.start()), high = shortest(*range.end())),
         ));
     }
 }
@@ -143,8 +149,8 @@ fn order(job: &Job, found: &mut Vec<Finding>) {
         found.push(Finding::new(
             Code::JobOrder,
             format!("order.operations[{i}].start_s"),
-            format!("a start at {} s can't be", row.start_s),
-            "take the order out; it is found again",
+            say!("check-start", seconds = row.start_s),
+            say!("check-start-do"),
         ));
     }
 }
@@ -152,50 +158,49 @@ fn order(job: &Job, found: &mut Vec<Finding>) {
 /// A window or limits of the coating that end before they begin.
 fn product(job: &Job, found: &mut Vec<Finding>) {
     let p = &job.product;
-    let mut pair = |least: &str, most: &str, is_right: bool, what: &str| {
+    let mut pair = |least: &str, most: &str, is_right: bool, cause: &str| {
         if !is_right {
-            let cause = format!("{what} ends before it begins");
             found.push(Finding::new(
                 Code::JobProduct,
                 format!("product.{most}"),
                 cause,
-                format!("make it no smaller than {least}"),
+                say!("check-no-smaller", field = least),
             ));
         }
     };
-    pair("window_min_s", "window_max_s", p.window_min_s <= p.window_max_s, "the window of the coating");
-    pair("min_temp_c", "max_temp_c", p.min_temp_c <= p.max_temp_c, "what the coating allows in temperature");
+    pair("window_min_s", "window_max_s", p.window_min_s <= p.window_max_s, say!("check-window-ends"));
+    pair("min_temp_c", "max_temp_c", p.min_temp_c <= p.max_temp_c, say!("check-temperature-ends"));
     let humidity = p.min_humidity_pct <= p.max_humidity_pct;
-    pair("min_humidity_pct", "max_humidity_pct", humidity, "what the coating allows in humidity");
+    pair("min_humidity_pct", "max_humidity_pct", humidity, say!("check-humidity-ends"));
     if job.patch.is_some_and(|patch| patch.min_s > patch.max_s) {
         found.push(Finding::new(
             Code::JobProduct,
             "patch.max_s",
-            "the window that was tried ends before it begins",
-            "make it no smaller than min_s",
+            say!("check-tried-ends"),
+            say!("check-no-smaller", field = "min_s"),
         ));
     }
 }
 
 /// Choices about the order that contradict themselves or the crew.
 fn choices(job: &Job, found: &mut Vec<Finding>) {
-    let mut say = |place: String, cause: String| {
-        found.push(Finding::new(Code::JobChoices, place, cause, "take the choice out"));
+    let mut note = |place: String, cause: String| {
+        found.push(Finding::new(Code::JobChoices, place, cause, say!("check-choice-do")));
     };
     let choices = &job.choices;
     for (i, begins) in choices.begins.iter().enumerate() {
         let place = || format!("order_choices.begins[{i}].member");
         if !job.crew.iter().any(|m| m.name == begins.member) {
-            say(place(), format!("\"{}\" is not in the crew", begins.member));
+            note(place(), say!("check-not-in-crew", name = begins.member.as_str()));
         } else if choices.begins[..i].iter().any(|b| b.member == begins.member) {
-            say(place(), format!("\"{}\" begins twice", begins.member));
+            note(place(), say!("check-begins-twice", name = begins.member.as_str()));
         }
     }
     for (i, panel) in choices.first.iter().enumerate().filter(|(i, panel)| choices.first[..*i].contains(panel)) {
-        say(format!("order_choices.first[{i}]"), format!("the panel \"{panel}\" comes first twice"));
+        note(format!("order_choices.first[{i}]"), say!("check-first-twice", panel = panel.as_str()));
     }
     if choices.side == Some(Side::Centre) {
-        say("order_choices.side".to_owned(), "the centre is no side".to_owned());
+        note("order_choices.side".to_owned(), say!("check-centre-no-side").to_owned());
     }
 }
 
@@ -205,8 +210,11 @@ fn crew(job: &Job, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobCrew,
                 "crew",
-                format!("nobody in the crew {}", role.verb()),
-                "give the role to somebody; one person may have both",
+                match role {
+                    Role::Apply => say!("check-nobody-applies"),
+                    Role::Level => say!("check-nobody-levels"),
+                },
+                say!("check-nobody-do"),
             ));
         }
     }
@@ -215,16 +223,16 @@ fn crew(job: &Job, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobCrew,
                 format!("crew[{index}].name"),
-                format!("the name \"{}\" is empty or used twice", member.name),
-                "give everybody a name of their own",
+                say!("check-nameless", name = member.name.as_str()),
+                say!("check-nameless-do"),
             ));
         }
         if member.roles.is_empty() {
             found.push(Finding::new(
                 Code::JobCrew,
                 format!("crew[{index}].roles"),
-                format!("\"{}\" has nothing to do", member.name),
-                "give a role, or leave the person out",
+                say!("check-crew-idle", name = member.name.as_str()),
+                say!("check-crew-idle-do"),
             ));
         }
     }
@@ -237,8 +245,8 @@ fn panel(record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobEmptySpot,
                 format!("{path}.spots[{s}].readings"),
-                "the spot has no reading",
-                "add a reading or remove the spot",
+                say!("check-spot-empty"),
+                say!("check-spot-empty-do"),
             ));
         }
     }
@@ -252,17 +260,21 @@ fn panel(record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobDefectRange,
                 format!("{path}.defects[{d}].extent"),
-                format!("{} points are too few to draw it", points.len()),
-                "a line needs two points and an area three corners",
+                say!("check-few-points", count = points.len()),
+                say!("check-few-points-do"),
             ));
         }
-        for (what, count, most) in [("points", points.len(), MOST_POINTS), ("pictures", photos.len(), MOST_PHOTOS)] {
+        let (drawn, shown) = (points.len(), photos.len());
+        for (count, most, cause) in [
+            (drawn, MOST_POINTS, say!("check-many-points", count = drawn, most = MOST_POINTS)),
+            (shown, MOST_PHOTOS, say!("check-many-pictures", count = shown, most = MOST_PHOTOS)),
+        ] {
             if count > most {
                 found.push(Finding::new(
                     Code::JobTooLarge,
                     format!("{path}.defects[{d}]"),
-                    format!("{count} {what} are more than the {most} that one defect may have"),
-                    "leave some out",
+                    cause,
+                    say!("check-leave-out"),
                 ));
             }
         }
@@ -270,16 +282,16 @@ fn panel(record: &PanelRecord, path: &str, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobDefectRange,
                 format!("{path}.defects[{d}].quantity"),
-                format!("the quantity is {quantity}, the scale ends at 5"),
-                "use 0 (none) to 5 (dense)",
+                say!("check-quantity", quantity = *quantity),
+                say!("check-quantity-do"),
             ));
         }
         if depth_um.is_some_and(|(least, most)| least > most) {
             found.push(Finding::new(
                 Code::JobDefectRange,
                 format!("{path}.defects[{d}].depth_um"),
-                "the least depth is above the most",
-                "write the smaller number first",
+                say!("check-depth"),
+                say!("check-depth-do"),
             ));
         }
     }
@@ -291,12 +303,7 @@ fn is_place(at: MapPoint) -> bool {
 
 fn place(at: MapPoint, path: impl Fn() -> String, found: &mut Vec<Finding>) {
     if !is_place(at) {
-        found.push(Finding::new(
-            Code::JobPlace,
-            path(),
-            "the place is not a pair of finite numbers",
-            "give the place in millimetres on the map, as (x, y)",
-        ));
+        found.push(Finding::new(Code::JobPlace, path(), say!("check-place-number"), say!("check-place-number-do")));
     }
 }
 
@@ -309,8 +316,13 @@ fn outside(panel: &Panel, record: &PanelRecord, path: &str, found: &mut Vec<Find
             found.push(Finding::new(
                 Code::JobPlaceOutside,
                 format!("{path}.{list}[{index}].at"),
-                format!("the place ({:.0}, {:.0}) is not on \"{}\"", at.x, at.y, panel.id),
-                "move it onto the panel, or name the panel it is on",
+                say!(
+                    "check-place-off",
+                    x = format!("{:.0}", at.x),
+                    y = format!("{:.0}", at.y),
+                    panel = panel.id.as_str()
+                ),
+                say!("check-place-off-do"),
             ));
         }
     }
@@ -319,26 +331,26 @@ fn outside(panel: &Panel, record: &PanelRecord, path: &str, found: &mut Vec<Find
 fn counts(job: &Job, found: &mut Vec<Finding>) {
     let records = || job.panels.values();
     let counts = [
-        ("surveys", "surveys", job.surveys.len(), MOST_SURVEYS),
-        ("surveys", "checks of the gauge", job.surveys.iter().map(|s| s.checks.len()).sum(), MOST_CHECKS),
-        ("panels", "gloss readings", records().map(|r| r.gloss.len()).sum(), MOST_CHECKS),
-        ("panels", "earlier visits", records().map(|r| r.removals.entries.len()).sum(), MOST_CHECKS),
-        ("crew", "workers", job.crew.len(), MOST_WORKERS),
-        ("steps", "polishing steps", job.steps.len(), MOST_STEPS),
-        ("test_spots.results", "results of test spots", job.test_spots.results.len(), MOST_TESTS),
-        ("order_choices", "first panels", job.choices.first.len() + job.choices.begins.len(), MOST_CHOICES),
-        ("order", "rows of an order", job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),
-        ("panels", "spots", records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
-        ("panels", "readings", records().map(|r| r.reading_count()).sum(), MOST_READINGS),
-        ("panels", "defects", records().map(|r| r.defects.len()).sum(), MOST_DEFECTS),
+        ("surveys", say!("check-many-surveys"), job.surveys.len(), MOST_SURVEYS),
+        ("surveys", say!("check-many-gauge-checks"), job.surveys.iter().map(|s| s.checks.len()).sum(), MOST_CHECKS),
+        ("panels", say!("check-many-gloss"), records().map(|r| r.gloss.len()).sum(), MOST_CHECKS),
+        ("panels", say!("check-many-visits"), records().map(|r| r.removals.entries.len()).sum(), MOST_CHECKS),
+        ("crew", say!("check-many-workers"), job.crew.len(), MOST_WORKERS),
+        ("steps", say!("check-many-steps"), job.steps.len(), MOST_STEPS),
+        ("test_spots.results", say!("check-many-tests"), job.test_spots.results.len(), MOST_TESTS),
+        ("order_choices", say!("check-many-first"), job.choices.first.len() + job.choices.begins.len(), MOST_CHOICES),
+        ("order", say!("check-many-rows"), job.order.as_ref().map_or(0, |o| o.operations.len()), MOST_ROWS),
+        ("panels", say!("check-many-spots"), records().map(|r| r.spots.len()).sum::<usize>(), MOST_SPOTS),
+        ("panels", say!("check-many-readings"), records().map(|r| r.reading_count()).sum(), MOST_READINGS),
+        ("panels", say!("check-many-defects"), records().map(|r| r.defects.len()).sum(), MOST_DEFECTS),
     ];
     for (path, what, count, most) in counts {
         if count > most {
             found.push(Finding::new(
                 Code::JobTooLarge,
                 path,
-                format!("{count} {what} are more than the {most} a job may hold"),
-                "split the job",
+                say!("check-job-holds", count = count, what = what, most = most),
+                say!("check-job-holds-do"),
             ));
         }
     }
@@ -352,7 +364,7 @@ fn closest(template: &Template, id: &PanelId) -> String {
         .iter()
         .map(|p| p.id.to_string())
         .min_by_key(|name| edit_distance(name, &wanted))
-        .map_or_else(|| "choose another template".to_owned(), |name| format!("did you mean \"{name}\""))
+        .map_or_else(|| say!("check-other-template").to_owned(), |name| say!("check-did-you-mean", name = name))
 }
 
 /// Levenshtein distance in characters.

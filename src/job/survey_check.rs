@@ -3,6 +3,7 @@
 use super::check::place_of;
 use super::model::Job;
 use crate::finding::{Code, Finding};
+use crate::say;
 
 /// Largest number of a reading: more than any job may hold.
 const LARGEST_NUMBER: u32 = 10_000_000;
@@ -19,8 +20,8 @@ pub(super) fn surveys(job: &Job, found: &mut Vec<Finding>) {
                     found.push(no_survey(job, path, reading.survey));
                 } else if reading.number > LARGEST_NUMBER {
                     let path = format!("{path}.spots[{s}].readings[{r}].number");
-                    let cause = format!("nobody takes {} readings", reading.number);
-                    found.push(Finding::new(Code::JobSurvey, path, cause, "leave the number out"));
+                    let cause = say!("check-readings-number", count = reading.number);
+                    found.push(Finding::new(Code::JobSurvey, path, cause, say!("check-readings-number-do")));
                 }
             }
         }
@@ -32,32 +33,32 @@ pub(super) fn surveys(job: &Job, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobRemoval,
                 format!("{path}.removals[{e}].upper_um"),
-                "the most that may have gone is below what probably went",
-                "give the most that may have gone; it is what counts",
+                say!("check-removal"),
+                say!("check-removal-do"),
             ));
         }
     }
     if let Some(cause) = job.policy.bands.disorder() {
-        found.push(Finding::new(Code::JobBands, "policy.bands", cause, "write the borders from thin to thick"));
+        found.push(Finding::new(Code::JobBands, "policy.bands", cause, say!("check-bands-do")));
     }
 }
 
 fn no_survey(job: &Job, path: String, number: u32) -> Finding {
-    let cause = format!("there is no survey {number}, the job has {}", job.surveys.len());
-    Finding::new(Code::JobSurvey, path, cause, "count surveys from 0, or leave the number out for the first")
+    let cause = say!("check-no-survey", number = number, count = job.surveys.len());
+    Finding::new(Code::JobSurvey, path, cause, say!("check-no-survey-do"))
 }
 
 fn stages(job: &Job, found: &mut Vec<Finding>) {
     if job.surveys.is_empty() {
-        found.push(Finding::new(Code::JobSurvey, "surveys", "there is no survey", "leave the list out, or write one"));
+        found.push(Finding::new(Code::JobSurvey, "surveys", say!("check-surveys-none"), say!("check-surveys-none-do")));
     }
     let backwards = |pair: &[super::survey::Survey]| pair[0].stage > pair[1].stage;
     if let Some(at) = job.surveys.windows(2).position(backwards) {
         found.push(Finding::new(
             Code::JobSurvey,
             format!("surveys[{}].stage", at + 1),
-            "a survey before polishing comes after one taken after it",
-            "put the surveys in the order they were taken",
+            say!("check-surveys-order"),
+            say!("check-surveys-order-do"),
         ));
     }
     for (s, survey) in job.surveys.iter().enumerate() {
@@ -66,8 +67,8 @@ fn stages(job: &Job, found: &mut Vec<Finding>) {
             found.push(Finding::new(
                 Code::JobSurvey,
                 format!("surveys[{s}].checks[{c}].after_reading"),
-                format!("nobody takes {} readings", survey.checks[c].after_reading),
-                "give the number of the last reading before the check",
+                say!("check-readings-number", count = survey.checks[c].after_reading),
+                say!("check-after-reading-do"),
             ));
         }
     }
