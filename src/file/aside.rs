@@ -4,6 +4,7 @@ use super::disk::{Disk, clear, is_file};
 use super::journal::{FoundJournal, remove_journal};
 use super::photos::photo_folder;
 use super::save::{SaveError, write_export};
+use crate::say;
 use std::io;
 use std::path::{Path, PathBuf};
 
@@ -21,7 +22,7 @@ pub fn put_aside(disk: &dyn Disk, data: &Path, found: &FoundJournal, stamp: &str
     if let Some(text) = &found.text {
         kept = Some(keep_text(disk, data, name_of(found), stamp, text)?);
     }
-    let refused = |cause| SaveError::Disk { path: found.path.clone(), doing: "taking it away", cause };
+    let refused = |cause| SaveError::Disk { path: found.path.clone(), doing: say!("file-doing-taking-away"), cause };
     let pictures = photo_folder(&found.path);
     if let (Some(kept), Some(_)) = (&kept, disk.about(&pictures).map_err(refused)?) {
         disk.rename(&pictures, &photo_folder(kept)).map_err(refused)?;
@@ -69,7 +70,7 @@ fn keep(
     bytes: &[u8],
 ) -> Result<PathBuf, SaveError> {
     let folder = folder(data);
-    let refused = |cause| SaveError::Disk { path: folder.clone(), doing: "keeping it in a folder of its own", cause };
+    let refused = |cause| SaveError::Disk { path: folder.clone(), doing: say!("file-doing-keeping-folder"), cause };
     disk.make_folder(&folder).map_err(refused)?;
     let plain = |c: char| if c.is_alphanumeric() { c } else { ' ' };
     let words: String = name.chars().map(plain).take(60).collect();
@@ -96,5 +97,5 @@ fn free_name(disk: &dyn Disk, folder: &Path, stem: &str, ending: &str) -> io::Re
             return Ok(path);
         }
     }
-    Err(io::Error::other("no name is free there"))
+    Err(io::Error::other(say!("file-no-free-name")))
 }

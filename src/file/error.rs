@@ -1,6 +1,7 @@
 //! Why a file could not be read, and what to do about it.
 
 use crate::finding::Finding;
+use crate::say;
 use crate::vehicle::TemplateError;
 use std::path::PathBuf;
 
@@ -8,7 +9,7 @@ use std::path::PathBuf;
 #[derive(Debug, thiserror::Error)]
 pub enum ReadError {
     /// The file could not be opened or read.
-    #[error("cannot read \"{}\": {cause}", path.display())]
+    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = cause.to_string()))]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -16,7 +17,7 @@ pub enum ReadError {
         cause: std::io::Error,
     },
     /// More bytes than any job has.
-    #[error("\"{}\" is larger than {limit_mib} MiB", path.display())]
+    #[error("{}", say!("file-too-large", path = path.display().to_string(), limit = *limit_mib))]
     TooLarge {
         /// The file.
         path: PathBuf,
@@ -24,7 +25,7 @@ pub enum ReadError {
         limit_mib: u64,
     },
     /// Not UTF-8.
-    #[error("{name}:{line}:{column}: the file is not UTF-8 text")]
+    #[error("{}", say!("file-not-text", name = name, line = *line, column = *column))]
     NotText {
         /// The file.
         name: String,
@@ -34,7 +35,7 @@ pub enum ReadError {
         column: usize,
     },
     /// The text doesn't fit the format.
-    #[error("{name}:{line}:{column}: {message}{}", at_field(field))]
+    #[error("{name}:{line}:{column}: {}", at_field(message, field))]
     Syntax {
         /// The file.
         name: String,
@@ -48,7 +49,7 @@ pub enum ReadError {
         message: String,
     },
     /// Written by a later version of the program, with something in it that this one does not know.
-    #[error("{name}:{line}:1: the format is \"{format}\", this version reads \"{reads}\"")]
+    #[error("{}", say!("file-other-format", name = name, line = *line, format = format, reads = *reads))]
     OtherFormat {
         /// The file.
         name: String,
@@ -60,7 +61,7 @@ pub enum ReadError {
         reads: &'static str,
     },
     /// The job names a template that doesn't exist.
-    #[error("{name}: vehicle.template: there is no vehicle template \"{template}\"")]
+    #[error("{}", say!("file-no-template", name = name, template = template))]
     UnknownTemplate {
         /// The file.
         name: String,
@@ -78,7 +79,7 @@ pub enum ReadError {
         cause: TemplateError,
     },
     /// The file of a vehicle template holds another one than its name says.
-    #[error("{}: its id is \"{inside}\", its name says \"{named}\"", path.display())]
+    #[error("{}", say!("file-other-template", path = path.display().to_string(), inside = inside, named = named))]
     OtherTemplate {
         /// The file.
         path: PathBuf,
@@ -99,8 +100,8 @@ pub enum ReadError {
     },
 }
 
-fn at_field(field: &str) -> String {
-    if field.is_empty() { String::new() } else { format!(" (field {field})") }
+fn at_field(message: &str, field: &str) -> String {
+    if field.is_empty() { message.to_owned() } else { say!("file-at-field", message = message, field = field) }
 }
 
 impl ReadError {
@@ -108,29 +109,21 @@ impl ReadError {
     pub fn hint(&self) -> String {
         match self {
             Self::Unreadable { cause, .. } if cause.kind() == std::io::ErrorKind::NotFound => {
-                "check the name, or write a job to start from: lapwright sample --out my.job.ron".to_owned()
+                say!("file-check-name").to_owned()
             }
-            Self::Unreadable { .. } => "check that the file is there and may be read".to_owned(),
-            Self::TooLarge { .. } => "no file of this program is that large; choose another one".to_owned(),
-            Self::NotText { .. } => {
-                "save the file as UTF-8 text, or take the previous version of it (its name ends in ~)".to_owned()
-            }
-            Self::Syntax { .. } => {
-                "mend the place named, or take the previous version of the file (its name ends in ~)".to_owned()
-            }
-            Self::OtherFormat { .. } => {
-                "it holds what this version does not know, so it is left as it is; open it with the version of \
-                 lapwright that wrote it, or a later one"
-                    .to_owned()
-            }
-            Self::UnknownTemplate { known, .. } => format!("use one of: {known}"),
+            Self::Unreadable { .. } => say!("file-check-there").to_owned(),
+            Self::TooLarge { .. } => say!("file-choose-another").to_owned(),
+            Self::NotText { .. } => say!("file-save-as-text").to_owned(),
+            Self::Syntax { .. } => say!("file-mend-place").to_owned(),
+            Self::OtherFormat { .. } => say!("file-newer-version").to_owned(),
+            Self::UnknownTemplate { known, .. } => say!("file-use-one-of", known = known),
             Self::Template { cause: TemplateError::Findings(found), .. } => {
-                found.first().map_or_else(|| "mend the file".to_owned(), |first| first.action.clone())
+                found.first().map_or_else(|| say!("file-mend").to_owned(), |first| first.action.clone())
             }
-            Self::Template { .. } => "mend the place named, or choose another vehicle".to_owned(),
-            Self::OtherTemplate { inside, .. } => format!("name the file {inside}.ron, or mend the id in it"),
+            Self::Template { .. } => say!("file-mend-or-other").to_owned(),
+            Self::OtherTemplate { inside, .. } => say!("file-name-it", inside = inside),
             Self::Unusable { first, more: 0, .. } => first.action.clone(),
-            Self::Unusable { first, more, .. } => format!("{}; lapwright check lists {more} more", first.action),
+            Self::Unusable { first, more, .. } => say!("file-check-lists", first = first.action.as_str(), more = *more),
         }
     }
 }

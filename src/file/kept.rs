@@ -6,6 +6,7 @@
 use super::disk::Disk;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
+use crate::say;
 use serde::{Serialize, de::DeserializeOwned};
 use std::path::Path;
 
@@ -33,8 +34,8 @@ pub fn kept<T: DeserializeOwned>(disk: &dyn Disk, path: &Path) -> Kept<T> {
     let mut aside = path.as_os_str().to_owned();
     aside.push(".broken");
     let place = match disk.rename(path, Path::new(&aside)) {
-        Ok(()) => format!("It is kept as \u{201c}{}\u{201d}", Path::new(&aside).display()),
-        Err(_) => format!("It is still \u{201c}{}\u{201d}", path.display()),
+        Ok(()) => say!("file-kept-as", path = Path::new(&aside).display().to_string()),
+        Err(_) => say!("file-kept-still", path = path.display().to_string()),
     };
     Kept::Broken(format!("{broken}. {place}."))
 }
@@ -50,7 +51,7 @@ pub fn keep<T: Serialize>(disk: &dyn Disk, path: &Path, value: &T) -> Result<Sav
     if let Some(folder) = path.parent() {
         disk.make_folder(folder).map_err(|cause| SaveError::Disk {
             path: folder.to_owned(),
-            doing: "making the folder",
+            doing: say!("file-doing-making-folder"),
             cause,
         })?;
     }

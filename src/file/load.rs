@@ -6,6 +6,7 @@ use super::templates::Templates;
 use super::v1::{FORMAT, JobFile};
 use crate::finding::{Finding, Severity};
 use crate::job::{Job, check, check_alone};
+use crate::say;
 use crate::vehicle::{self, Size, Template};
 use std::path::Path;
 use std::sync::Arc;
@@ -131,7 +132,7 @@ impl Templates {
 /// Reads back a job that was just written. It is held against its template where that comes with the program; a template of the
 /// user's own is not looked for, so that a job can be saved even when that file is gone.
 pub(super) fn read_back(text: &str) -> Result<Job, ReadError> {
-    let name = "the text just written";
+    let name = say!("file-just-written");
     let (job, mut found) = read_fields(name, text)?;
     match vehicle::load_embedded(&job.vehicle.template) {
         Ok(template) => found.extend(check(&job, &template)),

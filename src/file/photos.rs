@@ -3,6 +3,7 @@
 use super::disk::{Disk, clear, sync_names};
 use super::save::SaveError;
 use crate::job::{Job, PhotoId};
+use crate::say;
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -55,7 +56,7 @@ pub fn save_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId, bytes: &[u8]) ->
     };
     write().map_err(|cause| {
         drop(clear(disk, &fresh));
-        SaveError::Disk { path: path.clone(), doing: "keeping a picture", cause }
+        SaveError::Disk { path: path.clone(), doing: say!("file-doing-keeping-picture"), cause }
     })
 }
 

@@ -1,6 +1,7 @@
 //! Taking in a photograph: turned upright, made smaller, and without anything that it says about where and when it was taken.
 
 use crate::job::PhotoId;
+use crate::say;
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
@@ -49,7 +50,7 @@ pub fn take_picture(bytes: &[u8]) -> Result<Picture, String> {
     let mut jpeg = Vec::new();
     JpegEncoder::new_with_quality(&mut jpeg, QUALITY)
         .encode_image(&small.to_rgb8())
-        .map_err(|e| format!("the picture could not be written: {e}"))?;
+        .map_err(|e| say!("file-picture-unwritten", why = e.to_string()))?;
     let id = PhotoId::of_hash(Sha256::digest(&jpeg).into());
     Ok(Picture { id, jpeg })
 }
@@ -67,18 +68,19 @@ pub fn show_picture(bytes: &[u8], side: u32) -> Result<Shown, String> {
 /// Decodes within limits and turns the picture upright. The limits are checked here as well, since the decoder alone does not
 /// keep them all.
 fn decode(bytes: &[u8]) -> Result<DynamicImage, String> {
-    let unreadable = |e: image::ImageError| format!("it is not a JPEG or PNG picture that can be read ({e})");
+    let unreadable = |e: image::ImageError| say!("file-picture-unreadable", why = e.to_string());
     let mut limits = Limits::default();
     limits.max_image_width = Some(LONGEST_SIDE);
     limits.max_image_height = Some(LONGEST_SIDE);
     limits.max_alloc = Some(MOST_MEMORY);
-    let mut reader =
-        ImageReader::new(Cursor::new(bytes)).with_guessed_format().map_err(|e| format!("it can't be read ({e})"))?;
+    let mut reader = ImageReader::new(Cursor::new(bytes))
+        .with_guessed_format()
+        .map_err(|e| say!("file-picture-no", why = e.to_string()))?;
     reader.limits(limits.clone());
     let mut decoder = reader.into_decoder().map_err(unreadable)?;
     let (width, height) = decoder.dimensions();
     if width.max(height) > LONGEST_SIDE || decoder.total_bytes() > MOST_MEMORY {
-        return Err(format!("it has {width} by {height} pixels, more than the program opens"));
+        return Err(say!("file-picture-pixels", width = width, height = height));
     }
     decoder.set_limits(limits).map_err(unreadable)?;
     let turned = decoder.orientation().map_err(unreadable)?;

@@ -9,6 +9,7 @@ use super::error::ReadError;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
 use super::templates::user_folder;
+use crate::say;
 use crate::units::Date;
 use std::path::{Path, PathBuf};
 
@@ -39,7 +40,7 @@ pub struct Learners {
 #[derive(Debug, thiserror::Error)]
 pub enum ProgressError {
     /// There is no folder for it.
-    #[error("there is no folder for results on this computer")]
+    #[error("{}", say!("file-learner-no-folder"))]
     NoFolder,
     /// What is there already can't be read, so nothing is written over it.
     #[error("{0}")]
@@ -53,10 +54,8 @@ impl ProgressError {
     /// What a person can do, in one line.
     pub fn hint(&self) -> String {
         match self {
-            Self::NoFolder => "set HOME to a folder of your own and start the program again".to_owned(),
-            Self::Faulty(_) => {
-                "nothing was written over; mend the line named, or give the file another name".to_owned()
-            }
+            Self::NoFolder => say!("file-set-home").to_owned(),
+            Self::Faulty(_) => say!("file-learner-as-is").to_owned(),
             Self::Save(error) => error.hint().to_owned(),
         }
     }
@@ -114,7 +113,11 @@ impl Learners {
         let text = written(learner.trim(), &all).map_err(ProgressError::Save)?;
         if let Some(folder) = path.parent() {
             disk.make_folder(folder).map_err(|cause| {
-                ProgressError::Save(SaveError::Disk { path: folder.to_owned(), doing: "making the folder", cause })
+                ProgressError::Save(SaveError::Disk {
+                    path: folder.to_owned(),
+                    doing: say!("file-doing-making-folder"),
+                    cause,
+                })
             })?;
         }
         write_text(disk, &path, &text).map_err(ProgressError::Save)
@@ -167,9 +170,9 @@ fn written(learner: &str, all: &[Attempt]) -> Result<String, SaveError> {
     }
     let bytes = rows.into_inner().map_err(|e| text(e.to_string()))?;
     let made = String::from_utf8(bytes).map_err(|e| text(e.to_string()))?;
-    match attempts("the new text", &made) {
+    match attempts(say!("file-new-text"), &made) {
         Ok(again) if again == all => Ok(made),
-        _ => Err(SaveError::Text("it reads back as something else".to_owned())),
+        _ => Err(SaveError::Text(say!("file-learner-reads-other").to_owned())),
     }
 }
 
@@ -184,7 +187,7 @@ fn attempts(name: &str, text: &str) -> Result<Vec<Attempt>, ReadError> {
     let mut reader = csv::Reader::from_reader(text.as_bytes());
     let heads = reader.headers().map_err(|e| fault(1, "", e.to_string()))?;
     if heads.iter().ne(COLUMNS) {
-        return Err(fault(1, "", format!("the first line of a learner's file is \"{}\"", COLUMNS.join(","))));
+        return Err(fault(1, "", say!("file-learner-first-line", columns = COLUMNS.join(","))));
     }
     let mut found = Vec::new();
     for row in reader.records() {
@@ -193,10 +196,10 @@ fn attempts(name: &str, text: &str) -> Result<Vec<Attempt>, ReadError> {
         let cell = |k: usize| row.get(k).unwrap_or_default().trim();
         let number = |k: usize, most: u32| {
             let value = cell(k).parse().ok().filter(|v| *v <= most);
-            value.ok_or_else(|| fault(line, COLUMNS[k], format!("\"{}\" is no whole number from 0 to {most}", cell(k))))
+            value.ok_or_else(|| fault(line, COLUMNS[k], say!("file-learner-number", text = cell(k), most = most)))
         };
         if cell(2).is_empty() {
-            return Err(fault(line, COLUMNS[2], "the name of the exercise is missing".to_owned()));
+            return Err(fault(line, COLUMNS[2], say!("file-learner-no-exercise").to_owned()));
         }
         found.push(Attempt {
             date: Date::parse(cell(1)).map_err(|e| fault(line, COLUMNS[1], e))?,

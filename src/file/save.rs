@@ -9,6 +9,7 @@ use super::load::{newer_format, read_back};
 use super::v1::JobFile;
 use crate::finding::Finding;
 use crate::job::Job;
+use crate::say;
 use std::ffi::OsString;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -26,22 +27,22 @@ pub enum Saved {
 #[derive(Debug, thiserror::Error)]
 pub enum SaveError {
     /// It could not be turned into text that reads back as the same.
-    #[error("it could not be written as text: {0}")]
+    #[error("{}", say!("file-no-text", why = .0))]
     Text(String),
     /// There is no folder to keep vehicle templates in.
-    #[error("there is no folder for vehicles of your own on this computer")]
+    #[error("{}", say!("file-no-vehicle-folder"))]
     NoFolder,
     /// A template of that name is there already.
-    #[error("there is a vehicle \"{0}\" already")]
+    #[error("{}", say!("file-taken", name = .0))]
     Taken(String),
     /// There is no template of the user's with this id.
-    #[error("\"{0}\" is no vehicle of your own")]
+    #[error("{}", say!("file-not-own", name = .0))]
     NotOwn(String),
     /// The template has a fault, so it could not be used again.
-    #[error("the vehicle can't be saved: {}: {}", .0.place, .0.cause)]
+    #[error("{}", say!("file-faulty-vehicle", place = .0.place.as_str(), cause = .0.cause.as_str()))]
     Faulty(Box<Finding>),
     /// A newer version of the program wrote what is there.
-    #[error("\"{}\" is of the newer format \"{format}\", which this version would damage", path.display())]
+    #[error("{}", say!("file-newer", path = path.display().to_string(), format = format))]
     Newer {
         /// The file.
         path: PathBuf,
@@ -49,7 +50,7 @@ pub enum SaveError {
         format: String,
     },
     /// The disk refused.
-    #[error("cannot save \"{}\": {doing}: {cause}", path.display())]
+    #[error("{}", say!("file-cannot-save", path = path.display().to_string(), doing = *doing, cause = cause.to_string()))]
     Disk {
         /// The file that was to be written.
         path: PathBuf,
@@ -64,22 +65,20 @@ impl SaveError {
     /// What a person can do, in one line.
     pub fn hint(&self) -> &'static str {
         match self {
-            Self::Text(_) => "nothing was written; keep the window open and report this as a fault of the program",
-            Self::NoFolder => "set HOME to a folder of your own and start the program again",
-            Self::Taken(_) => "give it another name",
-            Self::NotOwn(_) => "save it under another name",
-            Self::Faulty(_) => "take the last change back",
-            Self::Newer { .. } => "the file is as it was; save under another name",
+            Self::Text(_) => say!("file-report"),
+            Self::NoFolder => say!("file-set-home"),
+            Self::Taken(_) => say!("file-other-name"),
+            Self::NotOwn(_) => say!("file-save-other-name"),
+            Self::Faulty(_) => say!("file-take-back"),
+            Self::Newer { .. } => say!("file-as-it-was"),
             Self::Disk { cause, .. } => match cause.kind() {
                 io::ErrorKind::StorageFull | io::ErrorKind::QuotaExceeded => {
-                    "the file is as it was; free some space on the disk and save again, or save under another name \
-                     on another disk"
+                    say!("file-disk-full")
                 }
                 io::ErrorKind::PermissionDenied | io::ErrorKind::ReadOnlyFilesystem => {
-                    "the file is as it was; check the folder's permissions, or save under another name in a folder of \
-                     your own"
+                    say!("file-not-allowed")
                 }
-                _ => "the file is as it was; check the disk and the folder, or save under another name",
+                _ => say!("file-check-disk"),
             },
         }
     }
@@ -92,7 +91,7 @@ impl SaveError {
 pub fn job_to_text(job: &Job) -> Result<String, SaveError> {
     let text = job_text(job)?;
     let again = read_back(&text).map_err(|e| SaveError::Text(e.to_string()))?;
-    if again == *job { Ok(text) } else { Err(SaveError::Text("it reads back as another job".to_owned())) }
+    if again == *job { Ok(text) } else { Err(SaveError::Text(say!("file-reads-other-job").to_owned())) }
 }
 
 /// The same for the journal, which takes a job as it is.
@@ -109,7 +108,7 @@ pub(super) fn job_text(job: &Job) -> Result<String, SaveError> {
 /// [`SaveError`]; the file on disk is then as it was.
 pub fn save_job(disk: &dyn Disk, path: &Path, job: &Job) -> Result<Saved, SaveError> {
     let text = job_to_text(job)?;
-    let there = |cause| SaveError::Disk { path: path.to_owned(), doing: "looking at the file that is there", cause };
+    let there = |cause| SaveError::Disk { path: path.to_owned(), doing: say!("file-doing-looking"), cause };
     match head_of(disk, path).map_err(there)?.and_then(|head| newer_format(&head)) {
         Some(format) => Err(SaveError::Newer { path: path.to_owned(), format }),
         None => write_text(disk, path, &text),
@@ -158,7 +157,7 @@ enum Previous {
 fn write(disk: &dyn Disk, path: &Path, bytes: &[u8], previous: Previous) -> Result<Saved, SaveError> {
     let asked = path;
     let refused = |doing, cause| SaveError::Disk { path: asked.to_owned(), doing, cause };
-    let path = &behind_links(disk, path).map_err(|cause| refused("finding the file", cause))?;
+    let path = &behind_links(disk, path).map_err(|cause| refused(say!("file-doing-finding"), cause))?;
     let unfinished = Unfinished { fresh: beside(path, ".new"), kept: beside(path, ".old") };
     let replaced = unfinished.clear(disk).and_then(|()| replace(disk, path, bytes, &unfinished, previous));
     if let Err((doing, cause)) = replaced {
@@ -181,7 +180,7 @@ struct Unfinished {
 impl Unfinished {
     fn clear(&self, disk: &dyn Disk) -> Result<(), Refused> {
         let cleared = [&self.fresh, &self.kept].into_iter().map(|file| clear(disk, file)).fold(Ok(()), Result::and);
-        cleared.map_err(|e| ("clearing an unfinished save", e))
+        cleared.map_err(|e| (say!("file-doing-clearing"), e))
     }
 }
 
@@ -193,7 +192,7 @@ fn replace(
     previous: Previous,
 ) -> Result<(), Refused> {
     let Unfinished { fresh, kept } = unfinished;
-    disk.write_new(fresh, bytes, path).map_err(|e| ("writing the new file", e))?;
+    disk.write_new(fresh, bytes, path).map_err(|e| (say!("file-doing-writing"), e))?;
     if previous == Previous::Kept {
         let keep = || {
             match disk.link(path, kept) {
@@ -204,9 +203,9 @@ fn replace(
             // Renaming over another name of the same file does nothing at all: so it is after a save that ended here.
             clear(disk, kept)
         };
-        keep().map_err(|e| ("keeping the previous version", e))?;
+        keep().map_err(|e| (say!("file-doing-keeping-previous"), e))?;
     }
-    disk.rename(fresh, path).map_err(|e| ("putting the new file in place", e))
+    disk.rename(fresh, path).map_err(|e| (say!("file-doing-putting"), e))
 }
 
 /// The file that a path stands for, through symbolic links, whether or not it exists yet.

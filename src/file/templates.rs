@@ -8,6 +8,7 @@ use super::error::ReadError;
 use super::load::read_text;
 use super::save::{SaveError, Saved, write_text};
 use crate::finding::Severity;
+use crate::say;
 use crate::vehicle::{self, Template, TemplateError};
 use std::collections::BTreeMap;
 use std::ffi::OsString;
@@ -116,7 +117,7 @@ impl Templates {
         let folder = self.folder.as_deref().ok_or(SaveError::NoFolder)?;
         let taken = || SaveError::Taken(template.name.clone());
         let path = self.path_of(&template.id).filter(|_| !is_embedded(&template.id)).ok_or_else(taken)?;
-        let unknown = |cause| SaveError::Disk { path: path.clone(), doing: "looking whether it is there", cause };
+        let unknown = |cause| SaveError::Disk { path: path.clone(), doing: say!("file-doing-looking-whether"), cause };
         if disk.about(&path).map_err(unknown)?.is_some() {
             return Err(taken());
         }
@@ -125,7 +126,7 @@ impl Templates {
         }
         disk.make_folder(folder).map_err(|cause| SaveError::Disk {
             path: folder.to_owned(),
-            doing: "making the folder",
+            doing: say!("file-doing-making-folder"),
             cause,
         })?;
         write_template(disk, &path, template)
@@ -145,7 +146,7 @@ impl Templates {
     /// [`SaveError::NotOwn`]; [`SaveError::Disk`]. Nothing has then changed.
     pub fn delete(&self, disk: &dyn Disk, id: &str) -> Result<(), SaveError> {
         let path = self.own_path(id)?;
-        let refused = |cause| SaveError::Disk { path: path.clone(), doing: "putting it aside", cause };
+        let refused = |cause| SaveError::Disk { path: path.clone(), doing: say!("file-doing-putting-aside"), cause };
         disk.rename(&path, &path.with_extension("ron~")).map_err(refused)
     }
 
@@ -168,7 +169,7 @@ fn write_template(disk: &dyn Disk, path: &Path, template: &Template) -> Result<S
     let text = template.to_ron();
     let again = Template::parse(&text).map_err(|e| SaveError::Text(e.to_string()))?;
     if again.to_ron() != text || again.panels.len() != template.panels.len() {
-        return Err(SaveError::Text("it reads back as another vehicle".to_owned()));
+        return Err(SaveError::Text(say!("file-reads-other-vehicle").to_owned()));
     }
     write_text(disk, path, &text)
 }

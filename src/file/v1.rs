@@ -10,6 +10,7 @@ use crate::measure::{Assurance, Gauge};
 use crate::polish::{
     Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
 };
+use crate::say;
 use crate::units::{Date, fields};
 use crate::vehicle::{PanelId, Substrate};
 use serde::{Deserialize, Serialize};
@@ -129,8 +130,8 @@ impl JobFile {
                 Entry::Occupied(place) => found.push(Finding::new(
                     Code::JobPanelTwice,
                     format!("panels[{index}].id"),
-                    format!("the panel \"{}\" has an entry already", place.key()),
-                    "put all that is known of a panel into one entry",
+                    say!("file-panel-twice", panel = place.key().as_str()),
+                    say!("file-panel-twice-do"),
                 )),
             }
         }

@@ -54,6 +54,7 @@ areas!(
     "unit",
     "vehicle",
     "window",
+    "work",
 );
 
 /// The messages of one language.

@@ -1,6 +1,7 @@
 //! Looking through a folder of jobs in the background: the first time it has to read every file.
 
 use crate::file::{FolderOfJobs, Listing, Reading, RealDisk};
+use crate::say;
 use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -59,7 +60,7 @@ impl JobsRun {
                 Ok(Message::Reading(reading)) => self.reading = reading,
                 Ok(Message::Listed(listed)) => return Some(listed),
                 Err(TryRecvError::Empty) => return None,
-                Err(TryRecvError::Disconnected) => return Some(Err("the reading of the folder broke off".to_owned())),
+                Err(TryRecvError::Disconnected) => return Some(Err(say!("work-listing-broke-off").to_owned())),
             }
         }
     }

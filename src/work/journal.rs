@@ -3,6 +3,7 @@
 
 use crate::file::{Disk, JournalHead, remove_journal, save_photo, write_journal};
 use crate::job::{Job, PhotoId};
+use crate::say;
 use crate::words::taking_along;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
@@ -154,7 +155,7 @@ impl Target {
             let result = catch_unwind(AssertUnwindSafe(|| self.carry_out(&wanted)));
             let failure = match result {
                 Ok(result) => result.err(),
-                Err(cause) => Some(format!("the program made a mistake: {}", said(&*cause))),
+                Err(cause) => Some(say!("work-mistake", why = said(&*cause))),
             };
             let mut state = shared.lock();
             state.busy = false;
@@ -195,5 +196,5 @@ impl Target {
 /// What a panic said.
 pub(super) fn said(cause: &(dyn std::any::Any + Send)) -> &str {
     let text = cause.downcast_ref::<String>().map(String::as_str);
-    text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or("no reason given")
+    text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or(say!("work-no-reason"))
 }

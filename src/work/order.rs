@@ -7,6 +7,8 @@ use crate::crew::{
 };
 use crate::insight::CrewOrder;
 use crate::polish::Dose;
+use crate::say;
+use crate::words::shortest;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
@@ -142,7 +144,7 @@ fn find_asked(
     match (found, without) {
         (Ok(order), without) => Ok(CrewOrder { free: without.ok().map(|o| o.plan), ..order }),
         (Err(mut reasons), Ok(_)) => {
-            reasons.push("Without your choices about the order there is one; take one of them back.".to_owned());
+            reasons.push(say!("work-without-choices").to_owned());
             Err(reasons)
         }
         (Err(reasons), Err(_)) => Err(reasons),
@@ -182,7 +184,7 @@ pub fn find_order(
     };
     let control = StopAfter::new(seconds * (1.0 - FIRST_SHARE), stop, &|_, _, _| ());
     let Ok(robust) = solve_robust(&problem, &limits, &control, Target::default()) else {
-        return Err(vec![format!("no order was found in {seconds} s")]);
+        return Err(vec![say!("work-no-order", seconds = shortest(seconds))]);
     };
     let (best, lateness) = regular(&problem, robust.schedule, robust.lateness, seed);
     Ok(CrewOrder {

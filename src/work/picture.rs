@@ -2,6 +2,7 @@
 
 use super::journal::said;
 use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, take_picture};
+use crate::say;
 use crate::words::taking_along;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
@@ -26,7 +27,7 @@ impl PictureRun {
         thread::Builder::new().name("take-pictures".to_owned()).spawn(taking_along(move || {
             for file in files {
                 let taken = catch_unwind(AssertUnwindSafe(|| take(&*disk, &file)))
-                    .unwrap_or_else(|cause| Err(format!("the program made a mistake with it: {}", said(&*cause))));
+                    .unwrap_or_else(|cause| Err(say!("work-mistake-with-it", why = said(&*cause))));
                 let taken = taken.map_err(|reason| format!("\"{}\": {reason}", file.display()));
                 if send.send(taken).is_err() {
                     return; // nobody waits for it any more
@@ -60,7 +61,7 @@ fn take(disk: &dyn Disk, file: &Path) -> Result<Picture, String> {
     let limit = PICTURE_LIMIT_MIB * 1024 * 1024;
     let bytes = disk.read(file, limit + 1).map_err(|e| e.to_string())?;
     if bytes.len() as u64 > limit {
-        return Err(format!("it is larger than {PICTURE_LIMIT_MIB} MiB"));
+        return Err(say!("work-picture-large", limit = PICTURE_LIMIT_MIB));
     }
     take_picture(&bytes)
 }

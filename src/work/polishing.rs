@@ -4,7 +4,9 @@ use super::order::{Effort, Found, Given, solve_for};
 use crate::crew::{Explanation, Hold, Limits, Outcome, Problem, ProblemSpec, Schedule, explain, habits, tidy};
 use crate::insight::CrewOrder;
 use crate::polish::{Dose, swap_panels};
+use crate::say;
 use crate::units::clock;
+use crate::words::shortest;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -39,7 +41,7 @@ pub(super) fn find_polishing(spec: &Arc<ProblemSpec>, doses: &[Dose], effort: Ef
     let fastest = match outcome {
         Outcome::Optimal(best) | Outcome::Feasible { best, .. } => best,
         Outcome::Infeasible(conflicts) => return Err(conflicts.iter().map(ToString::to_string).collect()),
-        Outcome::Unknown { .. } => return Err(vec![format!("no order was found in {seconds} s")]),
+        Outcome::Unknown { .. } => return Err(vec![say!("work-no-order", seconds = shortest(seconds))]),
     };
     let most = fastest.cost() + (fastest.cost() as f64 * REGULAR_SHARE) as i64;
     let best = tidy(&problem, &fastest, most, REGULAR_NODES, seed);
@@ -83,16 +85,19 @@ fn reason(problem: &Problem, schedule: &Schedule, operation: usize) -> String {
     let rows = schedule.by_operation();
     let because = match hold {
         Hold::Wet { operation: other } => {
-            format!("until then {} beside it throws dust or spatter", spec[other].id)
+            say!("work-dust", other = spec[other].id.as_str())
         }
         Hold::Wait { operation: other, min_s } if min_s > 0 => {
-            format!("{} beside it has to be over and wiped first", spec[other].id)
+            say!("work-wiped-first", other = spec[other].id.as_str())
         }
-        Hold::Wait { operation: other, .. } => format!("{} comes first", spec[other].id),
+        Hold::Wait { operation: other, .. } => say!("work-comes-first", other = spec[other].id.as_str()),
         _ => return sentence,
     };
     let worker = &problem.spec().workers[rows[operation].worker].id;
-    let stands =
-        if stands_still_s > 0 { format!(", so {worker} stands still for {stands_still_s} s") } else { String::new() };
-    format!("{} starts at {} because {because}{stands}", spec[operation].id, clock(rows[operation].interval.start))
+    let (name, at) = (spec[operation].id.as_str(), clock(rows[operation].interval.start));
+    if stands_still_s == 0 {
+        return say!("work-starts", operation = name, at = at, because = because);
+    }
+    let (worker, seconds) = (worker.as_str(), stands_still_s);
+    say!("work-starts-late", operation = name, at = at, because = because, worker = worker, seconds = seconds)
 }

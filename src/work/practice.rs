@@ -4,6 +4,7 @@ use super::order::{Effort, StopAfter};
 use crate::crew::Limits;
 use crate::job::Job;
 use crate::practice::{Exercise, NextRound, PolishRound, Setup, next_rounds, polish_rounds, prepare};
+use crate::say;
 use crate::vehicle::{Naming, Template};
 use crate::words::taking_along;
 use std::sync::Arc;
@@ -80,9 +81,7 @@ impl PracticeRun {
         match self.answer.try_recv() {
             Ok(answer) => Some(answer),
             Err(TryRecvError::Empty) => None,
-            Err(TryRecvError::Disconnected) => {
-                Some(PracticeAnswer::None("the planner stopped unexpectedly; try again".to_owned()))
-            }
+            Err(TryRecvError::Disconnected) => Some(PracticeAnswer::None(say!("work-try-again").to_owned())),
         }
     }
 }
@@ -106,9 +105,7 @@ fn made(base: &Job, template: &Arc<Template>, ask: &PracticeAsk, effort: Effort,
             }
         }
         PracticeAsk::Polishing(seed) => match polish_rounds(base, template, *seed, QUESTIONS) {
-            rounds if rounds.is_empty() => {
-                PracticeAnswer::None("the gauge of this job reads no panel of this vehicle; choose another".to_owned())
-            }
+            rounds if rounds.is_empty() => PracticeAnswer::None(say!("work-gauge-reads-none").to_owned()),
             rounds => PracticeAnswer::Polishing(rounds),
         },
     }

@@ -1,6 +1,7 @@
 //! Planning what is left of a day, in the background.
 
 use crate::crew::{Control, Limits, PlanRow, ProblemSpec, Replanned, Schedule, SoFar, replan, rest_of};
+use crate::say;
 use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -55,7 +56,7 @@ impl RestRun {
         thread::Builder::new().name("plan-rest".to_owned()).spawn(taking_along(move || {
             let found = match replan(&rest_of(&problem, &so_far), &known, &REST_LIMITS, &control) {
                 Ok(Some(rest)) => RestAnswer::Planned(Box::new(rest), control.started.elapsed()),
-                Ok(None) => RestAnswer::None("no order of what is left keeps the rules".to_owned()),
+                Ok(None) => RestAnswer::None(say!("work-rest-none").to_owned()),
                 Err(errors) => RestAnswer::None(errors.to_string()),
             };
             // A reader that is gone wants no answer.
@@ -70,9 +71,7 @@ impl RestRun {
         match self.answer.try_recv() {
             Ok(answer) => Some(answer),
             Err(TryRecvError::Empty) => None,
-            Err(TryRecvError::Disconnected) => {
-                Some(RestAnswer::None("the planner stopped unexpectedly; what was tapped is safe".to_owned()))
-            }
+            Err(TryRecvError::Disconnected) => Some(RestAnswer::None(say!("work-taps-safe").to_owned())),
         }
     }
 }

@@ -3,6 +3,7 @@
 use super::order::{Effort, Task, find_task};
 use crate::insight::CrewOrder;
 use crate::job::Revision;
+use crate::say;
 use crate::words::taking_along;
 use std::sync::Arc;
 use std::sync::atomic::{AtomicBool, Ordering};
@@ -67,8 +68,8 @@ impl SolveRun {
             Err(TryRecvError::Disconnected) => {
                 let cause = self.thread.take()?.join().err()?;
                 let text = cause.downcast_ref::<String>().map(String::as_str);
-                let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or("no reason given");
-                Some(Progress::Failed(format!("the planner stopped unexpectedly ({text}); the job is unharmed")))
+                let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or(say!("work-no-reason"));
+                Some(Progress::Failed(say!("work-planner-stopped", why = text)))
             }
         }
     }

@@ -3,6 +3,7 @@
 use super::journal::said;
 use crate::bay::Entry;
 use crate::file::{RealDisk, append_day};
+use crate::say;
 use crate::words::taking_along;
 use std::collections::VecDeque;
 use std::io;
@@ -31,9 +32,8 @@ impl Writer {
         thread::Builder::new().name("write-day".to_owned()).spawn(taking_along(move || {
             for entry in to_write {
                 let append = || append_day(&RealDisk, &path, &entry);
-                let result = catch_unwind(AssertUnwindSafe(append)).unwrap_or_else(|cause| {
-                    Err(io::Error::other(format!("the program made a mistake: {}", said(&*cause))))
-                });
+                let result = catch_unwind(AssertUnwindSafe(append))
+                    .unwrap_or_else(|cause| Err(io::Error::other(say!("work-mistake", why = said(&*cause)))));
                 if say.send(result).is_err() {
                     continue; // nobody listens any more, but what was tapped is still written
                 }
@@ -62,7 +62,7 @@ impl Writer {
         let result = match self.written.try_recv() {
             Ok(result) => result,
             Err(TryRecvError::Empty) => return None,
-            Err(TryRecvError::Disconnected) => Err(io::Error::other("the thread that writes has ended")),
+            Err(TryRecvError::Disconnected) => Err(io::Error::other(say!("work-writer-ended"))),
         };
         self.waiting.pop_front().map(|entry| (entry, result))
     }

@@ -1,5 +1,6 @@
 //! What stands in one cell.
 
+use crate::say;
 use crate::units::{Micrometres, ThicknessUnit, number};
 
 /// The decimal sign of a text that has exactly one, and no other.
@@ -15,23 +16,25 @@ pub(super) fn decimal_sign(text: &str) -> Option<char> {
 pub(super) fn thickness(text: &str, unit: ThicknessUnit, decimal: Option<char>) -> Result<Micrometres, String> {
     let text = text.trim();
     if text.is_empty() {
-        return Err("it has no thickness".to_owned());
+        return Err(say!("file-row-no-thickness").to_owned());
     }
-    let quoted = format!("\u{201c}{}\u{201d}", shortened(text));
+    let short = shortened(text);
     if text.contains('.') && text.contains(',') {
-        return Err(format!("{quoted} has a comma and a point, so it can be read in two ways"));
+        return Err(say!("file-row-both-signs", text = short));
     }
     let sign = decimal_sign(text);
     if let (Some(sign), Some(decimal)) = (sign, decimal)
         && sign != decimal
     {
-        let name = |sign| if sign == ',' { "comma" } else { "point" };
-        return Err(format!("{quoted} has a {}, the numbers before it have a {}", name(sign), name(decimal)));
+        return Err(match sign {
+            ',' => say!("file-row-comma-not-point", text = short),
+            _ => say!("file-row-point-not-comma", text = short),
+        });
     }
     if unit == ThicknessUnit::Um && looks_like_thousands(text) {
-        return Err(format!("{quoted} could be a thousand or a fraction; write it without the sign"));
+        return Err(say!("file-row-thousand", text = short));
     }
-    let value = number(text).ok_or_else(|| format!("{quoted} is not a number"))?;
+    let value = number(text).ok_or_else(|| say!("file-row-no-number", text = short))?;
     unit.thickness(value)
 }
 
@@ -51,8 +54,8 @@ fn looks_like_thousands(text: &str) -> bool {
 pub(super) fn reading_number(text: &str) -> Result<u32, String> {
     match text.trim().parse::<u32>() {
         Ok(number) if number > 0 => Ok(number),
-        _ if text.trim().is_empty() => Err("it has no number in the column \u{201c}reading\u{201d}".to_owned()),
-        _ => Err(format!("the reading \u{201c}{}\u{201d} is not a number from 1 on", shortened(text.trim()))),
+        _ if text.trim().is_empty() => Err(say!("file-row-no-reading").to_owned()),
+        _ => Err(say!("file-row-bad-reading", text = shortened(text.trim()))),
     }
 }
 

@@ -15,6 +15,7 @@ pub use table::{ReadingRow, Readings, Recognised, RejectedRow, readings_from_byt
 pub use text::TextEncoding;
 
 use super::disk::Disk;
+use crate::say;
 use std::path::{Path, PathBuf};
 
 /// A larger file is no list of readings.
@@ -24,7 +25,7 @@ const LIMIT_MIB: u64 = 8;
 #[derive(Debug, thiserror::Error)]
 pub enum ReadingsError {
     /// It could not be opened or read.
-    #[error("cannot read \"{}\": {cause}", path.display())]
+    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = cause.to_string()))]
     Unreadable {
         /// The file.
         path: PathBuf,
@@ -32,7 +33,7 @@ pub enum ReadingsError {
         cause: std::io::Error,
     },
     /// More bytes than a list of readings has.
-    #[error("{name}: the file is larger than {limit_mib} MiB")]
+    #[error("{}", say!("file-csv-too-large", name = name, limit = *limit_mib))]
     TooLarge {
         /// The file.
         name: String,
@@ -40,7 +41,7 @@ pub enum ReadingsError {
         limit_mib: u64,
     },
     /// More rows than a job could hold.
-    #[error("{name}:{line}:1: there are more than {limit} rows")]
+    #[error("{}", say!("file-csv-rows", name = name, line = *line, limit = *limit))]
     TooManyRows {
         /// The file.
         name: String,
@@ -50,7 +51,7 @@ pub enum ReadingsError {
         limit: usize,
     },
     /// A picture, a spreadsheet of its own format, or another file that is not text.
-    #[error("{name}: the file is not text")]
+    #[error("{}", say!("file-csv-not-text", name = name))]
     NotText {
         /// The file.
         name: String,
@@ -71,11 +72,11 @@ impl ReadingsError {
     /// What a person can do, in one line.
     pub fn hint(&self) -> &'static str {
         match self {
-            Self::Unreadable { .. } => "check the name and the permissions",
-            Self::TooLarge { .. } | Self::TooManyRows { .. } => "split the file, one vehicle a file",
-            Self::NotText { .. } => "export the readings as CSV, that is as text with a separator",
+            Self::Unreadable { .. } => say!("file-csv-check"),
+            Self::TooLarge { .. } | Self::TooManyRows { .. } => say!("file-csv-split"),
+            Self::NotText { .. } => say!("file-csv-export"),
             Self::Header { .. } => {
-                "the first line names the columns: panel, reading, and thickness_um or thickness_mil, separated by ; or , or a tab"
+                say!("file-csv-header")
             }
         }
     }

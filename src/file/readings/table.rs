@@ -3,6 +3,7 @@
 use super::cells::{decimal_sign, reading_number, shortened, thickness};
 use super::text::{TextEncoding, decode};
 use super::{LIMIT_MIB, ReadingsError};
+use crate::say;
 use crate::units::{Micrometres, ThicknessUnit};
 use csv::StringRecord;
 use std::collections::BTreeMap;
@@ -72,26 +73,27 @@ impl Recognised {
     /// In words: "UTF-8 text, cells separated by ;, decimal comma, thickness in µm".
     pub fn in_words(&self) -> String {
         let separator = match self.separator {
-            '\t' => "a tab".to_owned(),
-            sign => format!("\u{201c}{sign}\u{201d}"),
+            '\t' => say!("file-table-tab").to_owned(),
+            sign => say!("file-table-separator", sign = sign.to_string()),
         };
         let decimal = match self.decimal {
-            Some(',') => "decimal comma",
-            Some(_) => "decimal point",
-            None => "whole numbers",
+            Some(',') => say!("file-table-comma"),
+            Some(_) => say!("file-table-point"),
+            None => say!("file-table-whole"),
         };
-        let spots = if self.names_spots {
-            "readings of a spot as the file says"
-        } else {
-            "each three readings of a panel make a spot"
-        };
-        let notes =
-            if self.notes.is_empty() { String::new() } else { format!(", kept as notes: {}", self.notes.join(", ")) };
-        format!(
-            "{} text, cells separated by {separator}, {decimal}, thickness in {}, {spots}{notes}",
-            self.encoding.name(),
-            self.unit.name()
-        )
+        let spots = if self.names_spots { say!("file-table-spots-named") } else { say!("file-table-spots-three") };
+        let recognised = say!(
+            "file-table-recognised",
+            encoding = self.encoding.name(),
+            separator = separator,
+            decimal = decimal,
+            unit = self.unit.name(),
+            spots = spots,
+        );
+        if self.notes.is_empty() {
+            return recognised;
+        }
+        say!("file-table-recognised-notes", read = recognised, notes = self.notes.join(", "))
     }
 }
 
@@ -142,10 +144,9 @@ pub fn readings_from_bytes(name: &str, bytes: &[u8]) -> Result<Readings, Reading
             let key = (row.panel.to_lowercase(), row.spot.clone(), row.reading);
             match seen.insert(key, *line) {
                 None => Ok(row),
-                Some(before) => Err(format!(
-                    "reading {} of \u{201c}{}\u{201d} stands in line {before} already",
-                    row.reading, row.panel
-                )),
+                Some(before) => {
+                    Err(say!("file-table-twice", reading = row.reading, panel = row.panel.as_str(), line = before))
+                }
             }
         });
         match row {
@@ -176,7 +177,7 @@ fn columns_of(text: &str) -> Result<(char, Columns), (u64, String)> {
     let mut problem = None;
     for separator in SEPARATORS {
         let Some((line, first)) = records(text, separator).next() else {
-            return Err((1, "the file is empty".to_owned()));
+            return Err((1, say!("file-table-empty").to_owned()));
         };
         match Columns::of(&first) {
             Ok(columns) => return Ok((separator, columns)),
@@ -188,7 +189,7 @@ fn columns_of(text: &str) -> Result<(char, Columns), (u64, String)> {
             }
         }
     }
-    Err(problem.map_or((1, "the file is empty".to_owned()), |(line, reason, _)| (line, reason)))
+    Err(problem.map_or((1, say!("file-table-empty").to_owned()), |(line, reason, _)| (line, reason)))
 }
 
 impl Columns {
@@ -197,19 +198,17 @@ impl Columns {
         let find = |wanted: &str| {
             let mut found = (0..names.len()).filter(|c| names[*c].to_lowercase() == wanted);
             match (found.next(), found.next()) {
-                (Some(_), Some(_)) => Err(format!("the column \u{201c}{wanted}\u{201d} is there twice")),
+                (Some(_), Some(_)) => Err(say!("file-table-column-twice", column = wanted)),
                 (column, _) => Ok(column),
             }
         };
-        let needed = |wanted| find(wanted)?.ok_or_else(|| format!("there is no column \u{201c}{wanted}\u{201d}"));
+        let needed = |wanted| find(wanted)?.ok_or_else(|| say!("file-table-no-column", column = wanted));
         let (thickness, unit) = match (find("thickness_um")?, find("thickness_mil")?) {
             (Some(column), None) => (column, ThicknessUnit::Um),
             (None, Some(column)) => (column, ThicknessUnit::Mil),
-            (Some(_), Some(_)) => return Err("there are thickness_um and thickness_mil; which one counts?".to_owned()),
+            (Some(_), Some(_)) => return Err(say!("file-table-which-unit").to_owned()),
             (None, None) => {
-                return Err(
-                    "there is no column \u{201c}thickness_um\u{201d} or \u{201c}thickness_mil\u{201d}".to_owned()
-                );
+                return Err(say!("file-table-no-thickness").to_owned());
             }
         };
         Ok(Self { panel: needed("panel")?, reading: needed("reading")?, thickness, unit, spot: find("spot")?, names })
@@ -223,17 +222,15 @@ impl Columns {
     fn row(&self, line: u64, record: &StringRecord, decimal: Option<char>) -> Result<ReadingRow, String> {
         if record.len() != self.names.len() {
             let (has, wants) = (record.len(), self.names.len());
-            return Err(format!(
-                "it has {has} cells, the first line {wants}; a text with the separator in it needs quotes"
-            ));
+            return Err(say!("file-table-cells", has = has, wants = wants));
         }
         let cell = |column: usize| record.get(column).unwrap_or_default().trim();
         let panel = cell(self.panel);
         if panel.is_empty() {
-            return Err("it names no panel".to_owned());
+            return Err(say!("file-table-names-none").to_owned());
         }
         if panel.contains('\n') || panel.chars().count() > 100 {
-            return Err(format!("\u{201c}{}\u{201d} is no panel; perhaps a quote is not closed", shortened(panel)));
+            return Err(say!("file-table-no-panel", text = shortened(panel)));
         }
         let reading = reading_number(cell(self.reading))?;
         let thickness = thickness(cell(self.thickness), self.unit, decimal)?;
@@ -241,7 +238,7 @@ impl Columns {
         let notes = (0..self.names.len()).filter(|c| self.is_note(*c) && !cell(*c).is_empty());
         let note = notes.map(|c| note(&self.names[c], cell(c))).collect::<Vec<_>>().join("; ");
         if note.chars().count() > LONGEST_NOTE {
-            return Err(format!("its notes are longer than {LONGEST_NOTE} characters; perhaps a quote is not closed"));
+            return Err(say!("file-table-notes-long", most = LONGEST_NOTE));
         }
         Ok(ReadingRow { line, panel: panel.to_owned(), spot, reading, thickness, note })
     }

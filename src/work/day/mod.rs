@@ -13,6 +13,7 @@ use super::writer::Writer;
 use crate::bay::{Board, Day, Entry, Event, Hold, Log, NextUp};
 use crate::coat::Window;
 use crate::crew::{Late, PlanRow, ProblemSpec, Replanned};
+use crate::say;
 use crate::units::Seconds;
 use std::sync::Arc;
 use std::task::Waker;
@@ -172,8 +173,7 @@ impl DayRun {
             match result {
                 Ok(()) => self.count(entry, waker),
                 Err(error) => {
-                    self.failure =
-                        Some(format!("A tap could not be written to the disk, so it does not count: {error}"));
+                    self.failure = Some(say!("work-tap-unwritten", why = error.to_string()));
                 }
             }
         }
@@ -185,7 +185,7 @@ impl DayRun {
                     self.took = Some(took);
                     self.take(*plan, waker);
                 }
-                RestAnswer::None(reason) => self.failure = Some(format!("What is left could not be planned: {reason}")),
+                RestAnswer::None(reason) => self.failure = Some(say!("work-rest-unplanned", why = reason)),
             }
         }
         changed
@@ -248,7 +248,7 @@ impl DayRun {
         let so_far = self.day.so_far(&self.problem, self.now_s());
         match RestRun::start(Arc::clone(&self.problem), so_far, self.known().to_vec(), waker.clone()) {
             Ok(run) => self.run = Some(run),
-            Err(error) => self.failure = Some(format!("What is left could not be planned: {error}")),
+            Err(error) => self.failure = Some(say!("work-rest-unplanned", why = error.to_string())),
         }
     }
 }

@@ -5,6 +5,7 @@ use crate::bay::{Day, Log, with_window};
 use crate::coat::{Air, MeasuredWindow, Product, Window, WindowBasis};
 use crate::crew::ProblemSpec;
 use crate::file::{RealDisk, read_day, write_day};
+use crate::say;
 use std::path::PathBuf;
 use std::sync::Arc;
 
@@ -79,7 +80,7 @@ impl DayRun {
         if !self.log.entries().is_empty()
             && let Err(error) = write_day(&RealDisk, &path, &self.log)
         {
-            self.failure = Some(format!("The day stays where it was: {error}"));
+            self.failure = Some(say!("work-day-stays", why = error.to_string()));
             return;
         }
         self.place = place;
@@ -94,7 +95,7 @@ impl DayRun {
         match read_day(&RealDisk, path) {
             Ok(file) => (self.log, self.unreadable) = (file.log, file.unreadable),
             Err(error) => {
-                self.failure = Some(format!("The log of the day can't be read, and is left as it is: {error}"));
+                self.failure = Some(say!("work-day-unreadable", why = error.to_string()));
                 self.place = Place::Nowhere;
             }
         }

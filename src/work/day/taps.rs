@@ -3,6 +3,7 @@
 use super::{DayRun, Place};
 use crate::bay::{Entry, Event};
 use crate::crew::PlanRow;
+use crate::say;
 use crate::work::writer::Writer;
 use std::task::Waker;
 
@@ -49,13 +50,13 @@ impl DayRun {
             match Writer::start(path.clone(), waker.clone()) {
                 Ok(writer) => self.writer = Some(writer),
                 Err(error) => {
-                    self.failure = Some(format!("Nothing can be written, so the tap does not count: {error}"));
+                    self.failure = Some(say!("work-nothing-written", why = error.to_string()));
                     return;
                 }
             }
         }
         if self.writer.as_mut().is_some_and(|writer| !writer.write(entry)) {
-            self.failure = Some("The disk is too slow, so the tap does not count".to_owned());
+            self.failure = Some(say!("work-disk-slow").to_owned());
         }
     }
 

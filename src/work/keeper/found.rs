@@ -6,6 +6,7 @@ use crate::file::{
     journals_without_file, keep_text, keep_torn, photos_of, put_aside, read_journal, read_photo, remove_journal,
 };
 use crate::job::{Job, PhotoId, Revision};
+use crate::say;
 use crate::work::clock::clock_stamp;
 use std::collections::BTreeSet;
 use std::io;
@@ -60,7 +61,7 @@ impl Keeper {
     pub fn take_up(&mut self, templates: &Templates) -> Result<Option<Taken>, ReadError> {
         let (Some(shelf), Some((found, _))) = (&self.shelf, &self.found) else { return Ok(None) };
         let Some(text) = &found.text else { return Ok(None) };
-        let loaded = templates.job_from_text("the unsaved state", text)?;
+        let loaded = templates.job_from_text(say!("work-unsaved-state"), text)?;
         let disk = &*shelf.disk;
         if found.torn.is_some() {
             // A newer state that is damaged; somebody may still read it by eye.

@@ -15,6 +15,7 @@ use crate::file::{
     journal_without_file,
 };
 use crate::job::{Document, PhotoId, Revision};
+use crate::say;
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::task::Waker;
@@ -198,14 +199,14 @@ impl Keeper {
             let place = match (own, &shelf.data) {
                 (Some(file), _) => (journal_of(&*shelf.disk, file).map_err(|e| e.to_string())?, None),
                 (None, Some(data)) => free_journal(shelf, data)?,
-                (None, None) => return Err("there is no folder for it on this computer".to_owned()),
+                (None, None) => return Err(say!("work-no-folder").to_owned()),
             };
             self.journal = Some(place);
         }
         let Some((journal, _)) = &self.journal else { return Ok(()) };
         let beside = own.unwrap_or(journal).to_owned();
         let run = JournalRun::start(Arc::clone(&shelf.disk), journal.clone(), beside, shelf.pause, waker());
-        self.run = Some(run.map_err(|e| format!("the thread for it could not be started: {e}"))?);
+        self.run = Some(run.map_err(|e| say!("work-no-thread", why = e.to_string()))?);
         Ok(())
     }
 
@@ -284,5 +285,5 @@ fn free_journal(shelf: &Shelf, data: &Path) -> Result<(PathBuf, Option<Lock>), S
             Hold::NoWriting(error) => return Err(error.to_string()),
         }
     }
-    Err("no name for it is free".to_owned())
+    Err(say!("work-no-name").to_owned())
 }
