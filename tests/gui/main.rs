@@ -22,6 +22,7 @@ mod handover;
 mod import;
 mod jobs;
 mod keep;
+mod languages;
 mod measuring;
 mod pictures;
 mod polishing;
