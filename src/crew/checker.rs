@@ -4,6 +4,7 @@
 use super::problem::Problem;
 use super::schedule::{PlanFile, PlanRow};
 use super::spec::{OperationSpec, ProblemSpec};
+use crate::say;
 use std::collections::{BTreeMap, HashMap, HashSet};
 use std::fmt;
 
@@ -95,7 +96,7 @@ impl<'a> Check<'a> {
         }
         for operation in &self.spec.operations {
             if !self.spans.contains_key(operation.id.as_str()) {
-                self.say(Rule::Placed, &[&operation.id], 0, format!("{} is not placed", operation.id));
+                self.say(Rule::Placed, &[&operation.id], 0, say!("crew-not-placed", operation = operation.id.as_str()));
                 complete = false;
             }
         }
@@ -104,11 +105,16 @@ impl<'a> Check<'a> {
 
     fn place_one(&mut self, operation: Option<&'a OperationSpec>, row: &'a PlanRow) -> bool {
         let Some(operation) = operation else {
-            self.say(Rule::Placed, &[&row.id], 0, format!("{} is not an operation of the problem", row.id));
+            self.say(Rule::Placed, &[&row.id], 0, say!("crew-not-of-problem", operation = row.id.as_str()));
             return false;
         };
         let Some(worker) = self.spec.workers.iter().find(|w| w.id == row.worker) else {
-            self.say(Rule::Role, &[&row.id], 0, format!("{} is given to {}, who is not there", row.id, row.worker));
+            self.say(
+                Rule::Role,
+                &[&row.id],
+                0,
+                say!("crew-nobody", operation = row.id.as_str(), worker = row.worker.as_str()),
+            );
             return false;
         };
         if !worker.roles.contains(&operation.role) {
@@ -116,20 +122,31 @@ impl<'a> Check<'a> {
                 Rule::Role,
                 &[&row.id],
                 0,
-                format!("{} may not {}, as {} needs", worker.id, operation.role, row.id),
+                say!(
+                    "crew-may-not",
+                    worker = worker.id.as_str(),
+                    role = operation.role.as_str(),
+                    operation = row.id.as_str()
+                ),
             );
         }
         if let Some(only) = operation.worker.as_ref().filter(|only| **only != worker.id) {
-            let sentence = format!("{} is given to {}, it is for {only}", row.id, worker.id);
+            let sentence =
+                say!("crew-for-other", operation = row.id.as_str(), worker = worker.id.as_str(), only = only);
             self.say(Rule::Role, &[&row.id], 0, sentence);
         }
         if row.start_s < 0 {
-            self.say(Rule::Start, &[&row.id], -row.start_s, format!("{} starts {} s before 0", row.id, -row.start_s));
+            self.say(
+                Rule::Start,
+                &[&row.id],
+                -row.start_s,
+                say!("crew-before-zero", operation = row.id.as_str(), seconds = -row.start_s),
+            );
         }
         let end = row.start_s.saturating_add(operation.duration_s);
         let span = Span { operation, worker: &worker.id, start: row.start_s, end };
         if self.spans.insert(&row.id, span).is_some() {
-            self.say(Rule::Placed, &[&row.id], 0, format!("{} is placed twice", row.id));
+            self.say(Rule::Placed, &[&row.id], 0, say!("crew-placed-twice", operation = row.id.as_str()));
             return false;
         }
         true
@@ -160,7 +177,7 @@ impl<'a> Check<'a> {
                 let late = pair[0].end + step - pair[1].start;
                 if late > 0 {
                     let (a, b) = (&pair[0].operation.id, &pair[1].operation.id);
-                    let sentence = format!("{worker}: {b} starts {late} s before it can be reached from {a}");
+                    let sentence = say!("crew-unreachable", worker = worker, second = b, seconds = late, first = a);
                     self.say(Rule::Walk, &[a, b], late, sentence);
                 }
             }
@@ -173,12 +190,12 @@ impl<'a> Check<'a> {
             let (a, b) = (&lag.from, &lag.to);
             let gap = to.start - from.end;
             if gap < lag.min_s {
-                let sentence = format!("{b} starts {gap} s after {a}, at least {} s are needed", lag.min_s);
+                let sentence = say!("crew-too-soon", second = b, gap = gap, first = a, least = lag.min_s);
                 self.say(Rule::MinLag, &[a, b], lag.min_s - gap, sentence);
             }
             let all = to.end - from.end;
             if let Some(max) = lag.max_s.filter(|&max| all > max) {
-                let sentence = format!("{b} ends {all} s after {a}, at most {max} s are allowed");
+                let sentence = say!("crew-too-late", second = b, all = all, first = a, most = max);
                 self.say(Rule::MaxLag, &[a, b], all - max, sentence);
             }
         }
@@ -196,7 +213,7 @@ impl<'a> Check<'a> {
                 let shared = a.end.min(b.end) - a.start.max(b.start);
                 if a.worker != b.worker && near && shared > 0 {
                     let (a, b) = (&a.operation.id, &b.operation.id);
-                    let sentence = format!("{a} and {b} share {shared} s in the close stances {sa} and {sb}");
+                    let sentence = say!("crew-share", first = a, second = b, seconds = shared, one = sa, other = sb);
                     self.say(Rule::Close, &[a, b], shared, sentence);
                 }
             }
@@ -210,7 +227,7 @@ impl<'a> Check<'a> {
                 let blocked = self.spans[name.as_str()];
                 if start < blocked.end && blocked.start < end {
                     let shared = end.min(blocked.end) - start.max(blocked.start);
-                    let sentence = format!("{name} means leaning over what {} left wet, for {shared} s", rule.from);
+                    let sentence = say!("crew-leaning", second = name, first = rule.from.as_str(), seconds = shared);
                     self.say(Rule::Wet, &[&rule.from, name], shared, sentence);
                 }
             }
@@ -230,11 +247,16 @@ impl<'a> Check<'a> {
         ];
         for (name, said, is) in figures {
             if said != is {
-                self.say(Rule::Figure, &[], (said - is).abs(), format!("the plan says {name} is {said}, it is {is}"));
+                self.say(
+                    Rule::Figure,
+                    &[],
+                    (said - is).abs(),
+                    say!("crew-figure", name = name, claimed = said, is = is),
+                );
             }
         }
         if plan.bound > cost {
-            let sentence = format!("the claimed lower bound {} is above the plan's own cost {cost}", plan.bound);
+            let sentence = say!("crew-bound-high", bound = plan.bound, cost = cost);
             self.say(Rule::Bound, &[], plan.bound - cost, sentence);
         }
     }

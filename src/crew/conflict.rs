@@ -9,7 +9,9 @@ use super::exact::{self, Answer};
 use super::model::Model;
 use super::outcome::Conflict;
 use super::problem::Problem;
-use super::spec::ProblemSpec;
+use super::spec::{LagSpec, ProblemSpec};
+use crate::say;
+use crate::units::listed;
 
 /// The conflict inside one infeasible part.
 pub(crate) fn explain(problem: &Problem, part: &[usize]) -> Conflict {
@@ -54,40 +56,52 @@ fn describe(whole: &ProblemSpec, left: &ProblemSpec) -> Conflict {
         let at = whole.lags.iter().position(|l| l.from == lag.from && l.to == lag.to && l.min_s == lag.min_s);
         places.extend(at.map(|at| format!("lags[{at}]")));
         let takes = left.operations.iter().find(|o| o.id == lag.to).map_or(0, |o| o.duration_s);
-        let wait = match lag.min_s {
-            0 => format!("{} comes after {}", lag.to, lag.from),
-            min => format!("{} waits at least {min} s for {}", lag.to, lag.from),
-        };
-        reasons.push(match lag.max_s {
-            Some(max) if lag.min_s + takes > max => {
-                let least = lag.min_s + takes;
-                format!("{wait} and takes {takes} s, {least} s together, but must end within {max} s")
-            }
-            Some(max) => format!("{wait}, takes {takes} s and must end within {max} s"),
-            None => wait,
-        });
+        reasons.push(lag_in_words(lag, takes));
     }
     for wet in left.wet.iter().filter(|w| !w.blocks.is_empty()) {
         let at = whole.wet.iter().position(|w| w.from == wet.from && w.to == wet.to);
         places.extend(at.map(|at| format!("wet[{at}]")));
-        let blocks = wet.blocks.join(" and ");
-        reasons.push(format!("{blocks} can't be reached between {} and {}", wet.from, wet.to));
+        let (blocked, from, to) = (listed(&wet.blocks), wet.from.as_str(), wet.to.as_str());
+        reasons.push(say!("crew-out-of-reach", blocked = blocked, from = from, to = to));
     }
     for [a, b] in &left.close {
         let at = whole.close.iter().position(|[x, y]| x == a && y == b);
         places.extend(at.map(|at| format!("close[{at}]")));
-        reasons.push(format!("stances {a} and {b} are too close for two people"));
+        reasons.push(say!("crew-stances-close", one = a, other = b));
     }
     let operations: Vec<String> = left.operations.iter().map(|o| o.id.clone()).collect();
     if places.is_empty() {
         let index = |id: &String| whole.operations.iter().position(|o| o.id == *id);
         places.extend(operations.iter().filter_map(index).map(|at| format!("operations[{at}]")));
     }
-    let people = if left.operations.len() > 2 { " by the people who are there" } else { "" };
+    let people = left.operations.len() > 2;
     let sentence = match reasons.as_slice() {
-        [] => format!("{} can't be done{people}", operations.join(" and ")),
-        [one] => format!("this can't be kept{people}: {one}"),
-        many => format!("these can't be kept together{people}: {}", many.join("; ")),
+        [] if people => say!("crew-cannot-people", operations = listed(&operations)),
+        [] => say!("crew-cannot", operations = listed(&operations)),
+        [one] if people => say!("crew-cannot-keep-people", reason = one),
+        [one] => say!("crew-cannot-keep", reason = one),
+        many if people => say!("crew-cannot-keep-all-people", reasons = many.join("; ")),
+        many => say!("crew-cannot-keep-all", reasons = many.join("; ")),
     };
     Conflict { places, operations, sentence }
+}
+
+/// A lag as a sentence without a full stop; its second operation takes `takes` seconds.
+fn lag_in_words(lag: &LagSpec, takes: i64) -> String {
+    let LagSpec { from, to, min_s: wait, max_s } = lag;
+    let least = wait + takes;
+    match (*wait, *max_s) {
+        (0, None) => say!("crew-after", to = to, from = from),
+        (0, Some(most)) if least > most => {
+            say!("crew-after-short", to = to, from = from, takes = takes, least = least, most = most)
+        }
+        (0, Some(most)) => say!("crew-after-window", to = to, from = from, takes = takes, most = most),
+        (wait, None) => say!("crew-waits", to = to, wait = wait, from = from),
+        (wait, Some(most)) if least > most => {
+            say!("crew-waits-short", to = to, wait = wait, from = from, takes = takes, least = least, most = most)
+        }
+        (wait, Some(most)) => {
+            say!("crew-waits-window", to = to, wait = wait, from = from, takes = takes, most = most)
+        }
+    }
 }

@@ -4,6 +4,7 @@ use super::model::Model;
 use super::order::Order;
 use super::problem::Problem;
 use super::schedule::{Row, Schedule};
+use crate::say;
 use crate::units::{Seconds, clock};
 
 /// What keeps an operation from starting earlier.
@@ -161,20 +162,25 @@ fn sentence(problem: &Problem, rows: &[Row], operation: usize, hold: Hold, still
     let (this, me) = (name(operation), who(operation));
     let at = clock(rows[operation].interval.start);
     let because = match hold {
-        Hold::Nothing => return format!("{this} is what {me} begins with"),
-        Hold::Busy { operation: o, walk_s: 0 } => format!("{me} is busy with {} until then", name(o)),
+        Hold::Nothing => return say!("crew-begins-with", this = this, worker = me),
+        Hold::Busy { operation: o, walk_s: 0 } => say!("crew-busy", worker = me, other = name(o)),
         Hold::Busy { operation: o, walk_s } => {
-            format!("{me} is busy with {} until then and walks for {walk_s} s", name(o))
+            say!("crew-busy-walks", worker = me, other = name(o), seconds = walk_s)
         }
-        Hold::Close { operation: o } => format!("{} with {} is too close until then", who(o), name(o)),
-        Hold::Wait { operation: o, min_s: 0 } => format!("{}, done by {}, comes first", name(o), who(o)),
-        Hold::Wait { operation: o, min_s } => format!("{min_s} s have to pass after {}, done by {}", name(o), who(o)),
-        Hold::Wet { operation: o } => format!("it can't be done between others that are wet until {} is over", name(o)),
+        Hold::Close { operation: o } => say!("crew-too-close", worker = who(o), other = name(o)),
+        Hold::Wait { operation: o, min_s: 0 } => say!("crew-comes-first", other = name(o), worker = who(o)),
+        Hold::Wait { operation: o, min_s } => {
+            say!("crew-has-to-pass", seconds = min_s, other = name(o), worker = who(o))
+        }
+        Hold::Wet { operation: o } => say!("crew-between-wet", other = name(o)),
         Hold::Window { operation: o, max_s } => {
-            format!("begun earlier, {} could not end within {max_s} s after it", name(o))
+            say!("crew-window-closes", other = name(o), seconds = max_s)
         }
-        Hold::Loose => "later operations leave it room; it could come a little earlier".to_owned(),
+        Hold::Loose => say!("crew-loose").to_owned(),
     };
-    let stands = if still > 0 { format!(", so {me} stands still for {still} s") } else { String::new() };
-    format!("{this} starts at {at} because {because}{stands}")
+    if still > 0 {
+        say!("crew-starts-late", this = this, at = at, because = because, worker = me, seconds = still)
+    } else {
+        say!("crew-starts", this = this, at = at, because = because)
+    }
 }

@@ -6,6 +6,7 @@
 use super::spec::ProblemSpec;
 use super::validate;
 use crate::finding::Finding;
+use crate::say;
 use std::collections::HashSet;
 
 /// A checked problem. Operations, workers and stances are known by their index in the specification.
@@ -64,8 +65,8 @@ pub struct ProblemErrors {
 impl ProblemErrors {
     pub(crate) fn sentence(findings: &[Finding]) -> String {
         match findings {
-            [one] => format!("the crew problem can't be used: {}: {}", one.place, one.cause),
-            many => format!("the crew problem can't be used, {} findings", many.len()),
+            [one] => say!("crew-unusable", place = one.place.as_str(), cause = one.cause.as_str()),
+            many => say!("crew-unusable-many", count = many.len()),
         }
     }
 }

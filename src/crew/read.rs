@@ -3,12 +3,13 @@
 use super::problem::{Problem, ProblemErrors};
 use super::spec::ProblemSpec;
 use crate::finding::Finding;
+use crate::say;
 
 /// Why a text is not a crew problem.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum ReadError {
     /// Not JSON, or a field is missing, unknown or of the wrong type.
-    #[error("{message} at line {line}, column {column}, in {path}")]
+    #[error("{}", say!("crew-syntax", message = message, line = *line, column = *column, path = path))]
     Syntax {
         /// From 1.
         line: usize,

@@ -1,6 +1,7 @@
 //! The answer: who does what, when; and its figures.
 
 use super::problem::Problem;
+use crate::say;
 use crate::units::{Interval, Seconds};
 use serde::{Deserialize, Serialize};
 use std::collections::HashMap;
@@ -57,16 +58,16 @@ pub struct PlanRow {
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum PlanError {
     /// A name the problem does not have.
-    #[error("the problem has no operation \"{0}\"")]
+    #[error("{}", say!("crew-plan-operation", name = .0))]
     UnknownOperation(String),
     /// A name the problem does not have.
-    #[error("the problem has no worker \"{0}\"")]
+    #[error("{}", say!("crew-plan-worker", name = .0))]
     UnknownWorker(String),
     /// Placed more than once.
-    #[error("operation \"{0}\" is placed twice")]
+    #[error("{}", say!("crew-plan-twice", name = .0))]
     Twice(String),
     /// Not placed.
-    #[error("operation \"{0}\" is not placed")]
+    #[error("{}", say!("crew-plan-missing", name = .0))]
     Missing(String),
 }
 

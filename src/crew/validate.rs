@@ -3,6 +3,7 @@
 use super::consts::{LARGEST_HORIZON, LARGEST_TIME, LARGEST_WEIGHT, MOST_OPERATIONS, MOST_RULES, MOST_STANCES};
 use super::spec::{FORMAT, ProblemSpec};
 use crate::finding::{Code, Finding};
+use crate::say;
 use std::collections::HashMap;
 
 /// All findings of a specification, in the order of the document; empty when it can be planned.
@@ -37,6 +38,14 @@ struct Report {
     findings: Vec<Finding>,
 }
 
+/// What a name in a problem stands for.
+#[derive(Clone, Copy)]
+enum Named {
+    Stance,
+    Worker,
+    Operation,
+}
+
 impl Report {
     fn say(&mut self, code: Code, place: impl Into<String>, cause: impl Into<String>, action: &str) {
         self.findings.push(Finding::new(code, place, cause, action));
@@ -47,8 +56,8 @@ impl Report {
             self.say(
                 Code::CrewFormat,
                 "format",
-                format!("\"{}\" is not a format that can be read", spec.format),
-                "write \"crew-problem/1\" and follow its fields",
+                say!("crew-problem-format", format = spec.format.as_str()),
+                say!("crew-problem-format-do"),
             );
         }
     }
@@ -61,17 +70,17 @@ impl Report {
             ("workers", spec.workers.len(), 1, 64),
             ("stances", spec.stances.len(), 1, MOST_STANCES),
             ("operations", spec.operations.len(), 1, MOST_OPERATIONS),
-            ("lags, close and wet together", rules, 0, MOST_RULES),
+            (say!("crew-problem-rules-together"), rules, 0, MOST_RULES),
         ];
         for (place, count, least, most) in lists {
             if count < least {
-                self.say(Code::CrewSize, place, "the list is empty", "give at least one");
+                self.say(Code::CrewSize, place, say!("crew-problem-list-empty"), say!("crew-problem-list-empty-do"));
             } else if count > most {
                 self.say(
                     Code::CrewSize,
                     place,
-                    format!("{count} entries are more than the {most} a vehicle can need"),
-                    "split the job",
+                    say!("crew-problem-list-long", count = count, most = most),
+                    say!("crew-problem-split"),
                 );
             }
         }
@@ -82,13 +91,18 @@ impl Report {
         let mut seen: HashMap<&str, usize> = HashMap::new();
         for (at, name) in names.enumerate() {
             if name.is_empty() {
-                self.say(Code::CrewName, format!("{list}[{at}]{field}"), "the name is empty", "give it a name");
+                self.say(
+                    Code::CrewName,
+                    format!("{list}[{at}]{field}"),
+                    say!("crew-problem-name-empty"),
+                    say!("crew-problem-name-empty-do"),
+                );
             } else if let Some(first) = seen.get(name) {
                 self.say(
                     Code::CrewDuplicate,
                     format!("{list}[{at}]{field}"),
-                    format!("\"{name}\" is already the name of {list}[{first}]"),
-                    "use each name once",
+                    say!("crew-problem-name-taken", name = name, place = format!("{list}[{first}]")),
+                    say!("crew-problem-name-taken-do"),
                 );
             } else {
                 seen.insert(name, at);
@@ -100,8 +114,8 @@ impl Report {
         self.unique("workers", ".id", spec.workers.iter().map(|w| w.id.as_str()));
         for (at, worker) in spec.workers.iter().enumerate() {
             if worker.roles.is_empty() {
-                let cause = format!("\"{}\" has no role, so nothing to do", worker.id);
-                self.say(Code::CrewRole, format!("workers[{at}].roles"), cause, "give a role or leave the worker out");
+                let cause = say!("crew-problem-no-role", worker = worker.id.as_str());
+                self.say(Code::CrewRole, format!("workers[{at}].roles"), cause, say!("crew-problem-no-role-do"));
             }
         }
         self.unique("stances", "", spec.stances.iter().map(String::as_str));
@@ -110,15 +124,15 @@ impl Report {
     fn walking(&mut self, spec: &ProblemSpec) {
         let n = spec.stances.len();
         if spec.walk_s.len() != n {
-            let cause = format!("{} rows for {n} stances", spec.walk_s.len());
-            self.say(Code::CrewWalk, "walk_s", cause, "give one row and one column for each stance");
+            let cause = say!("crew-problem-rows", rows = spec.walk_s.len(), stances = n);
+            self.say(Code::CrewWalk, "walk_s", cause, say!("crew-problem-square"));
             return;
         }
         let mut sound = true;
         for (i, row) in spec.walk_s.iter().enumerate() {
             if row.len() != n {
-                let cause = format!("{} columns for {n} stances", row.len());
-                self.say(Code::CrewWalk, format!("walk_s[{i}]"), cause, "give one row and one column for each stance");
+                let cause = say!("crew-problem-columns", columns = row.len(), stances = n);
+                self.say(Code::CrewWalk, format!("walk_s[{i}]"), cause, say!("crew-problem-square"));
                 sound = false;
                 continue;
             }
@@ -126,8 +140,8 @@ impl Report {
                 sound &= self.time(&format!("walk_s[{i}][{j}]"), s, 0);
             }
             if row[i] != 0 {
-                let cause = format!("staying at \"{}\" would take {} s", spec.stances[i], row[i]);
-                self.say(Code::CrewWalk, format!("walk_s[{i}][{i}]"), cause, "write 0 on the diagonal");
+                let cause = say!("crew-problem-staying", stance = spec.stances[i].as_str(), seconds = row[i]);
+                self.say(Code::CrewWalk, format!("walk_s[{i}][{i}]"), cause, say!("crew-problem-staying-do"));
             }
         }
         if sound {
@@ -146,11 +160,15 @@ impl Report {
                     if direct > detour {
                         broken += 1;
                         if broken <= 5 {
-                            let cause = format!(
-                                "{direct} s from \"{}\" to \"{}\", but {detour} s by way of \"{}\"",
-                                names[i], names[j], names[k]
+                            let cause = say!(
+                                "crew-problem-detour",
+                                direct = direct,
+                                from = names[i].as_str(),
+                                to = names[j].as_str(),
+                                detour = detour,
+                                via = names[k].as_str(),
                             );
-                            let action = "use the shorter time; walking directly never takes longer than a detour";
+                            let action = say!("crew-problem-detour-do");
                             self.say(Code::CrewWalk, format!("walk_s[{i}][{j}]"), cause, action);
                         }
                     }
@@ -158,8 +176,8 @@ impl Report {
             }
         }
         if broken > 5 {
-            let cause = format!("{} more times are longer than a detour", broken - 5);
-            self.say(Code::CrewWalk, "walk_s", cause, "measure along the shortest way");
+            let cause = say!("crew-problem-detours", count = broken - 5);
+            self.say(Code::CrewWalk, "walk_s", cause, say!("crew-problem-detours-do"));
         }
     }
 
@@ -169,20 +187,29 @@ impl Report {
             self.say(
                 Code::CrewTime,
                 place,
-                format!("{seconds} s is below {least} s"),
-                "give whole seconds, none negative",
+                say!("crew-problem-time-low", seconds = seconds, least = least),
+                say!("crew-problem-time-low-do"),
             );
         } else if seconds > LARGEST_TIME {
-            self.say(Code::CrewTime, place, format!("{seconds} s is over 100 days"), "give times in seconds");
+            self.say(
+                Code::CrewTime,
+                place,
+                say!("crew-problem-time-high", seconds = seconds),
+                say!("crew-problem-time-high-do"),
+            );
         }
         (least..=LARGEST_TIME).contains(&seconds)
     }
 
-    fn known(&mut self, place: String, what: &str, name: &str, index: &HashMap<&str, usize>) -> bool {
+    fn known(&mut self, place: String, what: Named, name: &str, index: &HashMap<&str, usize>) -> bool {
         let found = index.contains_key(name);
         if !found {
-            let cause = format!("there is no {what} \"{name}\"");
-            self.say(Code::CrewName, place, cause, "check the spelling; names are compared letter by letter");
+            let cause = match what {
+                Named::Stance => say!("crew-problem-unknown-stance", name = name),
+                Named::Worker => say!("crew-problem-unknown-worker", name = name),
+                Named::Operation => say!("crew-problem-unknown-operation", name = name),
+            };
+            self.say(Code::CrewName, place, cause, say!("crew-problem-unknown-do"));
         }
         found
     }
@@ -193,27 +220,27 @@ impl Report {
         self.unique("operations", ".id", spec.operations.iter().map(|o| o.id.as_str()));
         for (at, operation) in spec.operations.iter().enumerate() {
             self.time(&format!("operations[{at}].duration_s"), operation.duration_s, 1);
-            self.known(format!("operations[{at}].stance"), "stance", &operation.stance, &stances);
+            self.known(format!("operations[{at}].stance"), Named::Stance, &operation.stance, &stances);
             let place = || format!("operations[{at}].worker");
             if let Some(only) = &operation.worker
-                && self.known(place(), "worker", only, &workers)
+                && self.known(place(), Named::Worker, only, &workers)
                 && !spec.workers.iter().any(|w| operation.is_for(w))
             {
-                let cause = format!("\"{only}\" does not have the role \"{}\"", operation.role);
-                self.say(Code::CrewRole, place(), cause, "give the role to them, or leave the worker out");
+                let cause = say!("crew-problem-lacks-role", worker = only, role = operation.role.as_str());
+                self.say(Code::CrewRole, place(), cause, say!("crew-problem-lacks-role-do"));
             }
             if !spec.workers.iter().any(|w| w.roles.contains(&operation.role)) {
                 self.say(
                     Code::CrewRole,
                     format!("operations[{at}].role"),
-                    format!("no worker has the role \"{}\"", operation.role),
-                    "give the role to a worker",
+                    say!("crew-problem-nobody-has", role = operation.role.as_str()),
+                    say!("crew-problem-nobody-has-do"),
                 );
             }
         }
         for (at, pair) in spec.close.iter().enumerate() {
             for (side, name) in pair.iter().enumerate() {
-                self.known(format!("close[{at}][{side}]"), "stance", name, &stances);
+                self.known(format!("close[{at}][{side}]"), Named::Stance, name, &stances);
             }
         }
     }
@@ -221,25 +248,25 @@ impl Report {
     fn rules(&mut self, spec: &ProblemSpec) {
         let operations = index_of(spec.operations.iter().map(|o| o.id.as_str()));
         for (at, lag) in spec.lags.iter().enumerate() {
-            self.known(format!("lags[{at}].from"), "operation", &lag.from, &operations);
-            self.known(format!("lags[{at}].to"), "operation", &lag.to, &operations);
+            self.known(format!("lags[{at}].from"), Named::Operation, &lag.from, &operations);
+            self.known(format!("lags[{at}].to"), Named::Operation, &lag.to, &operations);
             self.time(&format!("lags[{at}].min_s"), lag.min_s, 0);
             if let Some(max) = lag.max_s {
                 self.time(&format!("lags[{at}].max_s"), max, 0);
             }
             if lag.from == lag.to {
-                let cause = format!("\"{}\" would wait for itself", lag.from);
-                self.say(Code::CrewCycle, format!("lags[{at}]"), cause, "name two different operations");
+                let cause = say!("crew-problem-waits-itself", operation = lag.from.as_str());
+                self.say(Code::CrewCycle, format!("lags[{at}]"), cause, say!("crew-problem-waits-itself-do"));
             }
         }
         for (at, wet) in spec.wet.iter().enumerate() {
-            self.known(format!("wet[{at}].from"), "operation", &wet.from, &operations);
-            self.known(format!("wet[{at}].to"), "operation", &wet.to, &operations);
+            self.known(format!("wet[{at}].from"), Named::Operation, &wet.from, &operations);
+            self.known(format!("wet[{at}].to"), Named::Operation, &wet.to, &operations);
             for (b, name) in wet.blocks.iter().enumerate() {
-                self.known(format!("wet[{at}].blocks[{b}]"), "operation", name, &operations);
+                self.known(format!("wet[{at}].blocks[{b}]"), Named::Operation, name, &operations);
                 if *name == wet.from || *name == wet.to {
-                    let cause = format!("\"{name}\" begins or ends the wet period that keeps it away");
-                    let action = "name only operations that mean leaning over the wet panel";
+                    let cause = say!("crew-problem-blocks-itself", operation = name);
+                    let action = say!("crew-problem-blocks-itself-do");
                     self.say(Code::CrewCycle, format!("wet[{at}].blocks[{b}]"), cause, action);
                 }
             }
@@ -250,17 +277,17 @@ impl Report {
         let weights = [("makespan", spec.objective.makespan), ("walking", spec.objective.walking)];
         for (name, weight) in weights {
             if !(0..=LARGEST_WEIGHT).contains(&weight) {
-                let cause = format!("the weight {weight} is not from 0 to {LARGEST_WEIGHT}");
-                self.say(
-                    Code::CrewTime,
-                    format!("objective.{name}"),
-                    cause,
-                    "use small whole weights such as 10 and 1",
-                );
+                let cause = say!("crew-problem-weight", weight = weight, most = LARGEST_WEIGHT);
+                self.say(Code::CrewTime, format!("objective.{name}"), cause, say!("crew-problem-weight-do"));
             }
         }
         if spec.objective.makespan == 0 && spec.objective.walking == 0 {
-            self.say(Code::CrewTime, "objective", "both weights are 0, so every plan is as good", "weigh the finish");
+            self.say(
+                Code::CrewTime,
+                "objective",
+                say!("crew-problem-weights-zero"),
+                say!("crew-problem-weights-zero-do"),
+            );
         }
     }
 
@@ -287,8 +314,8 @@ impl Report {
             (0..waits_for.len()).filter(|&o| waits_for[o] > 0).map(|o| spec.operations[o].id.as_str()).collect();
         if !stuck.is_empty() {
             let shown = stuck.iter().take(6).copied().collect::<Vec<_>>().join("\", \"");
-            let cause = format!("\"{shown}\" wait for each other in a circle or for such a circle");
-            self.say(Code::CrewCycle, "lags", cause, "take one of the lags out");
+            let cause = say!("crew-problem-circle", operations = format!("\"{shown}\""));
+            self.say(Code::CrewCycle, "lags", cause, say!("crew-problem-circle-do"));
         }
     }
 
@@ -298,8 +325,8 @@ impl Report {
         let work: i64 = spec.operations.iter().map(|o| o.duration_s + longest_walk).sum();
         let waiting: i64 = spec.lags.iter().map(|l| l.min_s).sum();
         if work + waiting > LARGEST_HORIZON {
-            let cause = format!("one after the other the operations take {} s", work + waiting);
-            self.say(Code::CrewTime, "operations", cause, "give times in seconds, or split the job");
+            let cause = say!("crew-problem-horizon", seconds = work + waiting);
+            self.say(Code::CrewTime, "operations", cause, say!("crew-problem-horizon-do"));
         }
     }
 }
