@@ -9,7 +9,11 @@ fn main() -> ExitCode {
     let mut data = std::io::stdout().lock();
     let mut notes = std::io::stderr().lock();
     let mut out = Output { data: &mut data, notes: &mut notes };
-    let exit = match cli::parse(std::env::args_os()) {
+    let parsed = cli::parse(std::env::args_os());
+    if let Ok(cli::Args { language: Some(language), .. }) = &parsed {
+        set_language(*language);
+    }
+    let exit = match parsed {
         Err(ParseEnd::Text(text)) => {
             drop(write!(out.data, "{text}")); // a closed stdout wants no help
             cli::Exit::Fine

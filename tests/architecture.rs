@@ -105,6 +105,8 @@ fn imports_point_to_lower_layers_only() {
     for source in SOURCES.iter().filter(|s| LAYERS.contains_key(&s.module)) {
         for (line, name) in crate_names(&source.code) {
             seen += 1;
+            // Macros stand at the top of the crate; these two are those of the words.
+            let name = if ["say", "message"].contains(&name.as_str()) { "words".to_owned() } else { name };
             let allowed =
                 name == source.module || LAYERS.get(&name).is_some_and(|layer| *layer < LAYERS[&source.module]);
             if !allowed {

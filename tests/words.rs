@@ -6,7 +6,7 @@
 mod support;
 
 use fluent_bundle::{FluentResource, FluentValue};
-use lapwright::words::{Args, Language, keys, said, text_in, variables, within};
+use lapwright::words::{Args, Language, keys, language, said, taking_along, text_in, variables, within};
 use std::collections::{BTreeMap, BTreeSet};
 use support::{files, root};
 
@@ -240,4 +240,10 @@ fn plurals_are_those_of_the_language() {
     assert_eq!(forms["en-GB"], ["0 panels", "1 panel", "2 panels", "11 panels"]);
     assert_eq!(forms["de"], ["0 Teile", "1 Teil", "2 Teile", "11 Teile"]);
     assert_eq!(forms["es"], ["0 paneles", "1 panel", "2 paneles", "11 paneles"]);
+}
+
+#[test]
+fn a_thread_takes_the_language_along() {
+    let there = within(Language::German, || std::thread::spawn(taking_along(language)));
+    assert_eq!(there.join().unwrap(), Language::German);
 }

@@ -5,6 +5,7 @@ use crate::crew::{Problem, ReadError};
 use crate::file::{RealDisk, Templates, read_text};
 use crate::finding::{Finding, Severity};
 use crate::insight::Insight;
+use crate::say;
 use crate::vehicle::{Template, TemplateError, written_at};
 use std::path::Path;
 use std::sync::Arc;
@@ -26,14 +27,12 @@ fn one(file: &Path, out: &mut Output<'_>) -> Result<Exit, Failure> {
         }
     }
     match found.len() {
-        0 => writeln!(out.data, "{name}: nothing to complain about")?,
-        1 => writeln!(out.data, "{name}: 1 finding")?,
-        n => writeln!(out.data, "{name}: {n} findings")?,
+        0 => writeln!(out.data, "{}", say!("cli-check-nothing", name = name.as_str()))?,
+        count => writeln!(out.data, "{}", say!("cli-check-findings", name = name.as_str(), count = count))?,
     }
     match suggested.len() {
         0 => {}
-        1 => writeln!(out.data, "{name}: its readings suggest 1 thing about the paint")?,
-        n => writeln!(out.data, "{name}: its readings suggest {n} things about the paint")?,
+        count => writeln!(out.data, "{}", say!("cli-check-suggest", name = name.as_str(), count = count))?,
     }
     Ok(if found.is_empty() { Exit::Fine } else { Exit::Findings })
 }
@@ -79,8 +78,8 @@ fn findings(name: &str, text: &str) -> Result<Vec<Finding>, Failure> {
         Ok(template) => Ok(template.check()),
         Err(TemplateError::Findings(found)) => Ok(found),
         Err(error @ TemplateError::Syntax { .. }) => {
-            Err(Failure::new(format!("{name}:{error}"), "mend the place named"))
+            Err(Failure::new(format!("{name}:{error}"), say!("cli-mend-place")))
         }
-        Err(error) => Err(Failure::new(format!("{name}: {error}"), "mend the file, or choose another one")),
+        Err(error) => Err(Failure::new(format!("{name}: {error}"), say!("cli-mend-or-other"))),
     }
 }

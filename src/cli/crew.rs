@@ -3,6 +3,8 @@
 use super::{Exit, Failure, Output, args};
 use crate::crew::{Limits, Outcome, Problem, ReadError};
 use crate::file::{RealDisk, read_text, write_text};
+use crate::say;
+use crate::words::shortest;
 use crate::work::solve_for;
 use std::path::Path;
 use std::sync::Mutex;
@@ -24,8 +26,8 @@ pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failu
         let search = std::thread::Builder::new().name("solve-crew".to_owned()).spawn_scoped(scope, || {
             solve_for(&problem, &limits, args.seconds, &stop, &|s, best, bound| report(s, best.cost(), bound))
         });
-        let search = search
-            .map_err(|e| Failure::new(format!("cannot start a thread: {e}"), "close other programs and try again"))?;
+        let search =
+            search.map_err(|e| Failure::new(say!("cli-no-thread", why = e.to_string()), say!("cli-no-thread-do")))?;
         while !search.is_finished() {
             std::thread::sleep(std::time::Duration::from_millis(5));
             if let Err(closed) = flush(&lines, out) {
@@ -34,10 +36,7 @@ pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failu
             }
         }
         // What a panic had to say is on stderr already.
-        search.join().ok().ok_or_else(|| {
-            let hint = "try another --seed, and report this as a fault of the program";
-            Failure::new("the planner stopped unexpectedly", hint)
-        })
+        search.join().ok().ok_or_else(|| Failure::new(say!("cli-planner-stopped"), say!("cli-planner-stopped-do")))
     })?;
     flush(&lines, out)?;
     let (best, bound) = match outcome {
@@ -57,12 +56,13 @@ pub(super) fn run(args: &args::Crew, out: &mut Output<'_>) -> Result<Exit, Failu
             return Ok(Exit::Findings);
         }
         Outcome::Unknown { bound } => {
-            writeln!(out.data, "no plan was found in {} s; a lower bound of the cost is {bound}", args.seconds)?;
+            let seconds = shortest(args.seconds);
+            writeln!(out.data, "{}", say!("cli-crew-no-plan", seconds = seconds, bound = bound))?;
             return Ok(Exit::Findings);
         }
     };
     let text = serde_json::to_string_pretty(&best.to_plan(&problem, bound))
-        .map_err(|e| Failure::new(e.to_string(), "report this as a fault of the program"))?;
+        .map_err(|e| Failure::new(e.to_string(), say!("cli-report")))?;
     match &args.plan {
         Some(path) => {
             write_text(&RealDisk, path, &format!("{text}\n"))?;
@@ -85,19 +85,19 @@ fn read(path: &Path) -> Result<Problem, Failure> {
 pub(super) fn unusable(name: &str, error: &ReadError) -> Failure {
     match error {
         ReadError::Syntax { line, column, path, message } => {
-            let field = if path.is_empty() || path == "." { String::new() } else { format!(" (field {path})") };
-            Failure::new(format!("{name}:{line}:{column}: {message}{field}"), "mend the place named")
+            let at_top = path.is_empty() || path == ".";
+            let message = if at_top { message.clone() } else { say!("file-at-field", message = message, field = path) };
+            Failure::new(format!("{name}:{line}:{column}: {message}"), say!("cli-mend-place"))
         }
         ReadError::Invalid(findings) => match findings.split_first() {
             Some((first, rest)) => {
-                let more = if rest.is_empty() {
-                    String::new()
-                } else {
-                    format!("; lapwright check lists {} more", rest.len())
+                let action = match rest.len() {
+                    0 => first.action.clone(),
+                    count => say!("cli-lists-more", first = first.action.as_str(), count = count),
                 };
-                Failure::new(format!("{name}: {}: {}", first.place, first.cause), format!("{}{more}", first.action))
+                Failure::new(format!("{name}: {}: {}", first.place, first.cause), action)
             }
-            None => Failure::new(format!("{name}: not a usable problem"), "check the file"),
+            None => Failure::new(say!("cli-not-usable", name = name), say!("cli-check-file")),
         },
     }
 }

@@ -2,6 +2,7 @@
 
 use super::Exit;
 use crate::file::{ReadError, ReadingsError, SaveError};
+use crate::say;
 use std::io::Write;
 
 /// What went wrong and what to do, one line each.
@@ -61,6 +62,6 @@ impl From<SaveError> for Failure {
 impl From<std::io::Error> for Failure {
     fn from(error: std::io::Error) -> Self {
         let reader_gone = error.kind() == std::io::ErrorKind::BrokenPipe;
-        Self { reader_gone, ..Self::new(format!("cannot write the output: {error}"), "check where the output goes") }
+        Self { reader_gone, ..Self::new(say!("cli-no-output", why = error.to_string()), say!("cli-no-output-do")) }
     }
 }

@@ -4,6 +4,7 @@ use super::{Exit, Failure, Output, args};
 use crate::file::{Matched, RealDisk, Templates, copy_photos, match_panels, read_readings, save_job};
 use crate::insight::add_readings;
 use crate::job::Document;
+use crate::say;
 use crate::vehicle::Naming;
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -16,22 +17,24 @@ pub(super) fn run(args: &args::Import, out: &mut Output<'_>) -> Result<Exit, Fai
     let refused = readings.rejected.iter().chain(&matched.impossible);
     let mut rejected: Vec<(u64, String)> = refused.map(|r| (r.line, r.reason.clone())).collect();
     rejected.extend(matched.unknown.iter().flat_map(|unknown| {
-        let reason = format!("the vehicle has no panel \u{201c}{}\u{201d}", unknown.name);
+        let reason = say!("cli-import-no-panel", panel = unknown.name.as_str());
         unknown.lines.iter().map(move |line| (*line, reason.clone()))
     }));
     rejected.sort();
     let name = args.readings.display();
     if matched.taken.is_empty() {
-        let why =
-            rejected.first().map_or("it has no rows".to_owned(), |(line, reason)| format!("line {line}: {reason}"));
+        let line = |(line, reason): &(u64, String)| say!("cli-import-line", line = *line, reason = reason);
+        let why = rejected.first().map_or_else(|| say!("cli-import-no-rows").to_owned(), line);
         return Err(Failure::new(
-            format!("{name}: none of its {} rows can be taken ({why})", rejected.len()),
-            "nothing was written; mend the rows, panels are named as `lapwright plan` lists them",
+            say!("cli-import-none", name = name.to_string(), count = rejected.len(), why = why),
+            say!("cli-import-none-do"),
         ));
     }
     let mut document = Document::opened(Arc::clone(&loaded.job));
     if let Some(command) = add_readings(&loaded.job, &loaded.template, &matched.taken) {
-        document.apply(&command, None).map_err(|e| Failure::new(format!("{name}: {e}"), "nothing was written"))?;
+        document
+            .apply(&command, None)
+            .map_err(|e| Failure::new(format!("{name}: {e}"), say!("cli-nothing-written")))?;
     }
     copy_photos(&RealDisk, &args.job, &args.out, document.job())?;
     save_job(&RealDisk, &args.out, document.job())?;
@@ -41,10 +44,11 @@ pub(super) fn run(args: &args::Import, out: &mut Output<'_>) -> Result<Exit, Fai
         writeln!(out.data, "{panel}: {} ({panel_name})", readings_in_words(count))?;
     }
     for (line, reason) in &rejected {
-        writeln!(out.data, "{name}:{line}: not taken: {reason}")?;
+        let name = name.to_string();
+        writeln!(out.data, "{}", say!("cli-import-not-taken", name = name, line = *line, reason = reason))?;
     }
     let (taken, not) = (readings_in_words(matched.taken.len()), rejected.len());
-    writeln!(out.data, "{taken} added, {not} not taken")?;
+    writeln!(out.data, "{}", say!("cli-import-summary", taken = taken, count = not))?;
     Ok(if rejected.is_empty() { Exit::Fine } else { Exit::Findings })
 }
 
@@ -57,5 +61,5 @@ fn counts(matched: &Matched) -> BTreeMap<&crate::vehicle::PanelId, usize> {
 }
 
 fn readings_in_words(count: usize) -> String {
-    if count == 1 { "1 reading".to_owned() } else { format!("{count} readings") }
+    say!("cli-readings", count = count)
 }

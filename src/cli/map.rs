@@ -5,6 +5,7 @@ use super::sheet::{ending, fault};
 use super::{Exit, Failure, Output, args, open, order};
 use crate::file::{RealDisk, write_export};
 use crate::insight::Insight;
+use crate::say;
 use crate::scene::Overlay;
 use crate::sheets::{Options, SheetInput, figure_png, map_picture, svg};
 
@@ -15,8 +16,8 @@ const PER_MM: f32 = 300.0 / 25.4;
 pub(super) fn run(args: &args::Map, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let kind = ending(&args.out);
     if !matches!(kind.as_str(), "svg" | "png") {
-        let error = format!("\"{}\" has no ending that a map can be written as", args.out.display());
-        return Err(Failure::new(error, "let the name end in .svg or .png"));
+        let error = say!("cli-map-ending", file = args.out.display().to_string());
+        return Err(Failure::new(error, say!("cli-map-ending-do")));
     }
     let loaded = open(args.job.as_deref())?;
     let insight = Insight::new(&loaded.job, &loaded.template);
@@ -38,7 +39,7 @@ pub(super) fn run(args: &args::Map, out: &mut Output<'_>) -> Result<Exit, Failur
     let bytes = if kind == "svg" { svg(&figure).into_bytes() } else { figure_png(&figure, PER_MM).map_err(fault)? };
     write_export(&RealDisk, &args.out, &bytes)?;
     for conflict in &none {
-        writeln!(out.notes, "no valid order: {conflict}")?;
+        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict.to_string()))?;
     }
     Ok(if none.is_empty() { Exit::Fine } else { Exit::Findings })
 }

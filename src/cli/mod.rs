@@ -16,6 +16,7 @@ pub use args::{Args, Command};
 pub use failure::Failure;
 
 use crate::file::{Loaded, RealDisk, SAMPLE, Templates, job_from_text};
+use crate::say;
 use clap::Parser;
 use std::ffi::OsString;
 use std::io::Write;
@@ -58,7 +59,7 @@ pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Args, ParseEnd
             let text = error.to_string();
             // The first paragraph says what is wrong; a missing argument is named in its second line.
             let wrong = text.split("\n\n").next().unwrap_or_default().trim_start_matches("error: ");
-            ParseEnd::Failure(Failure::new(wrong, "lapwright --help shows the commands and their options"))
+            ParseEnd::Failure(Failure::new(wrong, say!("cli-see-help")))
         }
     })
 }
@@ -100,6 +101,6 @@ pub fn plan_as_text(job: Option<&Path>, out: &mut Output<'_>) -> Exit {
 pub fn open(job: Option<&Path>) -> Result<Loaded, Failure> {
     match job {
         Some(path) => Ok(Templates::of_user().read_job(&RealDisk, path)?),
-        None => Ok(job_from_text("the sample", SAMPLE)?),
+        None => Ok(job_from_text(say!("cli-the-sample"), SAMPLE)?),
     }
 }

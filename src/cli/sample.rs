@@ -2,12 +2,13 @@
 
 use super::{Exit, Failure, args};
 use crate::file::{Disk, RealDisk, SAMPLE, write_text};
+use crate::say;
 
 /// Writes the embedded sample, comments and all.
 pub(super) fn run(args: &args::Sample) -> Result<Exit, Failure> {
     if !matches!(RealDisk.about(&args.out), Ok(None)) {
-        let error = format!("\"{}\" exists already", args.out.display());
-        return Err(Failure::new(error, "choose another name, so that nothing is overwritten"));
+        let error = say!("cli-exists", file = args.out.display().to_string());
+        return Err(Failure::new(error, say!("cli-exists-do")));
     }
     write_text(&RealDisk, &args.out, SAMPLE)?;
     Ok(Exit::Fine)

@@ -4,6 +4,7 @@ use super::args::{Locale, PaperSize, Which};
 use super::{Exit, Failure, Output, args, open, order};
 use crate::file::{RealDisk, write_export};
 use crate::insight::Insight;
+use crate::say;
 use crate::sheets::{self, MissingCharacters, Options, Paper, Sheet, SheetInput, job_code, missing_characters};
 use crate::units::DateOrder;
 use crate::vehicle::Naming;
@@ -23,7 +24,7 @@ enum Kind {
 pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Failure> {
     let kind = kind(args.which, &args.out)?;
     if args.costs && args.which != Which::Customer {
-        return Err(Failure::new("--costs is for the customer sheet", "leave --costs out"));
+        return Err(Failure::new(say!("cli-costs-customer"), say!("cli-costs-do")));
     }
     let loaded = open(args.job.as_deref())?;
     let insight = Insight::new(&loaded.job, &loaded.template);
@@ -47,8 +48,8 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
     let bytes = match kind {
         Kind::List => sheets::crew_list(&input).map_err(fault)?.into_bytes(),
         Kind::Calendar => {
-            let day = "the job has no day, so there is nothing to count the care times from";
-            let hint = "enter the day of the work in Job, or as `date` in the file";
+            let day = say!("cli-no-day");
+            let hint = say!("cli-no-day-do");
             let calendar = sheets::calendar(&input, &job_code(&loaded.job), &sheets::calendar_stamp(WallClock.now_s()));
             calendar.ok_or_else(|| Failure::new(day, hint))?.into_bytes()
         }
@@ -65,7 +66,7 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
     write_export(&RealDisk, &args.out, &bytes)?;
     let mut exit = Exit::Fine;
     for conflict in none {
-        writeln!(out.notes, "no valid order: {conflict}")?;
+        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict.to_string()))?;
         exit = Exit::Findings;
     }
     Ok(exit)
@@ -86,13 +87,12 @@ fn kind(which: Which, file: &Path) -> Result<Kind, Failure> {
         ("csv", Which::Crew) => Ok(Kind::List),
         ("ics", Which::Customer) => Ok(Kind::Calendar),
         _ => {
-            let more = match which {
-                Which::Customer => ", or .ics for the care times",
-                Which::Crew => ", or .csv for the order as a list",
-                Which::Record => "",
+            let hint = match which {
+                Which::Customer => say!("cli-ending-customer"),
+                Which::Crew => say!("cli-ending-crew"),
+                Which::Record => say!("cli-ending-record"),
             };
-            let error = format!("\"{}\" has no ending that this sheet can be written as", file.display());
-            Err(Failure::new(error, format!("let the name end in .pdf or .html{more}")))
+            Err(Failure::new(say!("cli-sheet-ending", file = file.display().to_string()), hint))
         }
     }
 }
@@ -105,12 +105,9 @@ pub(super) fn ending(file: &Path) -> String {
 /// One line for all texts with characters that the font of the sheets lacks.
 fn unprintable(missing: &[MissingCharacters]) -> Failure {
     let places: Vec<String> = missing.iter().map(ToString::to_string).collect();
-    Failure::new(
-        format!("the font of the sheets lacks some characters: {}", places.join("; ")),
-        "write these texts in Latin, Greek or Cyrillic letters, or write the sheet as .html",
-    )
+    Failure::new(say!("cli-font-lacks", places = places.join("; ")), say!("cli-font-lacks-do"))
 }
 
 pub(super) fn fault(error: impl std::fmt::Display) -> Failure {
-    Failure::new(error.to_string(), "report this as a fault of the program")
+    Failure::new(error.to_string(), say!("cli-report"))
 }

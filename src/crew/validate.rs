@@ -187,14 +187,14 @@ impl Report {
             self.say(
                 Code::CrewTime,
                 place,
-                say!("crew-problem-time-low", seconds = seconds, least = least),
+                say!("crew-problem-time-low", seconds = seconds.to_string(), least = least),
                 say!("crew-problem-time-low-do"),
             );
         } else if seconds > LARGEST_TIME {
             self.say(
                 Code::CrewTime,
                 place,
-                say!("crew-problem-time-high", seconds = seconds),
+                say!("crew-problem-time-high", seconds = seconds.to_string()),
                 say!("crew-problem-time-high-do"),
             );
         }
@@ -277,7 +277,7 @@ impl Report {
         let weights = [("makespan", spec.objective.makespan), ("walking", spec.objective.walking)];
         for (name, weight) in weights {
             if !(0..=LARGEST_WEIGHT).contains(&weight) {
-                let cause = say!("crew-problem-weight", weight = weight, most = LARGEST_WEIGHT);
+                let cause = say!("crew-problem-weight", weight = weight.to_string(), most = LARGEST_WEIGHT);
                 self.say(Code::CrewTime, format!("objective.{name}"), cause, say!("crew-problem-weight-do"));
             }
         }
@@ -325,7 +325,7 @@ impl Report {
         let work: i64 = spec.operations.iter().map(|o| o.duration_s + longest_walk).sum();
         let waiting: i64 = spec.lags.iter().map(|l| l.min_s).sum();
         if work + waiting > LARGEST_HORIZON {
-            let cause = say!("crew-problem-horizon", seconds = work + waiting);
+            let cause = say!("crew-problem-horizon", seconds = (work + waiting).to_string());
             self.say(Code::CrewTime, "operations", cause, say!("crew-problem-horizon-do"));
         }
     }

@@ -149,7 +149,7 @@ fn order(job: &Job, found: &mut Vec<Finding>) {
         found.push(Finding::new(
             Code::JobOrder,
             format!("order.operations[{i}].start_s"),
-            say!("check-start", seconds = row.start_s),
+            say!("check-start", seconds = row.start_s.to_string()),
             say!("check-start-do"),
         ));
     }

@@ -132,10 +132,4 @@ mod tests {
         assert!(caught.is_err());
         assert_eq!(language(), Language::British);
     }
-
-    #[test]
-    fn a_thread_takes_the_language_along() {
-        let there = within(Language::German, || std::thread::spawn(taking_along(language)));
-        assert_eq!(there.join().unwrap(), Language::German);
-    }
 }
