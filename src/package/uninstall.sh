@@ -1,0 +1,9 @@
+#!/bin/sh
+# Takes away what install.sh put below ~/.local. Jobs, preferences and vehicles of your own stay.
+set -eu
+here=$(CDPATH='' cd -- "$(dirname -- "$0")" && pwd)
+prefix=${PREFIX:-$HOME/.local}
+rm -f "$prefix/bin/lapwright" "$prefix/share/man/man1/lapwright.1" "$prefix/share/mime/packages/lapwright.xml" \
+    "$prefix/share/applications/lapwright.desktop" "$prefix/share/icons/hicolor/scalable/apps/lapwright.svg"
+for size in 48 128 256; do rm -f "$prefix/share/icons/hicolor/${size}x$size/apps/lapwright.png"; done
+"$here/refresh.sh" "$prefix"
