@@ -40,7 +40,7 @@ polish-limit-share =
     höchstens { $share } % { $coat ->
         [topcoat] des Decklacks
        *[clear] des Klarlacks
-    } auf Lebenszeit{ $unknown ->
+    } über die ganze Lebensdauer{ $unknown ->
         [none] {""}
        *[other] , davon { $unknown } % als verbraucht gerechnet, weil die Vorgeschichte unbekannt ist
     }{ $before ->
@@ -48,7 +48,7 @@ polish-limit-share =
        *[other] , davon { $before } schon früher verbraucht
     }
 polish-limit-life =
-    höchstens { $most } auf Lebenszeit des Lacks{ $unknown ->
+    höchstens { $most } über die ganze Lebensdauer des Lacks{ $unknown ->
         [none] {""}
        *[other] , davon { $unknown } % als verbraucht gerechnet, weil die Vorgeschichte unbekannt ist
     }{ $before ->
@@ -203,9 +203,9 @@ polish-brings-enough =
     }.
 polish-brings-held = Etwa { $gone } % der Fehler verschwinden; gewünscht waren { $wanted } %, aber die Stufe ist von Hand auf „{ $level }“ begrenzt.
 polish-brings-less =
-    Etwa { $gone } % der Fehler verschwinden; gewünscht waren { $wanted } %, { $sure ->
-        [yes] aber diese Schritte und dieser Spielraum erlauben nicht mehr
-       *[no] mit weniger Schritten oder Durchgängen zur Auswahl findet sich vielleicht ein besserer Weg
+    Etwa { $gone } % der Fehler verschwinden; gewünscht waren { $wanted } %{ $sure ->
+        [yes] , aber diese Schritte und dieser Spielraum erlauben nicht mehr
+       *[no] ; mit weniger Schritten oder Durchgängen zur Auswahl findet sich vielleicht ein besserer Weg
     }.
 
 polish-stays-helps = { $defect }: { $helps }.

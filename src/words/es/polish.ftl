@@ -203,9 +203,9 @@ polish-brings-enough =
     }.
 polish-brings-held = Desaparece un { $gone } % de los defectos, más o menos; se quería el { $wanted } %, pero el nivel está fijado a mano en «{ $level }».
 polish-brings-less =
-    Desaparece un { $gone } % de los defectos, más o menos; se quería el { $wanted } %, { $sure ->
-        [yes] pero estos pasos y este margen no permiten más
-       *[no] con menos pasos o pasadas entre los que elegir puede encontrarse algo mejor
+    Desaparece un { $gone } % de los defectos, más o menos; se quería el { $wanted } %{ $sure ->
+        [yes] , pero estos pasos y este margen no permiten más
+       *[no] ; con menos pasos o pasadas entre los que elegir puede encontrarse algo mejor
     }.
 
 polish-stays-helps = { $defect }: { $helps }.
