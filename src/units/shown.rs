@@ -172,24 +172,10 @@ impl ShownUnits {
 const GAPS: [char; 3] = ['\u{202f}', '\u{a0}', ' '];
 /// What joins a figure to one that has a unit.
 const JOINED: [&str; 18] = [
-    " to ",
-    " and ",
-    " or ",
-    " instead of ",
-    " of ", // English
-    " bis ",
-    " und ",
-    " oder ",
-    " statt ",
-    " von ", // German
-    " a ",
-    " y ",
-    " o ",
-    " u ",
-    " en vez de ",
-    " de ", // Spanish
-    "\u{2013}",
-    " \u{b1} ",
+    " to ", " and ", " or ", " instead of ", " of ", // English
+    " bis ", " und ", " oder ", " statt ", " von ", // German
+    " a ", " y ", " o ", " u ", " en vez de ", " de ", // Spanish
+    "\u{2013}", " \u{b1} ",
 ];
 
 fn is_figure(c: char) -> bool {

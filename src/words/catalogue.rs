@@ -27,33 +27,8 @@ macro_rules! areas {
 }
 
 areas!(
-    "bay",
-    "check",
-    "cli",
-    "coat",
-    "coating",
-    "command",
-    "common",
-    "correction",
-    "crew",
-    "edit",
-    "file",
-    "find",
-    "handover",
-    "home",
-    "insight",
-    "job",
-    "keep",
-    "measure",
-    "part",
-    "polish",
-    "practice",
-    "scene",
-    "sheet",
-    "survey",
-    "unit",
-    "vehicle",
-    "window",
+    "bay", "check", "cli", "coat", "coating", "command", "common", "correction", "crew", "edit", "file", "find", "handover", "home",
+    "insight", "job", "keep", "measure", "part", "polish", "practice", "scene", "sheet", "survey", "unit", "vehicle", "window",
 );
 
 /// The messages of one language.
@@ -172,10 +147,7 @@ pub fn keys(language: Language) -> Vec<(&'static str, String)> {
         Language::German => 2,
         Language::Spanish => 3,
     };
-    AREAS
-        .iter()
-        .flat_map(|(area, texts)| messages(texts[column]).map(|(key, _)| (*area, key)).collect::<Vec<_>>())
-        .collect()
+    AREAS.iter().flat_map(|(area, texts)| messages(texts[column]).map(|(key, _)| (*area, key)).collect::<Vec<_>>()).collect()
 }
 
 /// The arguments of every message of a language.

@@ -1,6 +1,6 @@
 //! A language for tests: British English, accented and about two fifths longer.
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
+use fluent_syntax::ast::{Expression, InlineExpression, Pattern, PatternElement, Resource, Entry};
 use fluent_syntax::{parser, serializer};
 
 /// The messages of a file with their texts stretched; what stands in braces stays.
