@@ -40,7 +40,7 @@ pub fn polish_work(job: &Job, template: &Template, insight: &Insight) -> PolishW
     let operations = polish_operations(&plans, &job.steps);
     let mut problem = floor_problem(job, template, if job.shop.leads { Leads::Laid } else { Leads::None });
     for worker in &mut problem.workers {
-        worker.roles = StepKind::ALL.map(|k| k.verb().to_owned()).to_vec();
+        worker.roles = StepKind::ALL.map(|k| k.id().to_owned()).to_vec();
     }
     let mut last: BTreeMap<usize, usize> = BTreeMap::new();
     for (index, operation) in operations.iter().enumerate() {
@@ -54,7 +54,7 @@ pub fn polish_work(job: &Job, template: &Template, insight: &Insight) -> PolishW
         problem.operations.push(OperationSpec {
             id,
             panel: panel.id.to_string(),
-            role: operation.kind.verb().to_owned(),
+            role: operation.kind.id().to_owned(),
             duration_s: operation.seconds.max(1),
             stance: template.stances[panel.stance].id.clone(),
             worker: None,

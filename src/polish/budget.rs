@@ -4,7 +4,9 @@ use super::clear::{ClearBasis, ClearEstimate, assume};
 use super::facts::{Finish, PaintHistory, PanelFacts, Sensor};
 use super::policy::RemovalPolicy;
 use crate::measure::{FilmBand, FilmSummary, thickness};
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 
 /// Less than this is not worth a machine; the budget then counts as none.
 pub const LEAST_USEFUL_UM: Micrometres = Micrometres::of(0.1);
@@ -55,41 +57,27 @@ impl Budget {
     }
 }
 
-const SHOP: &str = "shop policy; the default is our estimate, a convention";
-const BANDS: &str = "shop policy; trade practice for total film";
-const HISTORY: &str = "what is recorded of earlier work";
-const FILM: &str = "lower bound of the readings; the clear is assumed from the film";
-const CLEAR: &str = "lower bound of the clear as measured";
-
 /// Works out what may go from a panel.
 ///
 /// Uses lower bounds, never means. Without a reading nothing is allowed. `allowed` is never above any limit and never below zero.
 pub fn budget(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Budget {
     let clear = facts.measured_clear.or_else(|| facts.film.map(|film| assume(film, policy)));
     if let Some(reason) = facts.finish.refusal() {
-        return Budget::refusal(format!("Not polished: {reason}."), None);
+        return Budget::refusal(say!("polish-refused", reason = reason), None);
     }
     let (Some(film), Some(clear)) = (facts.film, clear) else {
-        let reason = facts.unreadable_reason.as_deref().unwrap_or("nothing was read here yet");
-        return Budget::refusal(
-            format!("Not polished: the film is not known ({reason}), and nothing is taken off blindly."),
-            None,
-        );
+        let reason = facts.unreadable_reason.as_deref().unwrap_or_else(|| say!("polish-unread"));
+        return Budget::refusal(say!("polish-refused-unread", reason = reason), None);
     };
     if film.max > policy.bands.filler_above_um.um() {
-        return Budget::refusal(
-            format!(
-                "Not polished: {:.0}\u{202f}µm at the thickest spot suggests filler, and nobody can know what holds there.",
-                film.max
-            ),
-            Some(clear),
-        );
+        let thickest = format!("{:.0}", thickness(film.max));
+        return Budget::refusal(say!("polish-refused-filler", thickest = thickest), Some(clear));
     }
     let limits = all_limits(facts, film, clear, policy);
     let smallest = limits.first().map_or(Micrometres::ZERO, |l| l.um);
     let (allowed, refused) = if smallest < LEAST_USEFUL_UM {
-        let what = limits.first().map_or("no limit is known", |l| l.what.as_str());
-        (Micrometres::ZERO, Some(format!("Not polished: nothing may go, because of the rule \u{201c}{what}\u{201d}.")))
+        let rule = limits.first().map_or_else(|| say!("polish-no-limit"), |l| l.what.as_str());
+        (Micrometres::ZERO, Some(say!("polish-refused-rule", rule = rule)))
     } else {
         (smallest, None)
     };
@@ -100,8 +88,8 @@ pub fn budget(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Budget {
     let mut cautions = cautions(facts);
     if let Some(edge) = edge.filter(|edge| *edge < allowed) {
         cautions.push(match edge {
-            e if e < LEAST_USEFUL_UM => "Mind: nothing may go at the thin edge; tape it off.".to_owned(),
-            e => format!("Mind: only {e:.1} may go at the thin edge; tape it off where the steps take more."),
+            e if e < LEAST_USEFUL_UM => say!("polish-mind-edge-nothing").to_owned(),
+            e => say!("polish-mind-edge", most = format!("{e:.1}")),
         });
     }
     Budget { allowed, limits, clear: Some(clear), edge, refused, cautions }
@@ -133,31 +121,34 @@ fn lifetime_limits(facts: &PanelFacts<'_>, clear: ClearEstimate, policy: &Remova
     // The reading was taken after the earlier removal, so the clear was thicker once.
     let once = clear.lower.um() + removed;
     let coat = if facts.finish == Finish::SingleStage { "topcoat" } else { "clear" };
-    let unknown = (spent > 0.0)
-        .then(|| format!(", {:.0}\u{202f}% of it taken as used because the history is unknown", spent * 100.0));
-    let before = (removed > 0.0).then(|| format!(", {:.1} of it used before", thickness(removed)));
-    let spent_words: String = unknown.into_iter().chain(before).collect();
-    let from_clear = if clear.basis == ClearBasis::Measured { CLEAR } else { FILM };
+    let none = || "none".to_owned();
+    let unknown = if spent > 0.0 { decimal(spent * 100.0, 0) } else { none() };
+    let before = if removed > 0.0 { format!("{:.1}", thickness(removed)) } else { none() };
+    let shop = say!("polish-source-shop");
+    let history = if spent > 0.0 || removed > 0.0 { say!("polish-source-history") } else { shop };
+    let from_clear = match clear.basis {
+        ClearBasis::Measured => say!("polish-source-clear"),
+        ClearBasis::Assumed => say!("polish-source-film"),
+    };
+    let share = decimal(policy.lifetime_share_of_clear * 100.0, 0);
+    let lifetime = format!("{:.1}", policy.lifetime_um);
     vec![
         Limit {
-            what: format!("keep at least {:.0} of {coat}", policy.keep_clear_um),
+            what: say!("polish-limit-keep", least = format!("{:.0}", policy.keep_clear_um), coat = coat),
             um: clear.lower.saturating_sub(policy.keep_clear_um),
             source: from_clear,
         },
         Limit {
-            what: format!(
-                "at most {:.0}\u{202f}% of the {coat} in its life{spent_words}",
-                policy.lifetime_share_of_clear * 100.0
-            ),
+            what: say!("polish-limit-share", share = share, coat = coat, unknown = &unknown, before = &before),
             um: left(policy.lifetime_share_of_clear * once),
             source: from_clear,
         },
         Limit {
-            what: format!("at most {:.1} in the life of the paint{spent_words}", policy.lifetime_um),
+            what: say!("polish-limit-life", most = lifetime, unknown = unknown, before = before),
             um: left(policy.lifetime_um.um()),
-            source: if spent_words.is_empty() { SHOP } else { HISTORY },
+            source: history,
         },
-        Limit { what: "cap for one visit".to_owned(), um: policy.visit_cap_um, source: SHOP },
+        Limit { what: say!("polish-limit-visit").to_owned(), um: policy.visit_cap_um, source: shop },
     ]
 }
 
@@ -165,27 +156,24 @@ fn lifetime_limits(facts: &PanelFacts<'_>, clear: ClearEstimate, policy: &Remova
 fn film_limits(film: &FilmSummary, policy: &RemovalPolicy) -> Vec<Limit> {
     let mut limits = Vec::new();
     let lower = film.lower.um();
-    let mut limit = |what: String, um| limits.push(Limit { what, um, source: BANDS });
+    let mut limit = |what: String, um| limits.push(Limit { what, um, source: say!("polish-source-bands") });
+    let whole = |um: Micrometres| format!("{um:.0}");
     match policy.bands.band(lower) {
         FilmBand::NoCut => {
-            limit(format!("film may be under {:.0}, too thin to cut", policy.bands.no_cut_below_um), Micrometres::ZERO);
+            limit(say!("polish-limit-no-cut", under = whole(policy.bands.no_cut_below_um)), Micrometres::ZERO);
         }
         FilmBand::FinestOnly => {
-            limit(
-                format!("film may be under {:.0}, finest polish only", policy.bands.finest_only_below_um),
-                policy.very_thin_um,
-            );
+            let under = whole(policy.bands.finest_only_below_um);
+            limit(say!("polish-limit-finest-only", under = under), policy.very_thin_um);
         }
         FilmBand::Thin => {
-            limit(format!("film may be under {:.0}, nothing strong", policy.bands.thin_below_um), policy.thin_um);
+            limit(say!("polish-limit-thin", under = whole(policy.bands.thin_below_um)), policy.thin_um);
         }
         _ => {}
     }
     if policy.bands.band(film.max) >= FilmBand::Refinished {
-        limit(
-            format!("film over {:.0}, probably painted again", policy.bands.refinished_above_um),
-            policy.refinished_um,
-        );
+        let over = whole(policy.bands.refinished_above_um);
+        limit(say!("polish-limit-refinished", over = over), policy.refinished_um);
     }
     limits
 }
@@ -193,40 +181,42 @@ fn film_limits(film: &FilmSummary, policy: &RemovalPolicy) -> Vec<Limit> {
 /// Limits from the history of refinishing, from edges and from sensors.
 fn place_limits(facts: &PanelFacts<'_>, policy: &RemovalPolicy) -> Vec<Limit> {
     let mut limits = Vec::new();
+    let history = say!("polish-source-history");
+    let shop = say!("polish-source-shop");
     match facts.history {
-        PaintHistory::Refinished => limits.push(Limit {
-            what: "painted again, layers not known".to_owned(),
-            um: policy.refinished_um,
-            source: HISTORY,
-        }),
-        PaintHistory::FreshRefinish { days } => limits.push(if days < policy.fresh_days {
-            Limit { what: format!("painted {days} days ago, still hardening"), um: policy.fresh_um, source: HISTORY }
-        } else {
-            Limit { what: "painted again, layers not known".to_owned(), um: policy.refinished_um, source: HISTORY }
-        }),
+        PaintHistory::FreshRefinish { days } if days < policy.fresh_days => {
+            limits.push(Limit { what: say!("polish-limit-fresh", days = days), um: policy.fresh_um, source: history });
+        }
+        PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } => {
+            let what = say!("polish-limit-painted-again").to_owned();
+            limits.push(Limit { what, um: policy.refinished_um, source: history });
+        }
         PaintHistory::Unknown | PaintHistory::Original | PaintHistory::PolishedBefore { .. } => {}
     }
     if facts.narrow {
-        limits.push(Limit { what: "narrow panel, mostly edges".to_owned(), um: policy.narrow_um, source: SHOP });
+        let what = say!("polish-limit-narrow").to_owned();
+        limits.push(Limit { what, um: policy.narrow_um, source: shop });
     }
     if facts.sensor.is_some() {
-        limits.push(Limit { what: "a sensor looks through it".to_owned(), um: policy.sensor_um, source: SHOP });
+        let what = say!("polish-limit-sensor").to_owned();
+        limits.push(Limit { what, um: policy.sensor_um, source: shop });
     }
     limits
 }
 
 fn cautions(facts: &PanelFacts<'_>) -> Vec<String> {
-    let mut cautions: Vec<String> = facts.finish.caution().map(|c| format!("Mind: {c}.")).into_iter().collect();
+    let mut cautions: Vec<String> =
+        facts.finish.caution().map(|c| say!("polish-mind", caution = c)).into_iter().collect();
     cautions.extend(facts.sensor.map(|sensor| {
-        let which = match sensor {
-            Sensor::Radar => "the radar behind this panel is set for the thickness from the factory",
-            Sensor::Ultrasonic => "parking sensors sit in this panel",
-            Sensor::Camera => "a camera looks out here",
+        let caution = match sensor {
+            Sensor::Radar => say!("polish-mind-radar"),
+            Sensor::Ultrasonic => say!("polish-mind-parking-sensors"),
+            Sensor::Camera => say!("polish-mind-camera"),
         };
-        format!("Mind: {which}; the vehicle maker's guidance comes first.")
+        caution.to_owned()
     }));
     if let PaintHistory::FreshRefinish { days } = facts.history {
-        cautions.push(format!("Mind: painted {days} days ago; strong solvents may soften it."));
+        cautions.push(say!("polish-mind-fresh", days = days));
     }
     cautions
 }

@@ -13,6 +13,8 @@
 
 use super::step::{PolishStep, StepKind};
 use crate::measure::thickness;
+use crate::say;
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// Spread that remains between passes however well a paint is known (our estimate).
@@ -107,12 +109,12 @@ pub fn calibrate(steps: &[PolishStep], spots: &[TestSpot]) -> Calibration {
         let gain = passes * per_pass;
         let surprise = belief.update(spot.step, removal / gain - 1.0, (u / gain).powi(2));
         if surprise.abs() > Z_CONTRADICTION {
-            notes.push(format!(
-                "The test with {} took {removal:.1}\u{202f}µm, much {} than the other results and the shop's figures lead one to \
-                 expect; test it once more.",
-                step.name,
-                if surprise > 0.0 { "more" } else { "less" }
-            ));
+            let took = format!("{}\u{202f}µm", decimal(removal, 1));
+            notes.push(if surprise > 0.0 {
+                say!("polish-note-took-more", step = step.called(), took = took)
+            } else {
+                say!("polish-note-took-less", step = step.called(), took = took)
+            });
         }
     }
     let factors: Vec<Factor> = (0..steps.len()).map(|s| belief.factor(s)).collect();
@@ -123,7 +125,7 @@ pub fn calibrate(steps: &[PolishStep], spots: &[TestSpot]) -> Calibration {
             step.max_passes = step.max_passes.min(most.saturating_mul(CARRIED_PASSES).max(step.min_passes));
         }
         if spots.iter().filter(tested).any(|spot| !spot.finish_right) && step.kind.leaves_gloss() {
-            notes.push(format!("{} did not leave a finish that can stay; a finer step must follow.", step.name));
+            notes.push(say!("polish-note-no-gloss", step = step.called()));
             if step.kind == StepKind::Polish {
                 step.kind = StepKind::Cut; // no longer allowed as the last step
             }

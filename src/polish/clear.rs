@@ -2,7 +2,9 @@
 
 use super::policy::RemovalPolicy;
 use crate::measure::FilmSummary;
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -19,8 +21,8 @@ pub enum ClearBasis {
 impl fmt::Display for ClearBasis {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::Assumed => "assumed",
-            Self::Measured => "measured",
+            Self::Assumed => say!("polish-clear-is-assumed"),
+            Self::Measured => say!("polish-clear-is-measured"),
         })
     }
 }
@@ -40,14 +42,10 @@ pub struct ClearEstimate {
 impl ClearEstimate {
     /// The range and where it comes from, for the place where it is shown.
     pub fn in_words(&self) -> String {
-        let range = format!("{:.0} to {:.0} of clear", self.lower.um(), self.upper);
+        let (low, high) = (decimal(self.lower.um(), 0), format!("{:.0}", self.upper));
         match self.basis {
-            ClearBasis::Assumed => {
-                format!(
-                    "{range}, assumed: the gauge reads everything above the base and can't see the clear on its own"
-                )
-            }
-            ClearBasis::Measured => format!("{range}, measured"),
+            ClearBasis::Assumed => say!("polish-clear-assumed", low = low, high = high),
+            ClearBasis::Measured => say!("polish-clear-measured", low = low, high = high),
         }
     }
 }

@@ -5,7 +5,9 @@ use super::defect::{DefectKind, Treatment};
 use super::facts::PanelFacts;
 use super::outcome::Outcome;
 use super::plan::{Level, PolishPlan};
+use crate::say;
 use crate::units::{capital, listed};
+use crate::words::decimal;
 
 /// A sentence or two: how it is worked, what goes, what stays, how much of the clear coat it costs.
 pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPlan) -> String {
@@ -13,11 +15,11 @@ pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPla
         return refused.clone();
     }
     let how = match plan.level {
-        Level::Leave => "This panel is left as it is.",
-        Level::Gloss => "This panel is polished gently for gloss.",
-        Level::OneStep => "This panel is polished once.",
-        Level::TwoStep => "This panel is polished in several steps, from coarse to fine.",
-        Level::SandAndPolish => "This panel is wet sanded and then polished until it is clear again.",
+        Level::Leave => say!("polish-customer-left"),
+        Level::Gloss => say!("polish-customer-gloss"),
+        Level::OneStep => say!("polish-customer-once"),
+        Level::TwoStep => say!("polish-customer-several"),
+        Level::SandAndPolish => say!("polish-customer-sanded"),
     };
     let mut text = how.to_owned();
     let fates = fates(facts, &plan.outcomes);
@@ -28,12 +30,9 @@ pub(super) fn sentence(facts: &PanelFacts<'_>, budget: &Budget, plan: &PolishPla
     if let Some(clear) = budget.clear.filter(|c| plan.level != Level::Leave && c.lower.um() > 0.0) {
         let most = plan.local.iter().map(|l| l.removal_upper.um()).fold(0.0, f64::max) + plan.removal_upper.um();
         let share = (100.0 * most / clear.lower.um()).ceil();
-        let which = if facts.finish == super::Finish::SingleStage { "paint" } else { "clear coat" };
-        text += " It takes at most ";
-        text += &share.to_string();
-        text += "\u{202f}% of the ";
-        text += which;
-        text.push('.');
+        let coat = if facts.finish == super::Finish::SingleStage { "paint" } else { "clear" };
+        text.push(' ');
+        text.push_str(&say!("polish-customer-takes", share = decimal(share, 0), coat = coat));
     }
     text
 }
@@ -57,17 +56,16 @@ fn fates(facts: &PanelFacts<'_>, outcomes: &[Outcome]) -> String {
         };
         groups[group].push(kind.name());
     }
-    let ends = [
-        "will be gone",
-        "will be less to be seen",
-        "will stay",
-        "will be cleaned off before",
-        "will be levelled by hand, if asked for",
-        "will stay until touched up",
-        "can only be painted anew",
-    ];
-    let parts = groups.iter().zip(ends).filter(|(g, _)| !g.is_empty()).map(|(g, end)| format!("{} {end}", listed(g)));
-    let parts: Vec<String> = parts.collect();
+    let fate = |(group, kinds): (usize, &Vec<&str>)| match group {
+        0 => say!("polish-fate-gone", defects = listed(kinds)),
+        1 => say!("polish-fate-less", defects = listed(kinds)),
+        2 => say!("polish-fate-stays", defects = listed(kinds)),
+        3 => say!("polish-fate-cleaned", defects = listed(kinds)),
+        4 => say!("polish-fate-levelled", defects = listed(kinds)),
+        5 => say!("polish-fate-touch-up", defects = listed(kinds)),
+        _ => say!("polish-fate-painted", defects = listed(kinds)),
+    };
+    let parts: Vec<String> = groups.iter().enumerate().filter(|(_, kinds)| !kinds.is_empty()).map(fate).collect();
     match parts.join("; ") {
         text if text.is_empty() => text,
         text => format!("{}.", capital(&text)),

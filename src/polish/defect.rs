@@ -1,5 +1,6 @@
 //! Kinds of defects: how deep they usually are, and what helps.
 
+use crate::say;
 use crate::units::Micrometres;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -30,12 +31,12 @@ impl Treatment {
     /// What helps, as the end of a sentence.
     pub fn in_words(self) -> &'static str {
         match self {
-            Self::Polish => "polishing takes it out",
-            Self::Reduce => "polishing makes it less, and takes it out where enough clear may go",
-            Self::Decontaminate => "it lies on the paint and comes off by decontamination before polishing",
-            Self::Refinish => "only new paint helps",
-            Self::TouchUp => "paint is missing, so touch-up or refinishing helps, polishing does not",
-            Self::LevelLocally => "it stands proud and is levelled by hand in its place only",
+            Self::Polish => say!("polish-helps-polish"),
+            Self::Reduce => say!("polish-helps-reduce"),
+            Self::Decontaminate => say!("polish-helps-decontaminate"),
+            Self::Refinish => say!("polish-helps-refinish"),
+            Self::TouchUp => say!("polish-helps-touch-up"),
+            Self::LevelLocally => say!("polish-helps-level-locally"),
         }
     }
 }
@@ -66,7 +67,7 @@ macro_rules! kinds {
 
             /// The words of the trade for it.
             pub fn name(self) -> &'static str {
-                match self { $(Self::$kind => $name,)* }
+                match self { $(Self::$kind => say!($name),)* }
             }
 
             /// Usual depth below the surface (our estimates; no measured depths were found).
@@ -85,45 +86,45 @@ macro_rules! kinds {
 
 kinds! {
     /// Fine round scratches seen around a lamp.
-    Swirl, "swirl marks", 0.3, 1.2, 2.0, Polish;
+    Swirl, "polish-defect-swirl", 0.3, 1.2, 2.0, Polish;
     /// Fine scratches from washing, mostly straight.
-    WashMark, "wash marks", 0.3, 1.2, 2.0, Polish;
+    WashMark, "polish-defect-wash-mark", 0.3, 1.2, 2.0, Polish;
     /// A milky veil.
-    Haze, "haze", 0.1, 0.3, 0.5, Polish;
+    Haze, "polish-defect-haze", 0.1, 0.3, 0.5, Polish;
     /// Trails of a machine that move with the light.
-    Hologram, "holograms", 0.1, 0.3, 0.5, Polish;
+    Hologram, "polish-defect-hologram", 0.1, 0.3, 0.5, Polish;
     /// Marks left by sanding.
-    SandScratch, "sanding marks", 1.0, 2.0, 3.0, Polish;
+    SandScratch, "polish-defect-sand-scratch", 1.0, 2.0, 3.0, Polish;
     /// A single scratch, deeper than those around it.
-    DeepScratch, "deep scratch", 2.0, 6.0, 12.0, Reduce;
+    DeepScratch, "polish-defect-deep-scratch", 2.0, 6.0, 12.0, Reduce;
     /// Minerals left by drying water; they lie on top.
-    WaterSpot, "water spots", 0.0, 0.0, 1.0, Decontaminate;
+    WaterSpot, "polish-defect-water-spot", 0.0, 0.0, 1.0, Decontaminate;
     /// A mark that water or insects ate into the clear.
-    Etching, "etching", 1.0, 3.0, 10.0, Reduce;
+    Etching, "polish-defect-etching", 1.0, 3.0, 10.0, Reduce;
     /// A mark that a bird dropping left in the clear.
-    BirdEtching, "bird etching", 1.0, 4.0, 10.0, Reduce;
+    BirdEtching, "polish-defect-bird-etching", 1.0, 4.0, 10.0, Reduce;
     /// Dull, weathered single-stage paint.
-    Oxidation, "oxidation", 1.0, 3.0, 5.0, Polish;
+    Oxidation, "polish-defect-oxidation", 1.0, 3.0, 5.0, Polish;
     /// Waviness of the surface from spraying.
-    OrangePeel, "orange peel", 1.0, 3.0, 5.0, Reduce;
+    OrangePeel, "polish-defect-orange-peel", 1.0, 3.0, 5.0, Reduce;
     /// Dried paint mist on top.
-    Overspray, "overspray", 0.0, 0.0, 0.0, Decontaminate;
+    Overspray, "polish-defect-overspray", 0.0, 0.0, 0.0, Decontaminate;
     /// Tar on top.
-    Tar, "tar", 0.0, 0.0, 0.0, Decontaminate;
+    Tar, "polish-defect-tar", 0.0, 0.0, 0.0, Decontaminate;
     /// Iron particles that stick in the surface.
-    RailDust, "rail dust", 0.0, 0.0, 2.0, Decontaminate;
+    RailDust, "polish-defect-rail-dust", 0.0, 0.0, 2.0, Decontaminate;
     /// A hole through the clear, often to the primer.
-    StoneChip, "stone chip", 50.0, 100.0, 200.0, TouchUp;
+    StoneChip, "polish-defect-stone-chip", 50.0, 100.0, 200.0, TouchUp;
     /// Clear that cracks, peels or has lost its hold.
-    ClearFailure, "clear coat failure", 30.0, 40.0, 50.0, Refinish;
+    ClearFailure, "polish-defect-clear-failure", 30.0, 40.0, 50.0, Refinish;
     /// Small holes from solvent that boiled out.
-    SolventPop, "solvent pop", 10.0, 20.0, 40.0, Refinish;
+    SolventPop, "polish-defect-solvent-pop", 10.0, 20.0, 40.0, Refinish;
     /// Round pits that the paint drew back from.
-    Crater, "craters", 5.0, 15.0, 40.0, Refinish;
+    Crater, "polish-defect-crater", 5.0, 15.0, 40.0, Refinish;
     /// A grain of dust under or in the clear.
-    Nib, "dust nib", 5.0, 20.0, 50.0, LevelLocally;
+    Nib, "polish-defect-nib", 5.0, 20.0, 50.0, LevelLocally;
     /// A run or sag of the clear.
-    Run, "run", 10.0, 40.0, 100.0, LevelLocally;
+    Run, "polish-defect-run", 10.0, 40.0, 100.0, LevelLocally;
 }
 
 impl fmt::Display for DefectKind {

@@ -1,6 +1,7 @@
 //! What a step is done with: machine, pad, abrasive. For people and for the speed under the pad; the plan rests on the removal.
 
 use super::preston::{orbital_speed, rotary_speed};
+use crate::say;
 use crate::units::fields;
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -28,10 +29,10 @@ impl Drive {
 impl fmt::Display for Drive {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::NotSaid => "not said",
-            Self::Hand => "by hand",
-            Self::Orbital => "orbital machine",
-            Self::Rotary => "rotary machine",
+            Self::NotSaid => say!("polish-drive-not-said"),
+            Self::Hand => say!("polish-drive-hand"),
+            Self::Orbital => say!("polish-drive-orbital"),
+            Self::Rotary => say!("polish-drive-rotary"),
         })
     }
 }

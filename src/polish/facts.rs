@@ -4,6 +4,7 @@ use super::clear::ClearEstimate;
 use super::defect::DefectKind;
 use super::plan::Level;
 use crate::measure::FilmSummary;
+use crate::say;
 use crate::units::{Micrometres, SquareMetres};
 use serde::{Deserialize, Serialize};
 
@@ -35,27 +36,19 @@ impl Finish {
     pub fn refusal(self) -> Option<&'static str> {
         match self {
             Self::ClearCoat | Self::SingleStage => None,
-            Self::Matte => {
-                Some("matte paint is not polished: every rubbed place turns shiny and can't be made matte again")
-            }
-            Self::FilmCovered => {
-                Some("protective film is not polished as paint; what lies under it can't be reached or read")
-            }
-            Self::Wrapped => Some("a wrap is not polished"),
-            Self::Bare => Some("there is no clear coat on a bare surface"),
-            Self::Glass => Some("glass is not polished with the paint; it is cleaned and coated only"),
-            Self::Lens => Some(
-                "polishing a lamp lens takes off its hard coat, which must then be renewed; it is cleaned and coated only",
-            ),
+            Self::Matte => Some(say!("polish-not-matte")),
+            Self::FilmCovered => Some(say!("polish-not-film")),
+            Self::Wrapped => Some(say!("polish-not-wrap")),
+            Self::Bare => Some(say!("polish-not-bare")),
+            Self::Glass => Some(say!("polish-not-glass")),
+            Self::Lens => Some(say!("polish-not-lens")),
         }
     }
 
     /// What to mind where polishing is possible.
     pub fn caution(self) -> Option<&'static str> {
         match self {
-            Self::SingleStage => Some(
-                "single-stage paint has no clear: colour on the pad is the paint itself, so stay with the finest step that works",
-            ),
+            Self::SingleStage => Some(say!("polish-single-stage")),
             _ => None,
         }
     }

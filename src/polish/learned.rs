@@ -6,9 +6,11 @@
 
 use super::calibrate::{Factor, calibrate, depth_from_test};
 use super::defect::DefectKind;
+use super::starting::called;
 use super::step::PolishStep;
 use super::test_spot::{FinishSeen, TestResult, TestSpots};
 use crate::measure::thickness;
+use crate::say;
 use crate::units::Micrometres;
 
 /// Two shares that differ by more than this, the wrong way round, contradict each other (our estimate of how well people judge).
@@ -93,9 +95,12 @@ fn sights_apart(looks: &[Look<'_>]) -> Vec<String> {
     for less in looks {
         for more in looks.iter().filter(|m| m.kind == less.kind && m.cleared > less.cleared) {
             if less.share > more.share + SHARES_APART {
-                notes.push(format!(
-                    "Contradictory: {} took out more of the {} than {}, although it reached less deep; look at both places again.",
-                    less.result.step, less.kind, more.result.step
+                let (less_deep, deeper) = (called(&less.result.step), called(&more.result.step));
+                notes.push(say!(
+                    "polish-note-sights-apart",
+                    gentler = less_deep,
+                    defect = less.kind.name(),
+                    deeper = deeper
                 ));
             }
         }
@@ -112,12 +117,9 @@ fn finishes_apart(results: &[TestResult], steps: &[PolishStep]) -> Vec<String> {
     for stays in judged(FinishSeen::CanStay) {
         for coarse in judged(FinishSeen::NeedsFiner).filter(|c| c.kind >= stays.kind) {
             notes.push(if coarse.name == stays.name {
-                format!("Contradictory: the finish of {} was judged in two ways; try it once more.", stays.name)
+                say!("polish-note-finish-twice", step = stays.called())
             } else if coarse.kind > stays.kind {
-                format!(
-                    "Contradictory: {} can stay as it is, but the gentler {} can't; wipe both places with panel wipe and look again.",
-                    stays.name, coarse.name
-                )
+                say!("polish-note-finishes-apart", stays = stays.called(), coarse = coarse.called())
             } else {
                 continue;
             });

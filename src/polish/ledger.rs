@@ -4,6 +4,7 @@
 //! end of the interval where it was measured, the upper bound of the plan where it was not.
 
 use crate::measure::thickness;
+use crate::say;
 use crate::units::Micrometres;
 use serde::{Deserialize, Serialize};
 
@@ -26,9 +27,9 @@ impl RemovalSource {
     /// As it stands in a list.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Measured => "measured",
-            Self::Planned => "planned",
-            Self::Told => "told or estimated",
+            Self::Measured => say!("polish-removal-measured"),
+            Self::Planned => say!("polish-removal-planned"),
+            Self::Told => say!("polish-removal-told"),
         }
     }
 }

@@ -2,6 +2,9 @@
 
 use super::plan::{Level, PolishPlan};
 use crate::finding::{Code, Finding};
+use crate::say;
+use crate::units::listed;
+use crate::words::decimal;
 
 /// Difference in the share of defects gone that is seen across a seam (our estimate).
 pub const SEEN_CORRECTION: f64 = 0.35;
@@ -29,9 +32,6 @@ pub struct SeamDifference {
     pub cause: String,
 }
 
-/// What to do about it.
-const ADVICE: &str = "work the better one less, the other more where its budget allows, or tell the customer";
-
 /// Every seam across which the finish would visibly differ. `seams` are pairs of indices into `panels`.
 ///
 /// It differs when one side is left and the other corrected, when the levels are two or more apart and the gentler side is not
@@ -50,7 +50,8 @@ pub fn seam_differences(panels: &[Beside<'_>], seams: &[(usize, usize)]) -> Vec<
 pub fn neighbour_findings(panels: &[Beside<'_>], seams: &[(usize, usize)]) -> Vec<Finding> {
     let finding = |found: SeamDifference| {
         let (a, b) = found.panels;
-        Finding::new(Code::FinishDiffers, format!("{} and {}", panels[a].name, panels[b].name), found.cause, ADVICE)
+        let place = listed(&[panels[a].name, panels[b].name]);
+        Finding::new(Code::FinishDiffers, place, found.cause, say!("polish-seam-advice"))
     };
     seam_differences(panels, seams).into_iter().map(finding).collect()
 }
@@ -63,10 +64,9 @@ fn difference(a: &PolishPlan, b: &PolishPlan) -> Option<String> {
     let apart = hard.level as i32 - gentle.level as i32 >= 2;
     let seen = gentle.correction < CLEAR || hard.level == Level::SandAndPolish;
     if left && hard.level > Level::Gloss || !left && apart && seen {
-        return Some(format!("one is planned as {}, the other as {}", a.level, b.level));
+        return Some(say!("polish-seam-levels", one = a.level.name(), other = b.level.name()));
     }
     let share = |plan: &PolishPlan| if plan.level == Level::Leave { 0.0 } else { plan.correction };
     let gap = (share(a) - share(b)).abs();
-    (!left && gap > SEEN_CORRECTION)
-        .then(|| format!("{:.0}\u{202f}% more of the defects goes on one side of the seam", gap * 100.0))
+    (!left && gap > SEEN_CORRECTION).then(|| say!("polish-seam-share", more = decimal(gap * 100.0, 0)))
 }

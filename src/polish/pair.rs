@@ -4,6 +4,7 @@ use super::exposure::{HAV_ACTION, NOISE_VALUES_DB};
 use super::exposure::{combine_a8, hav_a8, hav_points, hav_time_until, noise_lex8h};
 use super::plan::{PlannedStep, PolishPlan};
 use super::step::{PolishStep, StepKind};
+use crate::say;
 use crate::units::{Decibels, MetresPerSecondSquared, Seconds, minutes};
 
 /// One stretch of polishing at one panel, for a crew problem.
@@ -129,16 +130,11 @@ pub fn exposure_advice(day: &DayExposure, worst: MetresPerSecondSquared) -> Vec<
     let mut advice = Vec::new();
     if day.hav_a8 >= HAV_ACTION {
         let until = hav_time_until(worst, HAV_ACTION).map(minutes).unwrap_or_default();
-        advice.push(format!(
-            "Vibration is {:.1} over the day, from {:.1} on action is due: share the machine work, or keep it under {until} \
-             each with this machine. Local rules and the maker's data come first.",
-            day.hav_a8, HAV_ACTION
-        ));
+        let (now, action) = (format!("{:.1}", day.hav_a8), format!("{HAV_ACTION:.1}"));
+        advice.push(say!("polish-advice-vibration", now = now, action = action, until = until));
     }
     if let Some(level) = day.noise_lex8h.filter(|l| l.db() >= NOISE_VALUES_DB[0]) {
-        advice.push(format!(
-            "Noise is {level:.0} over the day, from 80\u{202f}dB(A) on hearing protection is offered, from 85 worn."
-        ));
+        advice.push(say!("polish-advice-noise", now = format!("{level:.0}")));
     }
     advice
 }

@@ -11,6 +11,7 @@ use super::search::Found;
 use super::step::{PolishStep, StepKind};
 use super::words;
 use crate::measure::thickness;
+use crate::say;
 use crate::units::{Micrometres, Seconds};
 use serde::{Deserialize, Serialize};
 use std::fmt;
@@ -46,17 +47,22 @@ impl Level {
             _ => Self::TwoStep,
         }
     }
+
+    /// As it stands in a list.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Leave => say!("polish-level-leave"),
+            Self::Gloss => say!("polish-level-gloss"),
+            Self::OneStep => say!("polish-level-one-step"),
+            Self::TwoStep => say!("polish-level-two-step"),
+            Self::SandAndPolish => say!("polish-level-sand-and-polish"),
+        }
+    }
 }
 
 impl fmt::Display for Level {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
-        f.pad(match self {
-            Self::Leave => "Leave",
-            Self::Gloss => "Gloss",
-            Self::OneStep => "One-step",
-            Self::TwoStep => "Two-step",
-            Self::SandAndPolish => "Sand and polish",
-        })
+        f.pad(self.name())
     }
 }
 
@@ -88,7 +94,7 @@ impl Goal {
 /// A step of the plan.
 #[derive(Debug, Clone, PartialEq)]
 pub struct PlannedStep {
-    /// Its name.
+    /// Its name, as [`PolishStep::called`] has it.
     pub name: String,
     /// Its place in the shop's list.
     pub index: usize,
@@ -190,7 +196,7 @@ pub(super) fn planned_steps(found: &Found, steps: &[PolishStep], area_m2: f64) -
     let planned = |&(index, passes): &(usize, u32)| {
         let step = &steps[index];
         PlannedStep {
-            name: step.name.clone(),
+            name: step.called().to_owned(),
             index,
             kind: step.kind,
             passes,

@@ -1,6 +1,8 @@
 //! The steps a shop works with.
 
-use super::equipment::{Drive, Equipment};
+use super::equipment::Equipment;
+use super::starting::called;
+use crate::say;
 use crate::units::fields;
 use crate::units::{Decibels, MetresPerSecondSquared, Micrometres};
 use serde::{Deserialize, Serialize};
@@ -24,13 +26,23 @@ impl StepKind {
     /// Every kind, from hardest to gentlest.
     pub const ALL: [Self; 4] = [Self::Sand, Self::Cut, Self::Polish, Self::Finish];
 
-    /// What somebody does: "cut", as on a list and in a crew problem.
-    pub fn verb(self) -> &'static str {
+    /// As a crew problem calls it.
+    pub const fn id(self) -> &'static str {
         match self {
             Self::Sand => "sand",
             Self::Cut => "cut",
             Self::Polish => "polish",
             Self::Finish => "finish",
+        }
+    }
+
+    /// What somebody does, as on a list: "cut".
+    pub fn verb(self) -> &'static str {
+        match self {
+            Self::Sand => say!("polish-verb-sand"),
+            Self::Cut => say!("polish-verb-cut"),
+            Self::Polish => say!("polish-verb-polish"),
+            Self::Finish => say!("polish-verb-finish"),
         }
     }
 
@@ -43,10 +55,10 @@ impl StepKind {
 impl fmt::Display for StepKind {
     fn fmt(&self, f: &mut fmt::Formatter<'_>) -> fmt::Result {
         f.write_str(match self {
-            Self::Sand => "sanding",
-            Self::Cut => "cutting",
-            Self::Polish => "polishing",
-            Self::Finish => "finishing",
+            Self::Sand => say!("polish-kind-sanding"),
+            Self::Cut => say!("polish-kind-cutting"),
+            Self::Polish => say!("polish-kind-polishing"),
+            Self::Finish => say!("polish-kind-finishing"),
         })
     }
 }
@@ -96,6 +108,11 @@ pub struct PolishStep {
 const MOST_PASSES: u32 = 50;
 
 impl PolishStep {
+    /// Its name as a person reads it: that of a step of the starting set in the language in use, else as the shop wrote it.
+    pub fn called(&self) -> &str {
+        called(&self.name)
+    }
+
     /// The numbers of passes that may be planned.
     pub fn passes(&self) -> std::ops::RangeInclusive<u32> {
         self.min_passes.max(1)..=self.max_passes.min(MOST_PASSES)
@@ -120,63 +137,5 @@ impl PolishStep {
     pub fn vibration_with_k(&self) -> MetresPerSecondSquared {
         let sum = self.vibration_ms2.ms2() + self.vibration_k_ms2.ms2();
         MetresPerSecondSquared::new(sum.min(100.0)).unwrap_or(MetresPerSecondSquared::ZERO)
-    }
-
-    /// A set of steps to start from. Every number is our estimate inside what trade pages give per step; a test spot replaces it.
-    pub fn starting_set() -> Vec<Self> {
-        let step = |name: &str, kind, removal, left, clears, seconds, passes: (u32, u32)| Self {
-            name: name.to_owned(),
-            kind,
-            removal_um: Micrometres::of(removal),
-            removal_spread: 0.5,
-            scratch_left_um: Micrometres::of(left),
-            clears_up_to_um: Micrometres::of(clears),
-            seconds_per_m2_pass: seconds,
-            setup_s: 60,
-            min_passes: passes.0,
-            max_passes: passes.1,
-            vibration_ms2: MetresPerSecondSquared::ZERO,
-            vibration_k_ms2: MetresPerSecondSquared::ZERO,
-            noise_db: Decibels::ZERO,
-            equipment: Equipment::default(),
-        };
-        let by_hand = |abrasive: &str, step: Self| {
-            let (pad, abrasive) = ("sanding block".to_owned(), abrasive.to_owned());
-            Self { equipment: Equipment { drive: Drive::Hand, pad, abrasive, ..Equipment::default() }, ..step }
-        };
-        let orbital = |pad: &str, abrasive: &str, step: Self| Self {
-            vibration_ms2: MetresPerSecondSquared::of(4.0),
-            vibration_k_ms2: MetresPerSecondSquared::of(1.5),
-            noise_db: Decibels::of(82.0),
-            equipment: Equipment {
-                drive: Drive::Orbital,
-                orbit_mm: 15.0,
-                per_minute: 4_000.0,
-                pad_mm: 125.0,
-                pad: pad.to_owned(),
-                abrasive: abrasive.to_owned(),
-                ..Equipment::default()
-            },
-            ..step
-        };
-        vec![
-            by_hand("P2500, wet", step("Wet sanding by hand, P2500", StepKind::Sand, 1.0, 1.7, 8.0, 300.0, (1, 4))),
-            by_hand("P3000, wet", step("Wet sanding by hand, P3000", StepKind::Sand, 0.6, 1.3, 6.0, 300.0, (1, 4))),
-            orbital(
-                "firm",
-                "cutting polish",
-                step("Cutting polish, firm pad", StepKind::Cut, 0.8, 0.5, 6.0, 240.0, (2, 6)),
-            ),
-            orbital(
-                "medium",
-                "medium polish",
-                step("Medium polish, medium pad", StepKind::Polish, 0.4, 0.25, 3.0, 240.0, (2, 6)),
-            ),
-            orbital(
-                "soft",
-                "fine polish",
-                step("Fine polish, soft pad", StepKind::Finish, 0.12, 0.05, 1.0, 200.0, (2, 6)),
-            ),
-        ]
     }
 }

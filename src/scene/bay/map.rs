@@ -69,7 +69,7 @@ fn people(facts: &BayFacts<'_>, worker: usize, scene: &mut MapScene) {
 }
 
 fn work(role: &str) -> Work {
-    match StepKind::ALL.into_iter().find(|k| k.verb() == role) {
+    match StepKind::ALL.into_iter().find(|k| k.id() == role) {
         Some(kind) => Work::Polish(kind),
         None if role == Role::Level.id() => Work::Coat(Role::Level),
         None => Work::Coat(Role::Apply),

@@ -3,7 +3,9 @@
 use crate::gui::theme;
 use crate::gui::widgets::units_of;
 use crate::insight::CarAmbition;
+use crate::say;
 use crate::units::minutes;
+use crate::words::decimal;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 const HEIGHT: f32 = 92.0;
@@ -19,19 +21,24 @@ pub(super) fn curves(ui: &mut Ui, points: &[CarAmbition], now: CarAmbition) {
     response.widget_info(|| {
         let of = |p: &CarAmbition| {
             let gone = units.with_unit(p.mean_um, "µm", 1);
-            format!("{:.0} %: {}, {gone}", p.wanted * 100.0, minutes(p.seconds))
+            say!(
+                "correction-price-point",
+                wanted = decimal(p.wanted * 100.0, 0),
+                time = minutes(p.seconds),
+                gone = gone
+            )
         };
         let some: Vec<String> = points.iter().step_by(4).map(of).collect();
-        egui::WidgetInfo::labeled(egui::Role::Figure, true, format!("Price of ambition: {}", some.join("; ")))
+        egui::WidgetInfo::labeled(egui::Role::Figure, true, say!("correction-price", points = some.join("; ")))
     });
     let gap = 16.0;
     let width = (area.width() - gap) / 2.0;
     let paint = ui.painter();
     let left = Rect::from_min_size(area.min, vec2(width, HEIGHT));
     let time = |p: &CarAmbition| p.seconds as f64;
-    one(paint, left, "Time", points, &now, time, |v| minutes(v.round() as i64));
+    one(paint, left, say!("correction-time"), points, &now, time, |v| minutes(v.round() as i64));
     let clear = |p: &CarAmbition| p.mean_um;
-    one(paint, left.translate(vec2(width + gap, 0.0)), "Clear taken off", points, &now, clear, |v| {
+    one(paint, left.translate(vec2(width + gap, 0.0)), say!("correction-clear-taken-off"), points, &now, clear, |v| {
         units.with_unit(v, "µm", 1)
     });
 }

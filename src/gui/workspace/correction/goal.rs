@@ -3,9 +3,10 @@
 use super::curve::curves;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{fact, slider};
+use crate::gui::widgets::{fact, film, slider};
 use crate::job::Command;
 use crate::polish::Goal;
+use crate::say;
 use crate::units::minutes;
 use eframe::egui::{self, Ui};
 
@@ -15,7 +16,7 @@ pub(super) fn goal_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
         for (name, percent) in
-            [("Gloss only", 0.0), ("50\u{202f}%", 50.0), ("80\u{202f}%", 80.0), ("95\u{202f}%", 95.0)]
+            [(say!("correction-gloss-only"), 0.0), ("50\u{202f}%", 50.0), ("80\u{202f}%", 80.0), ("95\u{202f}%", 95.0)]
         {
             let chosen = (share - percent).abs() < 0.5;
             if ui.add(egui::Button::selectable(chosen, name)).clicked() && !chosen {
@@ -23,15 +24,16 @@ pub(super) fn goal_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
     });
-    if let Some((share, gesture)) = slider(ui, "Share of the defects that shall go", "%", share, 0.0..=95.0, 5.0) {
+    if let Some((share, gesture)) = slider(ui, say!("correction-goal-share"), "%", share, 0.0..=95.0, 5.0) {
         out.push(Action::Edit(Command::SetGoal(goal(share)), Some(gesture)));
     }
     let now = m.insight.ambition_now();
-    fact(ui, "Time at the machine", minutes(now.seconds));
-    fact(ui, "Taken off on average", format!("{:.1}\u{202f}µm", now.mean_um));
-    fact(ui, "Defects that go", format!("{:.0}\u{202f}%", now.correction * 100.0));
+    fact(ui, say!("correction-machine-time"), minutes(now.seconds));
+    let mean = film(ui, now.mean_um, 1);
+    fact(ui, say!("correction-taken-off-mean"), mean);
+    fact(ui, say!("correction-defects-go"), format!("{:.0}\u{202f}%", now.correction * 100.0));
     curves(ui, &m.insight.ambition(), now);
-    ui.label(theme::soft("What more would cost. No panel ever loses more than its budget, whatever is asked for."));
+    ui.label(theme::soft(say!("correction-more-costs")));
 }
 
 fn goal(percent: f64) -> Goal {

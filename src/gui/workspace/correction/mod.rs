@@ -15,6 +15,7 @@ pub(in crate::gui) use table::table_ui;
 
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::widgets::panel_head;
+use crate::say;
 use eframe::egui::Ui;
 
 /// Draws the plan of the chosen panel, or of the whole vehicle.
@@ -25,7 +26,7 @@ pub(super) fn correction_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             panel::panel_ui(ui, m, index, out);
             people::panel_ui(ui, m, index, out);
             ui.add_space(8.0);
-            if ui.button("Whole vehicle").clicked() {
+            if ui.button(say!("correction-whole-vehicle")).clicked() {
                 out.push(Action::View(ViewChange::Choose(None)));
             }
         }

@@ -4,7 +4,8 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{said, section};
 use crate::polish::SeamDifference;
-use crate::units::capital;
+use crate::say;
+use crate::units::{capital, listed};
 use eframe::egui::{self, RichText, Ui};
 
 /// Contradictory tests and seams across which the finish will differ; nothing where there is none.
@@ -14,22 +15,20 @@ pub(super) fn open_points_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
     if notes.is_empty() && seams.is_empty() {
         return;
     }
-    section(ui, "Open points");
+    section(ui, say!("correction-open-points"));
     for note in notes {
         ui.label(RichText::new(said(ui, note)).color(p.note));
     }
     if seams.is_empty() {
         return;
     }
-    let head = format!("Finish differs across {} {}", seams.len(), if seams.len() == 1 { "seam" } else { "seams" });
+    let head = say!("correction-finish-differs", seams = seams.len());
     egui::CollapsingHeader::new(RichText::new(head).color(p.note)).id_salt("seams").show(ui, |ui| {
-        ui.label(theme::soft(
-            "Work the better one less, the other more where its budget allows, or tell the customer.",
-        ));
+        ui.label(theme::soft(say!("correction-seam-advice")));
         for seam in seams {
             let (a, b) = seam.panels;
             let name = |at: usize| m.template.panels[at].name(m.view.naming);
-            let text = RichText::new(format!("{} and {}", name(a), name(b))).color(p.accent);
+            let text = RichText::new(listed(&[name(a), name(b)])).color(p.accent);
             ui.spacing_mut().interact_size.y = 24.0;
             if ui.add(egui::Button::new(text).frame(false)).clicked() {
                 let ids = [a, b].map(|at| m.template.panels[at].id.clone());
@@ -52,10 +51,10 @@ pub(super) fn beside_ui(ui: &mut Ui, m: &Model<'_>, index: usize) {
     if mine.is_empty() {
         return;
     }
-    section(ui, "Beside it");
+    section(ui, say!("correction-beside"));
     for (other, cause) in mine {
         let name = m.template.panels[other].name(m.view.naming);
-        let text = said(ui, &format!("Will look different from {name}: {cause}."));
+        let text = said(ui, &say!("correction-looks-different", panel = name, cause = cause));
         ui.label(RichText::new(text).color(p.note));
     }
 }

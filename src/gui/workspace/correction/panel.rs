@@ -6,8 +6,10 @@ use crate::gui::theme;
 use crate::gui::widgets::{budget_bars, choice, fact, said, section};
 use crate::job::{Command, PanelFact};
 use crate::polish::{Level, Limit, ultraviolet_factor};
+use crate::say;
 use crate::units::{Micrometres, minutes};
 use crate::vehicle::FeatureKind;
+use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
 /// Absorbance of a usual clear in the ultraviolet, between 1.5 and 3 (from memory).
@@ -22,26 +24,27 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     ui.label(said(ui, &polish.for_customer));
     if budget.refused.is_none() {
         budget_bars(ui, insight);
-        fact(ui, "May go", format!("{:.1}", budget.allowed));
-        fact(ui, "Will go", format!("{:.1} to {:.1}", polish.removal.um(), insight.removal_upper()));
+        fact(ui, say!("correction-may-go"), format!("{:.1}", budget.allowed));
+        let (low, high) = (decimal(polish.removal.um(), 1), format!("{:.1}", insight.removal_upper()));
+        fact(ui, say!("correction-will-go"), say!("correction-from-to", low = low, high = high));
         if !insight.defects.is_empty() {
-            fact(ui, "Defects that go", format!("{:.0}\u{202f}%", polish.correction * 100.0));
+            fact(ui, say!("correction-defects-go"), format!("{:.0}\u{202f}%", polish.correction * 100.0));
         }
-        fact(ui, "Time", minutes(polish.seconds));
+        fact(ui, say!("correction-time"), minutes(polish.seconds));
         hold(ui, m, index, out);
     }
     beside_ui(ui, m, index);
     if !polish.steps.is_empty() {
-        section(ui, "Steps");
+        section(ui, say!("correction-steps"));
         for step in &polish.steps {
-            ui.label(format!("{}, {} passes", step.name, step.passes));
+            ui.label(say!("correction-step", step = &step.name, passes = step.passes));
         }
         for local in &polish.local {
             let names: Vec<_> = local.steps.iter().map(|s| s.name.as_str()).collect();
-            ui.label(format!("At one defect first: {}", names.join(", then ")));
+            ui.label(say!("correction-at-defect", steps = names.join(say!("polish-then"))));
         }
     }
-    section(ui, "Why");
+    section(ui, say!("correction-why"));
     for why in polish.why.iter().filter(|why| **why != polish.for_customer) {
         ui.label(said(ui, why));
     }
@@ -52,13 +55,13 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
     }
     let features = m.template.cautions(index);
     if !polish.steps.is_empty() && !features.is_empty() {
-        section(ui, "Mind");
+        section(ui, say!("correction-mind"));
         for caution in features.into_iter().filter_map(FeatureKind::caution) {
             ui.label(caution);
         }
     }
     if !polish.stays.is_empty() {
-        section(ui, "What stays");
+        section(ui, say!("correction-what-stays"));
         for stays in &polish.stays {
             ui.label(said(ui, &stays.reason));
         }
@@ -70,9 +73,11 @@ pub(super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<A
         let (most, clear) = (insight.removal_upper(), clear.lower);
         if most > Micrometres::ZERO && clear > Micrometres::ZERO {
             let factor = ultraviolet_factor(USUAL_ABSORBANCE, most.um(), clear.um());
-            let text = format!(
-                "With {most:.1} gone up to {factor:.1} times as much ultraviolet light reaches the colour (Beer-Lambert law, \
-                 absorbance {USUAL_ABSORBANCE:.0}, from memory)."
+            let text = say!(
+                "correction-ultraviolet",
+                gone = format!("{most:.1}"),
+                factor = decimal(factor, 1),
+                absorbance = decimal(USUAL_ABSORBANCE, 0),
             );
             ui.label(theme::soft(said(ui, &text)));
         }
@@ -84,8 +89,8 @@ fn hold(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut Vec<Action>) {
     let panel = &m.template.panels[index].id;
     let held = m.job.record(panel).and_then(|r| r.level_at_most);
     let levels = Level::ALL.map(|level| (Some(level), level.to_string()));
-    let options: Vec<_> = std::iter::once((None, "as planned".to_owned())).chain(levels).collect();
-    if let Some(level) = choice(ui, "At most", held, &options) {
+    let options: Vec<_> = std::iter::once((None, say!("correction-as-planned").to_owned())).chain(levels).collect();
+    if let Some(level) = choice(ui, say!("correction-at-most"), held, &options) {
         out.push(Action::edit(Command::SetFact(panel.clone(), PanelFact::LevelAtMost(level))));
     }
 }
@@ -95,7 +100,7 @@ fn limits(ui: &mut Ui, limits: &[Limit]) {
     if limits.is_empty() {
         return;
     }
-    section(ui, "Limits");
+    section(ui, say!("correction-limits"));
     for (at, limit) in limits.iter().enumerate() {
         ui.horizontal_top(|ui| {
             let value = said(ui, &format!("{:.1}", limit.um));
@@ -116,15 +121,17 @@ fn spots(ui: &mut Ui, m: &Model<'_>, index: usize) {
     if budgets.is_empty() || m.insight.panels[index].film.is_none() {
         return;
     }
-    section(ui, "At the spots");
+    section(ui, say!("correction-at-spots"));
     let spots = m.job.record(&m.template.panels[index].id).map(|r| r.spots.as_slice()).unwrap_or_default();
     for (at, (budget, spot)) in budgets.iter().zip(spots).enumerate() {
         let Some(budget) = budget else { continue };
-        let edge = if spot.edge { ", edge" } else { "" };
-        let value = if budget.refused.is_some() { "nothing".to_owned() } else { format!("{:.1}", budget.allowed) };
-        fact(ui, &format!("Spot {}{edge}", at + 1), value);
+        let edge = if spot.edge { "yes" } else { "no" };
+        let value = if budget.refused.is_some() {
+            say!("correction-nothing").to_owned()
+        } else {
+            format!("{:.1}", budget.allowed)
+        };
+        fact(ui, &say!("correction-spot", number = at + 1, edge = edge), value);
     }
-    ui.label(theme::soft(
-        "From the readings at the spot alone. The plan keeps to the whole panel's budget; tape off what is lower.",
-    ));
+    ui.label(theme::soft(say!("correction-spots-alone")));
 }

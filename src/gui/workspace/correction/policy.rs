@@ -5,13 +5,14 @@ use crate::gui::theme;
 use crate::gui::widgets::{NumberRow, number_rows, said};
 use crate::job::Command;
 use crate::polish::RemovalPolicy;
+use crate::say;
 use crate::units::Micrometres;
 use eframe::egui::{self, Ui};
 
 macro_rules! rules {
     (@um $label:literal, $($field:ident).+, $most:literal) => {
         NumberRow {
-            label: $label,
+            label: say!($label),
             unit: "µm",
             decimals: if $most <= 50.0 { 1 } else { 0 },
             get: |p: &RemovalPolicy| p.$($field).+.um(),
@@ -22,7 +23,7 @@ macro_rules! rules {
     };
     (@share $label:literal, $field:ident) => {
         NumberRow {
-            label: $label,
+            label: say!($label),
             unit: "%",
             decimals: 0,
             get: |p: &RemovalPolicy| p.$field * 100.0,
@@ -37,56 +38,56 @@ macro_rules! rules {
 fn groups() -> [(&'static str, &'static str, Vec<NumberRow<RemovalPolicy>>); 4] {
     [
         (
-            "Life of the paint",
-            "Our estimates around what trade pages repeat; a convention, not a law of nature.",
+            say!("correction-group-life"),
+            say!("correction-group-life-source"),
             vec![
-                rules!(@um "Most in one visit", visit_cap_um, 50.0),
-                rules!(@um "Most in its life", lifetime_um, 100.0),
-                rules!(@share "and of its clear", lifetime_share_of_clear),
-                rules!(@um "Clear that is kept", keep_clear_um, 200.0),
-                rules!(@share "Taken as used, history unknown", unknown_history_spent),
+                rules!(@um "correction-rule-visit", visit_cap_um, 50.0),
+                rules!(@um "correction-rule-life", lifetime_um, 100.0),
+                rules!(@share "correction-rule-life-share", lifetime_share_of_clear),
+                rules!(@um "correction-rule-keep", keep_clear_um, 200.0),
+                rules!(@share "correction-rule-unknown", unknown_history_spent),
             ],
         ),
         (
-            "Clear that is assumed",
-            "Gauges of this kind can't see the clear; it is taken as a share of the film.",
+            say!("correction-group-clear"),
+            say!("correction-group-clear-source"),
             vec![
-                rules!(@share "At least, of the film", assumed_share_low),
-                rules!(@um "but no more than", assumed_low_at_most_um, 200.0),
-                rules!(@share "At most, of the film", assumed_share_high),
-                rules!(@um "and no more than", assumed_high_at_most_um, 200.0),
+                rules!(@share "correction-rule-clear-least", assumed_share_low),
+                rules!(@um "correction-rule-clear-least-cap", assumed_low_at_most_um, 200.0),
+                rules!(@share "correction-rule-clear-most", assumed_share_high),
+                rules!(@um "correction-rule-clear-most-cap", assumed_high_at_most_um, 200.0),
             ],
         ),
         (
-            "Thin and thick film",
-            "Trade practice for the whole film on metal.",
+            say!("correction-group-film"),
+            say!("correction-group-film-source"),
             vec![
-                rules!(@um "No cutting below", bands.no_cut_below_um, 1_000.0),
-                rules!(@um "Finest polish only below", bands.finest_only_below_um, 1_000.0),
-                rules!(@um "there at most", very_thin_um, 50.0),
-                rules!(@um "Nothing strong below", bands.thin_below_um, 1_000.0),
-                rules!(@um "there at most", thin_um, 50.0),
-                rules!(@um "Painted again above", bands.refinished_above_um, 5_000.0),
-                rules!(@um "Filler above", bands.filler_above_um, 10_000.0),
+                rules!(@um "correction-rule-no-cut", bands.no_cut_below_um, 1_000.0),
+                rules!(@um "correction-rule-finest-only", bands.finest_only_below_um, 1_000.0),
+                rules!(@um "correction-rule-there-at-most", very_thin_um, 50.0),
+                rules!(@um "correction-rule-thin", bands.thin_below_um, 1_000.0),
+                rules!(@um "correction-rule-there-at-most", thin_um, 50.0),
+                rules!(@um "correction-rule-painted-again-above", bands.refinished_above_um, 5_000.0),
+                rules!(@um "correction-rule-filler", bands.filler_above_um, 10_000.0),
             ],
         ),
         (
-            "Special places",
-            "Our estimates. For sensors the vehicle maker's guidance comes first.",
+            say!("correction-group-places"),
+            say!("correction-group-places-source"),
             vec![
-                rules!(@um "Painted again, at most", refinished_um, 50.0),
-                rules!(@um "Still hardening, at most", fresh_um, 50.0),
+                rules!(@um "correction-rule-painted-again", refinished_um, 50.0),
+                rules!(@um "correction-rule-fresh", fresh_um, 50.0),
                 NumberRow {
-                    label: "Hardening takes",
-                    unit: "days",
+                    label: say!("correction-rule-hardening"),
+                    unit: say!("correction-days"),
                     decimals: 0,
                     get: |p| f64::from(p.fresh_days),
                     set: |p, v| p.fresh_days = v.round() as u32,
                     least: 0.0,
                     most: 365.0,
                 },
-                rules!(@um "Narrow panel, at most", narrow_um, 50.0),
-                rules!(@um "Over a sensor, at most", sensor_um, 50.0),
+                rules!(@um "correction-rule-narrow", narrow_um, 50.0),
+                rules!(@um "correction-rule-sensor", sensor_um, 50.0),
             ],
         ),
     ]
@@ -105,7 +106,7 @@ pub(super) fn policy_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         ui.label(theme::soft(said(ui, source)));
     }
     let usual = RemovalPolicy::default();
-    if ui.add_enabled(*before != usual, egui::Button::new("Back to the defaults")).clicked() {
+    if ui.add_enabled(*before != usual, egui::Button::new(say!("correction-back-to-defaults"))).clicked() {
         policy = usual;
     }
     if policy != *before {

@@ -4,8 +4,10 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{choice, name, number, text};
 use crate::job::Command;
-use crate::polish::{Drive, PolishStep, StepKind};
+use crate::polish::{Drive, PolishStep, StepKind, called};
+use crate::say;
 use crate::units::{Decibels, MetresPerSecondSquared, Micrometres};
+use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
 /// More steps than a job may hold can't be added.
@@ -19,7 +21,7 @@ pub(super) fn steps_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     for (at, step) in steps.iter().enumerate() {
         ui.push_id(("step", at), |ui| {
             let is_open = open == Some(at);
-            let title = format!("{} {}", at + 1, step.name);
+            let title = format!("{} {}", at + 1, step.called());
             if ui.add(egui::Button::selectable(is_open, title).wrap()).clicked() {
                 open = if is_open { None } else { Some(at) };
             }
@@ -30,19 +32,17 @@ pub(super) fn steps_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         });
     }
     ui.horizontal(|ui| {
-        if ui.add_enabled(steps.len() < MOST, egui::Button::new("Add a step")).clicked() {
+        if ui.add_enabled(steps.len() < MOST, egui::Button::new(say!("correction-add-step"))).clicked() {
             changed.push(fresh(steps));
             open = Some(changed.len() - 1);
         }
         let start = PolishStep::starting_set();
-        if ui.add_enabled(*steps != start, egui::Button::new("Back to the starting set")).clicked() {
+        if ui.add_enabled(*steps != start, egui::Button::new(say!("correction-back-to-start"))).clicked() {
             changed = start;
             open = None;
         }
     });
-    ui.label(theme::soft(
-        "The figures of the starting set are our estimates. The maker's sheet says vibration and noise; a test spot says removal.",
-    ));
+    ui.label(theme::soft(say!("correction-start-estimates")));
     if changed != *steps {
         out.push(Action::edit(Command::SetSteps(changed)));
     }
@@ -57,20 +57,20 @@ fn order_ui(ui: &mut Ui, steps: &mut Vec<PolishStep>, at: usize) -> Option<usize
     ui.horizontal(|ui| {
         ui.spacing_mut().item_spacing.x = 4.0;
         ui.spacing_mut().button_padding.x = 8.0;
-        if ui.add_enabled(steps.len() < MOST, egui::Button::new("Copy")).clicked() {
-            let copy = PolishStep { name: free_name(steps, &steps[at].name), ..steps[at].clone() };
+        if ui.add_enabled(steps.len() < MOST, egui::Button::new(say!("correction-copy"))).clicked() {
+            let copy = PolishStep { name: free_name(steps, steps[at].called()), ..steps[at].clone() };
             steps.insert(at + 1, copy);
             open = Some(at + 1);
         }
-        if ui.add_enabled(at > 0, egui::Button::new("Up")).clicked() {
+        if ui.add_enabled(at > 0, egui::Button::new(say!("correction-up"))).clicked() {
             steps.swap(at, at - 1);
             open = Some(at - 1);
         }
-        if ui.add_enabled(at + 1 < steps.len(), egui::Button::new("Down")).clicked() {
+        if ui.add_enabled(at + 1 < steps.len(), egui::Button::new(say!("correction-down"))).clicked() {
             steps.swap(at, at + 1);
             open = Some(at + 1);
         }
-        if ui.button("Remove").clicked() {
+        if ui.button(say!("correction-remove")).clicked() {
             steps.remove(at);
             open = Some(usize::MAX);
         }
@@ -87,48 +87,48 @@ fn free_name(steps: &[PolishStep], like: &str) -> String {
 /// A gentle step to start from.
 fn fresh(steps: &[PolishStep]) -> PolishStep {
     let gentle = PolishStep::starting_set().pop();
-    let named = |step: PolishStep| PolishStep { name: free_name(steps, "New step"), ..step };
+    let named = |step: PolishStep| PolishStep { name: free_name(steps, say!("correction-new-step")), ..step };
     gentle.or_else(|| steps.last().cloned()).map_or_else(|| steps[0].clone(), named)
 }
 
 /// Everything about one step.
 fn step_ui(ui: &mut Ui, step: &mut PolishStep) {
-    if let Some(called) = name(ui, "Name of the step", &step.name) {
+    if let Some(called) = name(ui, say!("correction-step-name"), step.called()) {
         step.name = called;
     }
     let kinds = [
-        (StepKind::Sand, "wet sanding".to_owned()),
-        (StepKind::Cut, "cutting, leaves marks".to_owned()),
-        (StepKind::Polish, "polishing, leaves gloss".to_owned()),
-        (StepKind::Finish, "finishing".to_owned()),
+        (StepKind::Sand, say!("correction-kind-sand").to_owned()),
+        (StepKind::Cut, say!("correction-kind-cut").to_owned()),
+        (StepKind::Polish, say!("correction-kind-polish").to_owned()),
+        (StepKind::Finish, say!("correction-kind-finish").to_owned()),
     ];
-    if let Some(kind) = choice(ui, "Kind", step.kind, &kinds) {
+    if let Some(kind) = choice(ui, say!("correction-kind"), step.kind, &kinds) {
         step.kind = kind;
     }
     let um = |value: f64, before| Micrometres::new(value).unwrap_or(before);
-    if let Some(v) = number(ui, "Removal of a pass", "µm", step.removal_um.um(), 2, 0.01..=20.0) {
+    if let Some(v) = number(ui, say!("correction-pass-removal"), "µm", step.removal_um.um(), 2, 0.01..=20.0) {
         step.removal_um = um(v, step.removal_um);
     }
-    if let Some(v) = number(ui, "may be more by", "%", step.removal_spread * 100.0, 0, 0.0..=400.0) {
+    if let Some(v) = number(ui, say!("correction-pass-spread"), "%", step.removal_spread * 100.0, 0, 0.0..=400.0) {
         step.removal_spread = v / 100.0;
     }
-    if let Some(v) = number(ui, "Leaves marks as deep as", "µm", step.scratch_left_um.um(), 2, 0.0..=20.0) {
+    if let Some(v) = number(ui, say!("correction-marks-left"), "µm", step.scratch_left_um.um(), 2, 0.0..=20.0) {
         step.scratch_left_um = um(v, step.scratch_left_um);
     }
-    if let Some(v) = number(ui, "Clears defects down to", "µm", step.clears_up_to_um.um(), 1, 0.0..=100.0) {
+    if let Some(v) = number(ui, say!("correction-clears-to"), "µm", step.clears_up_to_um.um(), 1, 0.0..=100.0) {
         step.clears_up_to_um = um(v, step.clears_up_to_um);
     }
-    if let Some(v) = number(ui, "Time for 1 m² and pass", "s", step.seconds_per_m2_pass, 0, 1.0..=7_200.0) {
+    if let Some(v) = number(ui, say!("correction-pass-time"), "s", step.seconds_per_m2_pass, 0, 1.0..=7_200.0) {
         step.seconds_per_m2_pass = v;
     }
-    if let Some(v) = number(ui, "Getting ready, per panel", "s", f64::from(step.setup_s), 0, 0.0..=3_600.0) {
+    if let Some(v) = number(ui, say!("correction-setup"), "s", f64::from(step.setup_s), 0, 0.0..=3_600.0) {
         step.setup_s = v.round() as u32;
     }
-    if let Some(v) = number(ui, "Passes, fewest", "", f64::from(step.min_passes), 0, 1.0..=50.0) {
+    if let Some(v) = number(ui, say!("correction-passes-fewest"), "", f64::from(step.min_passes), 0, 1.0..=50.0) {
         step.min_passes = v.round() as u32;
         step.max_passes = step.max_passes.max(step.min_passes);
     }
-    if let Some(v) = number(ui, "Passes, most", "", f64::from(step.max_passes), 0, 1.0..=50.0) {
+    if let Some(v) = number(ui, say!("correction-passes-most"), "", f64::from(step.max_passes), 0, 1.0..=50.0) {
         step.max_passes = v.round() as u32;
         step.min_passes = step.min_passes.min(step.max_passes);
     }
@@ -137,49 +137,50 @@ fn step_ui(ui: &mut Ui, step: &mut PolishStep) {
 
 fn machine_ui(ui: &mut Ui, step: &mut PolishStep) {
     let drives = Drive::ALL.map(|d| (d, d.to_string()));
-    if let Some(drive) = choice(ui, "Machine", step.equipment.drive, &drives) {
+    if let Some(drive) = choice(ui, say!("correction-machine"), step.equipment.drive, &drives) {
         step.equipment.drive = drive;
     }
     let drive = step.equipment.drive;
     if drive == Drive::Orbital
-        && let Some(v) = number(ui, "Orbit across", "mm", step.equipment.orbit_mm, 0, 0.0..=100.0)
+        && let Some(v) = number(ui, say!("correction-orbit"), "mm", step.equipment.orbit_mm, 0, 0.0..=100.0)
     {
         step.equipment.orbit_mm = v;
     }
     if matches!(drive, Drive::Orbital | Drive::Rotary) {
-        if let Some(v) = number(ui, "Turns per minute", "", step.equipment.per_minute, 0, 0.0..=20_000.0) {
+        if let Some(v) = number(ui, say!("correction-turns"), "", step.equipment.per_minute, 0, 0.0..=20_000.0) {
             step.equipment.per_minute = v;
         }
-        if let Some(v) = number(ui, "Pad across", "mm", step.equipment.pad_mm, 0, 0.0..=500.0) {
+        if let Some(v) = number(ui, say!("correction-pad-across"), "mm", step.equipment.pad_mm, 0, 0.0..=500.0) {
             step.equipment.pad_mm = v;
         }
         if let Some(speed) = step.equipment.pad_speed() {
-            ui.label(theme::soft(format!(
-                "The pad runs at {speed:.1}\u{202f}m/s on average. At the same force removal grows with this speed (Preston's law)."
-            )));
+            ui.label(theme::soft(say!("correction-pad-speed", speed = decimal(speed, 1))));
         }
     }
-    if let Some((pad, _)) = text(ui, "Pad", &step.equipment.pad, 1) {
+    if let Some((pad, _)) = text(ui, say!("correction-pad"), called(&step.equipment.pad), 1) {
         step.equipment.pad = pad;
     }
-    if let Some((abrasive, _)) = text(ui, "Abrasive", &step.equipment.abrasive, 1) {
+    if let Some((abrasive, _)) = text(ui, say!("correction-abrasive"), called(&step.equipment.abrasive), 1) {
         step.equipment.abrasive = abrasive;
     }
     let vibration = |v: f64, before| MetresPerSecondSquared::new(v).unwrap_or(before);
-    if let Some(v) = number(ui, "Declared vibration", "m/s²", step.vibration_ms2.ms2(), 1, 0.0..=100.0) {
+    if let Some(v) = number(ui, say!("correction-vibration-declared"), "m/s²", step.vibration_ms2.ms2(), 1, 0.0..=100.0)
+    {
         step.vibration_ms2 = vibration(v, step.vibration_ms2);
     }
-    if let Some(v) = number(ui, "its uncertainty K", "m/s²", step.vibration_k_ms2.ms2(), 1, 0.0..=100.0) {
+    if let Some(v) = number(ui, say!("correction-vibration-k"), "m/s²", step.vibration_k_ms2.ms2(), 1, 0.0..=100.0) {
         step.vibration_k_ms2 = vibration(v, step.vibration_k_ms2);
     }
-    if let Some(v) = number(ui, "Noise at the ear", "dB(A)", step.noise_db.db(), 0, 0.0..=140.0) {
+    if let Some(v) = number(ui, say!("correction-noise-declared"), "dB(A)", step.noise_db.db(), 0, 0.0..=140.0) {
         step.noise_db = Decibels::new(v).unwrap_or(step.noise_db);
     }
-    if let Some(v) = number(ui, "A clean pad after", "m²", step.equipment.m2_per_pad, 1, 0.0..=100.0) {
+    if let Some(v) = number(ui, say!("correction-clean-pad-after"), "m²", step.equipment.m2_per_pad, 1, 0.0..=100.0) {
         step.equipment.m2_per_pad = v;
     }
-    if let Some(v) = number(ui, "Polish for 1 m²", "ml", step.equipment.polish_ml_per_m2, 1, 0.0..=500.0) {
+    if let Some(v) =
+        number(ui, say!("correction-polish-per-area"), "ml", step.equipment.polish_ml_per_m2, 1, 0.0..=500.0)
+    {
         step.equipment.polish_ml_per_m2 = v;
     }
-    ui.label(theme::soft("0 leaves pads and polish to the shop's usual figures."));
+    ui.label(theme::soft(say!("correction-zero-is-usual")));
 }

@@ -5,9 +5,11 @@ use crate::gui::theme;
 use crate::gui::widgets::{choice, fact, number, optional_number, said};
 use crate::job::Command;
 use crate::polish::{
-    DefectKind, FinishSeen, NextTest, PaintHardness, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots,
+    DefectKind, FinishSeen, NextTest, PaintHardness, RemovalBasis, Seen, TestRemoval, TestResult, TestSpots, called,
 };
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 use eframe::egui::{self, RichText, Ui};
 use std::sync::Arc;
 
@@ -15,15 +17,13 @@ use std::sync::Arc;
 pub(super) fn test_spot_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let before: &TestSpots = &m.job.test_spots;
     let mut tests = before.clone();
-    ui.label(theme::soft(
-        "One place of two hands' breadth, taped off, least aggressive step first. Stop at the first that does.",
-    ));
+    ui.label(theme::soft(say!("correction-test-how")));
     let paints = [
-        (PaintHardness::Soft, "soft".to_owned()),
-        (PaintHardness::Usual, "usual or not known".to_owned()),
-        (PaintHardness::Hard, "hard".to_owned()),
+        (PaintHardness::Soft, say!("correction-paint-soft").to_owned()),
+        (PaintHardness::Usual, say!("correction-paint-usual").to_owned()),
+        (PaintHardness::Hard, say!("correction-paint-hard").to_owned()),
     ];
-    if let Some(paint) = choice(ui, "This paint is", tests.paint, &paints) {
+    if let Some(paint) = choice(ui, say!("correction-this-paint"), tests.paint, &paints) {
         tests.paint = paint;
     }
     next_ui(ui, m, &mut tests);
@@ -49,19 +49,19 @@ fn next_ui(ui: &mut Ui, m: &Model<'_>, tests: &mut TestSpots) {
     match tests.next(steps, m.job.goal.share()) {
         NextTest::Try(at) => {
             let step = &steps[at];
-            ui.label(format!("Next: {}, {} passes.", step.name, step.passes().start()));
-            if ui.button("Enter a result").clicked() {
+            ui.label(say!("correction-next", step = step.called(), passes = *step.passes().start()));
+            if ui.button(say!("correction-enter-result")).clicked() {
                 tests.results.push(TestResult::of(step));
             }
         }
         NextTest::Enough(at) => {
-            ui.label(format!("{} is enough for the goal; no harder step needs to be tried.", steps[at].name));
-            if ui.button("Enter another result").clicked() {
+            ui.label(say!("correction-enough", step = steps[at].called()));
+            if ui.button(say!("correction-enter-another")).clicked() {
                 tests.results.push(TestResult::of(&steps[at]));
             }
         }
         NextTest::NothingHarder => {
-            ui.label("No step of the shop reaches the goal at the test spot. Lower the goal, or tell the customer.");
+            ui.label(say!("correction-none-reaches"));
         }
     }
 }
@@ -73,42 +73,42 @@ fn result_ui(ui: &mut Ui, m: &Model<'_>, at: usize, result: &mut TestResult) -> 
     let mut remove = false;
     ui.separator();
     ui.horizontal(|ui| {
-        ui.label(theme::bold(format!("Test {}", at + 1), 14.0));
+        ui.label(theme::bold(say!("correction-test", number = at + 1), 14.0));
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            remove = ui.button("Remove").clicked();
+            remove = ui.button(say!("correction-remove")).clicked();
         });
     });
     let known = result.index_in(steps);
-    let options: Vec<_> = steps.iter().enumerate().map(|(i, s)| (Some(i), s.name.clone())).collect();
-    if let Some(Some(step)) = choice(ui, "Step", known, &options) {
+    let options: Vec<_> = steps.iter().enumerate().map(|(i, s)| (Some(i), s.called().to_owned())).collect();
+    if let Some(Some(step)) = choice(ui, say!("correction-test-step"), known, &options) {
         result.step.clone_from(&steps[step].name);
     }
     if known.is_none() {
-        let text = format!("\"{}\" is not in the list of steps any more, so this result does not count.", result.step);
+        let text = say!("correction-step-gone", step = called(&result.step));
         ui.label(RichText::new(text).color(p.note));
     }
-    if let Some(v) = number(ui, "Passes", "", f64::from(result.passes), 0, 1.0..=50.0) {
+    if let Some(v) = number(ui, say!("correction-passes"), "", f64::from(result.passes), 0, 1.0..=50.0) {
         result.passes = v.round() as u32;
     }
     removal_ui(ui, m, result);
     let kinds = DefectKind::ALL.iter().filter(|k| k.treatment().by_removal());
     let kinds: Vec<_> = kinds.map(|k| (*k, k.name().to_owned())).collect();
     let share = result.seen.map(|s| s.share * 100.0);
-    if let Some(v) = optional_number(ui, "Defects that went", "%", share, 0, 0.0..=100.0) {
+    if let Some(v) = optional_number(ui, say!("correction-went"), "%", share, 0, 0.0..=100.0) {
         let kind = result.seen.map_or(DefectKind::Swirl, |s| s.kind);
         result.seen = v.map(|v| Seen { kind, share: v / 100.0 });
     }
     if let Some(seen) = &mut result.seen
-        && let Some(kind) = choice(ui, "of the", seen.kind, &kinds)
+        && let Some(kind) = choice(ui, say!("correction-went-of"), seen.kind, &kinds)
     {
         seen.kind = kind;
     }
     let finishes = [
-        (FinishSeen::NotJudged, "not judged".to_owned()),
-        (FinishSeen::CanStay, "can stay".to_owned()),
-        (FinishSeen::NeedsFiner, "needs a finer step".to_owned()),
+        (FinishSeen::NotJudged, say!("correction-finish-not-judged").to_owned()),
+        (FinishSeen::CanStay, say!("correction-finish-can-stay").to_owned()),
+        (FinishSeen::NeedsFiner, say!("correction-finish-needs-finer").to_owned()),
     ];
-    if let Some(finish) = choice(ui, "Finish", result.finish, &finishes) {
+    if let Some(finish) = choice(ui, say!("correction-finish"), result.finish, &finishes) {
         result.finish = finish;
     }
     remove
@@ -116,18 +116,22 @@ fn result_ui(ui: &mut Ui, m: &Model<'_>, at: usize, result: &mut TestResult) -> 
 
 fn removal_ui(ui: &mut Ui, m: &Model<'_>, result: &mut TestResult) {
     let um = |v: f64| Micrometres::new(v).unwrap_or(Micrometres::ZERO);
-    if let Some(v) = optional_number(ui, "Removed", "µm", result.removal.map(|r| r.um.um()), 2, 0.0..=50.0) {
+    if let Some(v) =
+        optional_number(ui, say!("correction-removed"), "µm", result.removal.map(|r| r.um.um()), 2, 0.0..=50.0)
+    {
         let basis = result.removal.map_or(RemovalBasis::Measured, |r| r.basis);
         result.removal = v.map(|v| TestRemoval { um: um(v), give_or_take_um: um(usual_doubt(m, basis, v)), basis });
     }
     let Some(removal) = &mut result.removal else { return };
-    let bases =
-        [(RemovalBasis::Measured, "by the gauge".to_owned()), (RemovalBasis::Estimated, "estimated".to_owned())];
-    if let Some(basis) = choice(ui, "Known", removal.basis, &bases) {
+    let bases = [
+        (RemovalBasis::Measured, say!("correction-basis-gauge").to_owned()),
+        (RemovalBasis::Estimated, say!("correction-basis-estimated").to_owned()),
+    ];
+    if let Some(basis) = choice(ui, say!("correction-known"), removal.basis, &bases) {
         removal.basis = basis;
         removal.give_or_take_um = um(usual_doubt(m, basis, removal.um.um()));
     }
-    if let Some(v) = number(ui, "give or take", "µm", removal.give_or_take_um.um(), 2, 0.02..=50.0) {
+    if let Some(v) = number(ui, say!("correction-give-or-take"), "µm", removal.give_or_take_um.um(), 2, 0.02..=50.0) {
         removal.give_or_take_um = um(v);
     }
 }
@@ -152,14 +156,15 @@ fn learned_ui(ui: &mut Ui, m: &Model<'_>) {
         return;
     }
     ui.add_space(4.0);
-    ui.label(theme::bold("A pass takes off, on this paint", 12.0));
+    ui.label(theme::bold(say!("correction-pass-takes"), 12.0));
     for (shop, here) in m.job.steps.iter().zip(&learned.steps) {
         let spread = here.removal_um.um() * here.removal_spread;
-        ui.label(theme::soft(&shop.name));
-        let value = format!("{:.2}, up to {:.2}", here.removal_um, here.removal_um.um() + spread);
-        fact(ui, &format!("was {:.2}", shop.removal_um), value);
+        ui.label(theme::soft(shop.called()));
+        let (mean, most) = (format!("{:.2}", here.removal_um), decimal(here.removal_um.um() + spread, 2));
+        let value = say!("correction-pass-now", mean = mean, most = most);
+        fact(ui, &say!("correction-pass-was", mean = format!("{:.2}", shop.removal_um)), value);
     }
     for (kind, depth) in &learned.depths {
-        fact(ui, &format!("Deepest {kind}"), format!("{depth:.1}"));
+        fact(ui, &say!("correction-deepest", defect = kind.name()), format!("{depth:.1}"));
     }
 }

@@ -9,13 +9,14 @@ use super::test_spot::test_spot_ui;
 use crate::gui::action::{Action, Model};
 use crate::gui::home::{is_unread, nothing_yet};
 use crate::gui::theme;
+use crate::say;
 use eframe::egui::{self, Ui};
 
 /// Goal, open points, exposure, and everything the plan rests on.
 pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.label(theme::bold("Correction", 20.0));
+    ui.label(theme::bold(say!("correction-title"), 20.0));
     if is_unread(m) {
-        let sentence = "No panel has been read yet, so nothing may be taken off. Read the film first.";
+        let sentence = say!("correction-nothing-read");
         nothing_yet(ui, m, sentence, "survey", out);
     }
     goal_ui(ui, m, out);
@@ -25,8 +26,8 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         ui.add_space(8.0);
         egui::CollapsingHeader::new(theme::bold(title, 14.0)).id_salt(title).show(ui, |ui| add(ui));
     };
-    folded(ui, "Test spot", &mut |ui| test_spot_ui(ui, m, out));
-    folded(ui, "Steps of the shop", &mut |ui| steps_ui(ui, m, out));
-    folded(ui, "What may be taken off", &mut |ui| policy_ui(ui, m, out));
+    folded(ui, say!("correction-test-spot"), &mut |ui| test_spot_ui(ui, m, out));
+    folded(ui, say!("correction-shop-steps"), &mut |ui| steps_ui(ui, m, out));
+    folded(ui, say!("correction-rules"), &mut |ui| policy_ui(ui, m, out));
     people::shop_ui(ui, m, out);
 }

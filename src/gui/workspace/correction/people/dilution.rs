@@ -5,16 +5,20 @@ use crate::gui::theme;
 use crate::gui::view_state::Mix;
 use crate::gui::widgets::{number, said};
 use crate::polish::{Mixture, RatioReading, mix};
+use crate::say;
 use crate::units::Millilitres;
+use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
 /// Asks how much at which ratio, and says both meanings.
 pub(super) fn dilution_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let mut wanted = m.view.mix;
-    if let Some(ml) = number(ui, "Mixture wanted", "ml", wanted.whole_ml, 0, 1.0..=1_000_000.0) {
+    if let Some(ml) = number(ui, say!("correction-mixture-wanted"), "ml", wanted.whole_ml, 0, 1.0..=1_000_000.0) {
         wanted.whole_ml = ml;
     }
-    if let Some(parts) = number(ui, "1 part to", "parts", wanted.parts, 0, 1.0..=10_000.0) {
+    if let Some(parts) =
+        number(ui, say!("correction-one-part-to"), say!("correction-parts"), wanted.parts, 0, 1.0..=10_000.0)
+    {
         wanted.parts = parts;
     }
     ui.horizontal(|ui| {
@@ -31,21 +35,19 @@ pub(super) fn dilution_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let Mix { whole_ml, parts } = wanted;
     let whole = Millilitres::new(whole_ml).unwrap_or(Millilitres::ZERO);
     let meanings = [
-        (RatioReading::PartsWater, format!("1 part to {parts:.0} parts of water")),
-        (RatioReading::PartsInAll, format!("1 part in {parts:.0} parts of the mixture")),
+        (RatioReading::PartsWater, say!("correction-parts-water", parts = decimal(parts, 0))),
+        (RatioReading::PartsInAll, say!("correction-parts-in-all", parts = decimal(parts, 0))),
     ];
     for (reading, meaning) in meanings {
         ui.label(theme::bold(meaning, 14.0));
         ui.label(said(ui, &words(mix(whole, parts, reading))));
     }
-    ui.label(theme::soft(
-        "“1:10” is written for both: ask or read the label. 1 US fl oz in 2 US gal is 1 part to 256 of water, the usual \
-         rinseless wash for pads and towels (common practice).",
-    ));
+    ui.label(theme::soft(say!("correction-ratio-hint")));
 }
 
 fn words(mixture: Mixture) -> String {
     let Mixture { concentrate, water, share } = mixture;
     let fine = |ml: Millilitres| if ml.ml() < 100.0 { format!("{ml:.1}") } else { format!("{ml:.0}") };
-    format!("{} and {} of water, {:.2}\u{202f}%", fine(concentrate), fine(water), share * 100.0)
+    let share = decimal(share * 100.0, 2);
+    say!("correction-mixture", concentrate = fine(concentrate), water = fine(water), share = share)
 }

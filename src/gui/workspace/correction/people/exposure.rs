@@ -5,7 +5,9 @@ use crate::gui::theme::{self, Palette};
 use crate::gui::widgets::{section, worker_badge};
 use crate::insight::{PolishOrder, WorkerExposure, exposure_shared};
 use crate::polish::{HAV_ACTION, HAV_LIMIT, NOISE_VALUES_DB, Standing};
+use crate::say;
 use crate::units::{clock, minutes};
+use crate::words::{decimal, shortest};
 use eframe::egui::{self, Align2, Color32, FontId, Rect, RichText, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 /// Ends of the scale of noise, dB(A).
@@ -16,28 +18,22 @@ pub(super) fn exposure_ui(ui: &mut Ui, m: &Model<'_>) {
     if m.polishing.work.operations.is_empty() {
         return;
     }
-    section(ui, "Hands and ears");
+    section(ui, say!("correction-hands-and-ears"));
     let Some(order) = &m.polishing.order else {
         workers(ui, &exposure_shared(m.job, &m.polishing.work));
         return;
     };
     for (number, day) in order.days.iter().enumerate() {
         if order.days.len() > 1 {
-            let title = format!("Day {}, {}", number + 1, minutes(day.at.duration()));
+            let title = say!("correction-day", number = number + 1, time = minutes(day.at.duration()));
             ui.label(theme::soft(title));
         }
         workers(ui, &day.workers);
     }
     advice(ui, m, order);
-    ui.label(theme::soft(
-        "Machines as declared, a plus K, as long as they really run. Action from 2.5, limit 5\u{202f}m/s² (Directive \
-         2002/44/EC); 80 and 85, limit 87\u{202f}dB(A) (2003/10/EC). Local rules and the makers’ sheets come first.",
-    ));
+    ui.label(theme::soft(say!("correction-exposure-basis")));
     let dose = order.in_one_day.iter().map(|w| w.noise_osha_dose_pct).fold(0.0, f64::max);
-    ui.label(theme::soft(format!(
-        "In the United States (29 CFR 1910.95), in one day: noise dose at most {dose:.0}\u{202f}%; from 50\u{202f}% on a hearing \
-         conservation programme is due, 100\u{202f}% is allowed. OSHA sets no value for vibration."
-    )));
+    ui.label(theme::soft(say!("correction-osha", dose = decimal(dose, 0))));
 }
 
 fn workers(ui: &mut Ui, workers: &[WorkerExposure]) {
@@ -55,19 +51,29 @@ fn bars(ui: &mut Ui, workers: &[WorkerExposure]) {
             worker_badge(ui.painter(), area.center(), 7.0, index, "");
             ui.label(&worker.worker);
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                ui.label(theme::soft(format!("machine on {}", minutes(worker.running_s))));
+                ui.label(theme::soft(say!("correction-machine-on", time = minutes(worker.running_s))));
             });
         });
         let (action, limit) = (HAV_ACTION.ms2(), HAV_LIMIT.ms2());
         let share = |a8: f64| a8 / (limit * 1.1);
-        let text = format!("{:.1}\u{202f}m/s², {:.0} points", worker.hav_a8_ms2, worker.hav_points);
-        let marks = [(share(action), "2.5"), (share(limit), "5")];
-        bar(ui, "Vibration", share(worker.hav_a8_ms2), &marks, worker.hav_standing, &text);
+        let (vibration, points) = (decimal(worker.hav_a8_ms2, 1), decimal(worker.hav_points, 0));
+        let text = say!("correction-vibration-points", vibration = vibration, points = points);
+        let marks = [(share(action), shortest(action)), (share(limit), shortest(limit))];
+        bar(ui, say!("correction-vibration"), share(worker.hav_a8_ms2), &marks, worker.hav_standing, &text);
         let (low, high) = NOISE_SCALE_DB;
         let share = |db: f64| (db - low) / (high - low);
-        let marks = [(share(NOISE_VALUES_DB[0]), "80"), (share(NOISE_VALUES_DB[2]), "87")];
-        let text = worker.noise_lex8h_db.map_or_else(|| "no machine".to_owned(), |db| format!("{db:.1}\u{202f}dB(A)"));
-        bar(ui, "Noise", worker.noise_lex8h_db.map_or(0.0, share), &marks, worker.noise_standing, &text);
+        let marks = [NOISE_VALUES_DB[0], NOISE_VALUES_DB[2]].map(|db| (share(db), shortest(db)));
+        let text = worker
+            .noise_lex8h_db
+            .map_or_else(|| say!("correction-no-machine").to_owned(), |db| format!("{}\u{202f}dB(A)", decimal(db, 1)));
+        bar(
+            ui,
+            say!("correction-noise"),
+            worker.noise_lex8h_db.map_or(0.0, share),
+            &marks,
+            worker.noise_standing,
+            &text,
+        );
     }
 }
 
@@ -80,13 +86,13 @@ fn ink(p: &Palette, standing: &str) -> Color32 {
 }
 
 /// A value on a scale with its action value and limit as ticks.
-fn bar(ui: &mut Ui, name: &str, share: f64, marks: &[(f64, &str)], standing: &str, text: &str) {
+fn bar(ui: &mut Ui, name: &str, share: f64, marks: &[(f64, String)], standing: &str, text: &str) {
     let p = theme::of(ui.ctx());
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 30.0), Sense::hover());
     let standing_words = match standing {
-        "below" => "below the action value",
-        "action" => "action value reached",
-        _ => "over the limit",
+        "below" => say!("correction-below-action"),
+        "action" => say!("correction-action-reached"),
+        _ => say!("correction-over-limit"),
     };
     response
         .widget_info(|| egui::WidgetInfo::labeled(egui::Role::Meter, true, format!("{name} {text}, {standing_words}")));
@@ -112,30 +118,35 @@ fn advice(ui: &mut Ui, m: &Model<'_>, order: &PolishOrder) {
     let p = theme::of(ui.ctx());
     let name = |panel: usize| m.template.panels[panel].name(m.view.naming);
     if let Some(sooner) = order.given_up {
-        let moves: Vec<String> =
-            order.handed.iter().map(|h| format!("{} to {}", name(h.panel), m.job.crew[h.to].name)).collect();
-        let cost = if sooner > 0 { format!(" That costs {}.", minutes(sooner)) } else { String::new() };
-        let text = format!("Handed over so that nobody reaches an action value: {}.{cost}", moves.join(", "));
+        let moves: Vec<String> = order
+            .handed
+            .iter()
+            .map(|h| say!("correction-handed", panel = name(h.panel), who = &m.job.crew[h.to].name))
+            .collect();
+        let mut text = say!("correction-handed-over", moves = moves.join(", "));
+        if sooner > 0 {
+            text.push(' ');
+            text.push_str(&say!("correction-handed-costs", time = minutes(sooner)));
+        }
         ui.label(RichText::new(text).color(p.go));
     }
     let below = |workers: &[WorkerExposure]| workers.iter().all(|w| w.standing() == Standing::Below);
     if below(&order.in_one_day) {
-        ui.label("Everybody stays below the action values in one day.");
+        ui.label(say!("correction-all-below"));
         return;
     }
     let worst = order.in_one_day.iter().max_by(|a, b| a.hav_points.total_cmp(&b.hav_points));
     if let (Some(worst), true) = (worst, order.days.len() > 1) {
         let starts = order.days[1..].iter().map(|d| {
             let row = &order.rows[d.rows.start];
-            format!("“{} {}” ({})", row.kind.verb(), name(row.panel), clock(row.at.start))
+            say!("correction-day-begins", verb = row.kind.verb(), panel = name(row.panel), at = clock(row.at.start))
         });
-        let text = format!(
-            "In one day {} would reach {:.0} points, and action is due from 100 on. Spread over {} days everybody stays \
-             below; a new day begins with {}.",
-            worst.worker,
-            worst.hav_points,
-            order.days.len(),
-            starts.collect::<Vec<_>>().join(", then ")
+        let text = say!(
+            "correction-spread",
+            who = &worst.worker,
+            points = decimal(worst.hav_points, 0),
+            days = order.days.len(),
+            starts = starts.collect::<Vec<_>>().join(say!("polish-then")),
         );
         ui.label(RichText::new(text).color(p.note));
     }

@@ -4,8 +4,10 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{fact, section, worker_badge};
 use crate::insight::{PolishOrder, reason_in_words};
+use crate::say;
 use crate::scene::Work;
 use crate::units::{clock, minutes};
+use crate::words::decimal;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 
 /// How long it takes, and what that is against the best possible.
@@ -13,27 +15,31 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>) {
     let p = theme::of(ui.ctx());
     let state = &m.polishing.state;
     let people = m.job.crew.len();
-    section(ui, &if people == 1 { "One person polishing".to_owned() } else { format!("{people} people polishing") });
+    section(ui, &say!("correction-people", people = people));
     for conflict in &state.conflicts {
         ui.label(RichText::new(conflict).color(p.note));
     }
     if state.is_empty() && !state.is_working() {
-        ui.label("Nothing is polished.");
+        ui.label(say!("correction-nothing-polished"));
         return;
     }
     let Some(order) = &m.polishing.order else {
-        ui.label(if state.is_working() { "Planning…" } else { "There is no order." });
+        ui.label(if state.is_working() { say!("correction-planning") } else { say!("correction-no-order") });
         return;
     };
     if !state.is_current() {
-        ui.label(RichText::new("Out of date: a new order is being planned.").color(p.note));
+        ui.label(RichText::new(say!("correction-out-of-date")).color(p.note));
     } else if state.is_working() {
-        ui.label(theme::soft("Still looking for a better one…"));
+        ui.label(theme::soft(say!("correction-looking")));
     }
-    fact(ui, "Takes", minutes(order.takes));
-    fact(ui, if m.job.shop.leads { "Walking and laying leads" } else { "Walking" }, minutes(order.walking));
+    fact(ui, say!("correction-takes"), minutes(order.takes));
+    fact(
+        ui,
+        if m.job.shop.leads { say!("correction-walking-leads") } else { say!("correction-walking") },
+        minutes(order.walking),
+    );
     if people > 1 {
-        fact(ui, "One person alone", minutes(order.alone));
+        fact(ui, say!("correction-alone"), minutes(order.alone));
     }
     ui.label(against_the_best(order));
 }
@@ -41,9 +47,9 @@ pub(super) fn whole_ui(ui: &mut Ui, m: &Model<'_>) {
 fn against_the_best(order: &PolishOrder) -> String {
     let most = 100.0 * order.could_be_better;
     if most < 0.5 {
-        "No other order of this work is better: that is proven.".to_owned()
+        say!("correction-is-best").to_owned()
     } else {
-        format!("No other order could save more than {most:.0}\u{202f}%: that is proven.")
+        say!("correction-could-save", most = decimal(most, 0))
     }
 }
 
@@ -54,16 +60,17 @@ pub(in super::super) fn panel_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: 
     if rows.is_empty() {
         return;
     }
-    section(ui, "Who and when");
+    section(ui, say!("correction-who-and-when"));
     if !m.polishing.state.is_current() {
         let p = theme::of(ui.ctx());
-        ui.label(RichText::new("Out of date: a new order is being planned.").color(p.note));
+        ui.label(RichText::new(say!("correction-out-of-date")).color(p.note));
     }
     let found = m.polishing.state.order();
     for row in rows {
         let name = &m.job.crew[row.worker].name;
-        let place = if row.local { " one place" } else { "" };
-        let text = format!("{} {name} {}{place}", clock(row.at.start), Work::Polish(row.kind).verb());
+        let local = if row.local { "yes" } else { "no" };
+        let (at, does) = (clock(row.at.start), Work::Polish(row.kind).verb());
+        let text = say!("correction-row", at = at, who = name, does = does, local = local);
         ui.horizontal(|ui| {
             let (area, _) = ui.allocate_exact_size(vec2(20.0, 20.0), Sense::hover());
             worker_badge(ui.painter(), area.center(), 9.0, row.worker, &row.stop.to_string());

@@ -4,6 +4,7 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
 use crate::insight::PolishRow;
+use crate::say;
 use crate::units::{clock, minutes};
 use eframe::egui::{self, Align2, FontId, Sense, Ui, pos2, vec2};
 
@@ -17,7 +18,7 @@ pub(super) fn stops_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         if stops == 0 {
             continue;
         }
-        let title = format!("{}, {stops} stops, {}", member.name, minutes(busy));
+        let title = say!("correction-stops", who = &member.name, stops = stops, time = minutes(busy));
         egui::CollapsingHeader::new(title).id_salt(("stops", worker)).show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
             for stop in mine.chunk_by(|a, b| a.stop == b.stop) {
@@ -33,7 +34,7 @@ fn stop_ui(ui: &mut Ui, m: &Model<'_>, rows: &[&PolishRow], out: &mut Vec<Action
     let panel = &m.template.panels[first.panel];
     let mut verbs: Vec<&str> = rows.iter().map(|r| r.kind.verb()).collect();
     verbs.dedup();
-    let words = format!("{} {}", verbs.join(", "), panel.name(m.view.naming));
+    let words = say!("correction-stop", verbs = verbs.join(", "), panel = panel.name(m.view.naming));
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 24.0), Sense::click());
     let text = format!("{} {} {words}", clock(first.at.start), m.job.crew[first.worker].name);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
@@ -50,7 +51,7 @@ fn stop_ui(ui: &mut Ui, m: &Model<'_>, rows: &[&PolishRow], out: &mut Vec<Action
         clipped.text(pos2(area.left() + 78.0, y), Align2::LEFT_CENTER, &words, font, p.ink);
     }
     let names: Vec<&str> = rows.iter().map(|r| r.name.as_str()).collect();
-    if response.on_hover_text(names.join(", then ")).clicked() {
+    if response.on_hover_text(names.join(say!("polish-then"))).clicked() {
         out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
         out.push(Action::View(ViewChange::Moment(Some(first.at.start))));
     }

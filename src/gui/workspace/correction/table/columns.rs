@@ -3,8 +3,10 @@
 use crate::gui::action::Model;
 use crate::gui::view_state::Column;
 use crate::insight::PanelInsight;
+use crate::say;
 use crate::units::minutes;
 use crate::vehicle::Surface;
+use crate::words::decimal;
 use eframe::egui::Align;
 
 /// Head, share of the width, and side that a column's text keeps to.
@@ -17,16 +19,30 @@ pub(super) struct Shape {
 /// How a column looks.
 pub(super) fn shape(column: Column) -> Shape {
     let (title, width, align) = match column {
-        Column::Panel => ("Panel", 0.19, Align::LEFT),
-        Column::Film => ("Least film", 0.10, Align::RIGHT),
-        Column::MayGo => ("May go", 0.085, Align::RIGHT),
-        Column::Needed => ("Needed", 0.085, Align::RIGHT),
-        Column::WillGo => ("Will go", 0.24, Align::LEFT),
-        Column::Level => ("Level", 0.14, Align::LEFT),
-        Column::Time => ("Time", 0.08, Align::RIGHT),
-        Column::Stays => ("Stays", 0.08, Align::RIGHT),
+        Column::Panel => (say!("correction-column-panel"), 0.19, Align::LEFT),
+        Column::Film => (say!("correction-column-film"), 0.10, Align::RIGHT),
+        Column::MayGo => (say!("correction-column-may-go"), 0.085, Align::RIGHT),
+        Column::Needed => (say!("correction-column-needed"), 0.085, Align::RIGHT),
+        Column::WillGo => (say!("correction-column-will-go"), 0.24, Align::LEFT),
+        Column::Level => (say!("correction-column-level"), 0.14, Align::LEFT),
+        Column::Time => (say!("correction-column-time"), 0.08, Align::RIGHT),
+        Column::Stays => (say!("correction-column-stays"), 0.08, Align::RIGHT),
     };
     Shape { title, width, align }
+}
+
+/// The head of a column within a sentence.
+pub(super) fn in_sentence(column: Column) -> &'static str {
+    match column {
+        Column::Panel => say!("correction-in-sentence-panel"),
+        Column::Film => say!("correction-in-sentence-film"),
+        Column::MayGo => say!("correction-in-sentence-may-go"),
+        Column::Needed => say!("correction-in-sentence-needed"),
+        Column::WillGo => say!("correction-in-sentence-will-go"),
+        Column::Level => say!("correction-in-sentence-level"),
+        Column::Time => say!("correction-in-sentence-time"),
+        Column::Stays => say!("correction-in-sentence-stays"),
+    }
 }
 
 /// What stands in a column for a panel.
@@ -43,14 +59,17 @@ fn kept(m: &Model<'_>, index: usize, column: Column) -> String {
         Column::Panel => m.template.panels[index].name(m.view.naming),
         Column::Film => match &panel.film {
             Some(film) => format!("{:.0}", film.lower),
-            None => "not read".to_owned(),
+            None => say!("correction-not-read").to_owned(),
         },
         Column::MayGo if panel.budget.refused.is_some() && !known => "–".to_owned(),
         Column::MayGo => format!("{:.1}", panel.budget.allowed),
         Column::Needed if panel.needed().um() <= 0.0 => "–".to_owned(),
         Column::Needed => format!("{:.1}", panel.needed()),
         Column::WillGo | Column::Time if !polished => "–".to_owned(),
-        Column::WillGo => format!("{:.1} to {:.1}", panel.polish.removal.um(), panel.removal_upper()),
+        Column::WillGo => {
+            let (low, high) = (decimal(panel.polish.removal.um(), 1), format!("{:.1}", panel.removal_upper()));
+            say!("correction-from-to", low = low, high = high)
+        }
         Column::Level => panel.polish.level.to_string(),
         Column::Time => minutes(panel.polish.seconds),
         Column::Stays if panel.polish.stays.is_empty() => "–".to_owned(),

@@ -6,7 +6,8 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme::{self, Palette};
 use crate::gui::view_state::Column;
 use crate::gui::widgets::removal_bar;
-use columns::{Shape, shape, sorted, text};
+use crate::say;
+use columns::{Shape, in_sentence, shape, sorted, text};
 use eframe::egui::{self, Align, Align2, EventFilter, FontId, Id, Key, Painter, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 const ROW: f32 = 24.0;
@@ -17,7 +18,7 @@ pub(in crate::gui) fn table_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
     let builder = egui::UiBuilder::new()
         .id_salt("panels")
         .accessibility_role(egui::Role::Table)
-        .accessibility_label("Panels and what is done to them");
+        .accessibility_label(say!("correction-table"));
     ui.scope_builder(builder, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         heads(ui, m, out);
@@ -79,11 +80,11 @@ fn heads(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         let response = ui.interact(cell, ui.scope_id().with(("head", shape.title)), Sense::click());
         let sorted = (m.view.table_order.0 == column).then_some(m.view.table_order.1);
         let order = match sorted {
-            Some(true) => ", rising",
-            Some(false) => ", falling",
-            None => "",
+            Some(true) => "rising",
+            Some(false) => "falling",
+            None => "none",
         };
-        let said = format!("Sort by {}{order}", shape.title.to_lowercase());
+        let said = say!("correction-sort", column = in_sentence(column), order = order);
         response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::ColumnHeader, true, &said));
         let ink = if sorted.is_some() { p.accent } else { p.ink_soft };
         let paint = ui.painter();
@@ -189,5 +190,5 @@ fn paint_row(paint: &Painter, m: &Model<'_>, index: usize, area: Rect, response:
 
 /// A cell as a screen reader should say it.
 fn said(m: &Model<'_>, index: usize, column: Column) -> String {
-    format!("{} {}", shape(column).title.to_lowercase(), text(m, index, column))
+    format!("{} {}", in_sentence(column), text(m, index, column))
 }
