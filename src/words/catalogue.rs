@@ -196,7 +196,9 @@ fn messages(file: &str) -> impl Iterator<Item = (String, BTreeSet<String>)> + us
         .filter_map(|entry| match entry {
             Entry::Message(message) => {
                 let mut found = BTreeSet::new();
-                message.value.iter().for_each(|pattern| gather(pattern, &mut found));
+                if let Some(pattern) = &message.value {
+                    gather(pattern, &mut found);
+                }
                 Some((message.id.name.to_owned(), found))
             }
             _ => None,
@@ -212,7 +214,9 @@ fn gather(pattern: &Pattern<&str>, found: &mut BTreeSet<String>) {
             Expression::Inline(inline) => gather_inline(inline, found),
             Expression::Select { selector, variants } => {
                 gather_inline(selector, found);
-                variants.iter().for_each(|variant| gather(&variant.value, found));
+                for variant in variants {
+                    gather(&variant.value, found);
+                }
             }
         }
     }
@@ -224,7 +228,9 @@ fn gather_inline(inline: &InlineExpression<&str>, found: &mut BTreeSet<String>) 
             found.insert(id.name.to_owned());
         }
         InlineExpression::FunctionReference { arguments, .. } => {
-            arguments.positional.iter().for_each(|argument| gather_inline(argument, found));
+            for argument in &arguments.positional {
+                gather_inline(argument, found);
+            }
         }
         InlineExpression::Placeable { expression } => match &**expression {
             Expression::Inline(inline) => gather_inline(inline, found),

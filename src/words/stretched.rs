@@ -1,6 +1,6 @@
 //! A language for tests: British English, accented and about two fifths longer.
 
-use fluent_syntax::ast::{Entry, Expression, InlineExpression, Pattern, PatternElement, Resource};
+use fluent_syntax::ast::{Entry, Expression, Pattern, PatternElement, Resource};
 use fluent_syntax::{parser, serializer};
 
 /// The messages of a file with their texts stretched; what stands in braces stays.
@@ -15,7 +15,11 @@ pub(super) fn stretched(file: &str) -> String {
 fn stretch_all(resource: &mut Resource<String>) {
     for entry in &mut resource.body {
         match entry {
-            Entry::Message(message) => message.value.iter_mut().for_each(stretch),
+            Entry::Message(message) => {
+                if let Some(pattern) = &mut message.value {
+                    stretch(pattern);
+                }
+            }
             Entry::Term(term) => stretch(&mut term.value),
             _ => {}
         }
@@ -27,10 +31,11 @@ fn stretch(pattern: &mut Pattern<String>) {
         match element {
             PatternElement::TextElement { value } => *value = longer(value),
             PatternElement::Placeable { expression: Expression::Select { variants, .. } } => {
-                variants.iter_mut().for_each(|variant| stretch(&mut variant.value));
+                for variant in variants {
+                    stretch(&mut variant.value);
+                }
             }
-            PatternElement::Placeable { expression: Expression::Inline(InlineExpression::StringLiteral { .. }) }
-            | PatternElement::Placeable { .. } => {}
+            PatternElement::Placeable { .. } => {}
         }
     }
 }

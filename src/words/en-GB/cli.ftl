@@ -82,9 +82,21 @@ cli-plan-day-exposure = day { $day } { $exposure }
 cli-plan-spread = In one day somebody would pass an action value, so the work is spread over { $days } days.
 cli-plan-handed = { $panel } goes to { $worker }, so that nobody passes an action value.
 cli-plan-head-materials = Materials
-cli-plan-sheets = { $count } sheets
-cli-plan-pads = { $count } pads
-cli-plan-towels = { $count } towels
+cli-plan-sheets =
+    { $count ->
+        [one] 1 sheet
+       *[other] { $count } sheets
+    }
+cli-plan-pads =
+    { $count ->
+        [one] 1 pad
+       *[other] { $count } pads
+    }
+cli-plan-towels =
+    { $count ->
+        [one] 1 towel
+       *[other] { $count } towels
+    }
 cli-plan-polishing-takes =
     { $people ->
         [one] { $time } for { $people } person; proven: none takes less than { $share } % of its cost.

@@ -70,7 +70,10 @@ correction-zero-is-usual = 0 leaves pads and polish to the shop's usual figures.
 
 # The plan of one panel. Amounts have their unit; $low is a number without one.
 correction-from-to = { $low } to { $high }
-correction-step = { $step }, { $passes } passes
+correction-step = { $step }, { $passes ->
+        [one] 1 pass
+       *[other] { $passes } passes
+    }
 correction-at-defect = At one defect first: { $steps }
 
 # $absorbance and $factor are numbers.
@@ -126,7 +129,10 @@ correction-days = days
 correction-back-to-defaults = Back to the defaults
 
 # The test spot. $step is the name of a step.
-correction-next = Next: { $step }, { $passes } passes.
+correction-next = Next: { $step }, { $passes ->
+        [one] 1 pass
+       *[other] { $passes } passes
+    }.
 correction-enough = { $step } is enough for the goal; no harder step needs to be tried.
 correction-test = Test { $number }
 correction-step-gone = "{ $step }" is not in the list of steps any more, so this result does not count.
@@ -229,7 +235,10 @@ correction-is-best = No other order of this work is better: that is proven.
 correction-who-and-when = Who and when
 
 # Stops of one worker; $verbs is a list such as "cut, finish".
-correction-stops = { $who }, { $stops } stops, { $time }
+correction-stops = { $who }, { $stops ->
+        [one] 1 stop
+       *[other] { $stops } stops
+    }, { $time }
 correction-stop = { $verbs } { $panel }
 
 # What polishing uses up. $area and $polish have their unit.

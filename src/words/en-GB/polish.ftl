@@ -29,7 +29,10 @@ polish-mind-edge = Mind: only { $most } may go at the thin edge; tape it off whe
 polish-mind-radar = Mind: the radar behind this panel is set for the thickness from the factory; the vehicle maker's guidance comes first.
 polish-mind-parking-sensors = Mind: parking sensors sit in this panel; the vehicle maker's guidance comes first.
 polish-mind-camera = Mind: a camera looks out here; the vehicle maker's guidance comes first.
-polish-mind-fresh = Mind: painted { $days } days ago; strong solvents may soften it.
+polish-mind-fresh = Mind: painted { $days ->
+        [one] 1 day
+       *[other] { $days } days
+    } ago; strong solvents may soften it.
 
 # Rules that limit the removal: each stands in a list, in brackets and in quotes. Amounts have their unit.
 # $unknown is a percentage or "none", $before an amount or "none".
@@ -63,7 +66,10 @@ polish-limit-finest-only = film may be under { $under }, finest polish only
 polish-limit-thin = film may be under { $under }, nothing strong
 polish-limit-refinished = film over { $over }, probably painted again
 polish-limit-painted-again = painted again, layers not known
-polish-limit-fresh = painted { $days } days ago, still hardening
+polish-limit-fresh = painted { $days ->
+        [one] 1 day
+       *[other] { $days } days
+    } ago, still hardening
 polish-limit-narrow = narrow panel, mostly edges
 polish-limit-sensor = a sensor looks through it
 
