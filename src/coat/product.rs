@@ -142,3 +142,19 @@ fn on_panel(area: SquareMetres, per_m2: f64, fixed: Seconds) -> Seconds {
     let work = (area.m2() * per_m2 - 1e-9).ceil() as Seconds;
     (fixed + work).max(1)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::words::{Language, within};
+
+    #[test]
+    fn only_the_usual_name_is_shown_in_the_language_in_use() {
+        let usual = Product::default();
+        let own = Product { name: "Blue bottle".to_owned(), ..usual.clone() };
+        assert_eq!(usual.shown_name(), "Coating");
+        within(Language::German, || {
+            assert_eq!((usual.shown_name(), own.shown_name()), ("Versiegelung", "Blue bottle"));
+        });
+    }
+}

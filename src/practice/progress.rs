@@ -58,3 +58,22 @@ impl Done {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::words::{Language, within};
+
+    /// A result of a German learner is found again by an English one.
+    #[test]
+    fn the_file_of_a_learner_calls_exercises_the_same_in_every_language() {
+        for done in Done::ALL {
+            assert_eq!(done.written(), done.name(), "British is the language of files");
+            for language in Language::ALL {
+                within(language, || assert_eq!(Done::of_written(done.written()), Some(done)));
+            }
+            assert_ne!(within(Language::German, || done.name()), done.written());
+        }
+        assert_eq!(Done::of_written("Something else"), None);
+    }
+}
