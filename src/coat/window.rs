@@ -122,18 +122,19 @@ pub(super) fn held(factor: f64) -> f64 {
 
 /// The rule for people, with its figures.
 pub fn window_assumptions(product: &Product, patch: Option<&MeasuredWindow>) -> Vec<String> {
-    let basis = match patch {
-        Some(MeasuredWindow { air, .. }) => say!(
+    let basis = if let Some(MeasuredWindow { air, .. }) = patch {
+        say!(
             "coat-basis-patch",
             air = format!("{:.1}", air.air_temp_c),
             humidity = format!("{:.0}", air.humidity_pct),
             surface = format!("{:.1}", air.surface_temp_c),
-        ),
-        None => say!(
+        )
+    } else {
+        say!(
             "coat-basis-label",
             temp = format!("{:.0}", product.reference_temp_c),
             humidity = format!("{:.0}", product.reference_humidity_pct),
-        ),
+        )
     };
     let ten_kelvin = (product.activation_kj_per_mol / GAS_CONSTANT * (1.0 / 303.15 - 1.0 / 293.15)).exp();
     vec![

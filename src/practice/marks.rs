@@ -156,42 +156,35 @@ fn better(exercise: &Exercise, trouble: Trouble, (first, last): (usize, usize), 
     let Some((worker, number, at_s, before)) = place(last) else { return String::new() };
     let who = &exercise.spec.workers[worker].id;
     let (does_this, at) = (does(exercise, last, naming), clock(at_s));
-    let comes = match before.filter(|&o| exercise.panel_of(o).is_some()).map(name) {
-        Some(before) => {
-            say!("practice-comes-after", person = who, does = does_this, number = number, before = before, at = at,)
-        }
-        None => say!("practice-comes-first", person = who, does = does_this, number = number, at = at),
+    let comes = if let Some(before) = before.filter(|&o| exercise.panel_of(o).is_some()).map(name) {
+        say!("practice-comes-after", person = who, does = does_this, number = number, before = before, at = at)
+    } else {
+        say!("practice-comes-first", person = who, does = does_this, number = number, at = at)
     };
     match trouble {
         Trouble::Window => {
             let waits = best.rows().iter().find(|r| r.operation == first).map(|r| at_s - r.interval.end);
-            match waits {
-                Some(seconds) => say!("practice-better-window", comes = comes, seconds = seconds),
-                None => say!("practice-better", comes = comes),
+            if let Some(seconds) = waits {
+                return say!("practice-better-window", comes = comes, seconds = seconds);
             }
         }
-        Trouble::Place => match place(first) {
-            Some((other, _, start, _)) => say!(
-                "practice-better-meanwhile",
-                comes = comes,
-                person = &exercise.spec.workers[other].id,
-                does = does(exercise, first, naming),
-                time = clock(start),
-            ),
-            None => say!("practice-better", comes = comes),
-        },
+        Trouble::Place => {
+            if let Some((other, _, start, _)) = place(first) {
+                let (person, does) = (&exercise.spec.workers[other].id, does(exercise, first, naming));
+                let time = clock(start);
+                return say!("practice-better-meanwhile", comes = comes, person = person, does = does, time = time);
+            }
+        }
         Trouble::Lean | Trouble::TopLast => {
             let wet = wet_one(exercise, first, last);
             let level = exercise.panel_of(wet).and_then(|p| exercise.operation(p, Role::Apply)).and_then(place);
-            match level {
-                Some((_, _, start, _)) => {
-                    say!("practice-better-then", comes = comes, panel = name(wet), time = clock(start))
-                }
-                None => say!("practice-better", comes = comes),
+            if let Some((_, _, start, _)) = level {
+                return say!("practice-better-then", comes = comes, panel = name(wet), time = clock(start));
             }
         }
-        Trouble::Other => say!("practice-better", comes = comes),
+        Trouble::Other => {}
     }
+    say!("practice-better", comes = comes)
 }
 
 /// Worker, number in their lane, start, and what they do before.

@@ -81,14 +81,12 @@ impl PolishRound {
 
     /// A hint: where to look, without the answer.
     pub fn hint(&self) -> String {
-        match &self.insight().budget.refused {
-            Some(_) => say!("practice-look-thinnest").to_owned(),
-            None => say!(
-                "practice-compare-deepest",
-                allowed = format!("{:.1}", self.insight().budget.allowed),
-                needed = format!("{:.1}", self.insight().needed()),
-            ),
+        let (budget, needed) = (&self.insight().budget, self.insight().needed());
+        if budget.refused.is_some() {
+            return say!("practice-look-thinnest").to_owned();
         }
+        let (allowed, needed) = (format!("{:.1}", budget.allowed), format!("{needed:.1}"));
+        say!("practice-compare-deepest", allowed = allowed, needed = needed)
     }
 
     /// What is wrong with the panel, a line for each defect.

@@ -54,15 +54,17 @@ fn against_the_best(order: &CrewOrder) -> Vec<String> {
     let weight = order.problem.objective.makespan.max(1);
     let seconds = (plan.cost - plan.bound) / weight;
     let share = 100.0 * (plan.cost - plan.bound) as f64 / plan.cost.max(1) as f64;
-    let mut sentences = vec![match seconds {
-        ..=0 => say!("coating-proven-best").to_owned(),
-        _ => say!("coating-proven-within", time = minutes(seconds), share = decimal(share, 0)),
+    let mut sentences = vec![if seconds <= 0 {
+        say!("coating-proven-best").to_owned()
+    } else {
+        say!("coating-proven-within", time = minutes(seconds), share = decimal(share, 0))
     }];
     if let Some(free) = &order.free {
         let longer = plan.makespan_s - free.makespan_s;
-        sentences.push(match longer {
-            ..=0 => say!("coating-wishes-cost-nothing").to_owned(),
-            _ => say!("coating-wishes-cost", longer = minutes(longer), free = minutes(free.makespan_s)),
+        sentences.push(if longer <= 0 {
+            say!("coating-wishes-cost-nothing").to_owned()
+        } else {
+            say!("coating-wishes-cost", longer = minutes(longer), free = minutes(free.makespan_s))
         });
     }
     sentences
