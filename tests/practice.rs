@@ -429,7 +429,7 @@ fn attempt(day: i8, score_pct: u32) -> Attempt {
     let date = Date::of(2026, 3, day).unwrap();
     Attempt {
         date,
-        exercise: Lesson::Partner.name().to_owned(),
+        exercise: Done::Lesson(Lesson::Partner).written().to_owned(),
         vehicle: "Three-door \"hatch\", red".to_owned(),
         score_pct,
         broken: 2,
@@ -457,7 +457,7 @@ fn results_are_kept_one_behind_the_other_and_each_learner_has_their_own() {
     all.sort();
     assert_eq!(listed, all);
     for done in Done::ALL {
-        learners.add(&RealDisk, "Bo", &Attempt { exercise: done.name().to_owned(), ..attempt(9, 100) }).unwrap();
+        learners.add(&RealDisk, "Bo", &Attempt { exercise: done.written().to_owned(), ..attempt(9, 100) }).unwrap();
     }
     assert_eq!(learners.load(&RealDisk, "bo ").unwrap().len(), Done::ALL.len(), "a name is the same in any letters");
 }

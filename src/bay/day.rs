@@ -4,6 +4,7 @@ use super::log::{Event, Log};
 use super::shift::{Shift, window_after_shifts};
 use crate::coat::{Air, Feel, FeelAt, Window, WindowBasis};
 use crate::crew::{PlanRow, ProblemSpec, SoFar, State, Whereabouts};
+use crate::say;
 use crate::units::Seconds;
 use std::collections::{BTreeMap, HashMap};
 
@@ -112,7 +113,7 @@ impl Day {
             }
             Event::Finished { worker } => {
                 let w = names.worker(worker)?;
-                let o = self.workers[w].doing.take().ok_or_else(|| format!("{worker} was not at anything"))?;
+                let o = self.put_down(w, worker)?;
                 if let Progress::Running { start, .. } = self.operations[o] {
                     self.operations[o] = Progress::Done { worker: w, start, end: at.max(start + 1) };
                 }
@@ -123,7 +124,7 @@ impl Day {
             }
             Event::PutBack { worker } => {
                 let w = names.worker(worker)?;
-                let o = self.workers[w].doing.take().ok_or_else(|| format!("{worker} was not at anything"))?;
+                let o = self.put_down(w, worker)?;
                 self.operations[o] = Progress::ToDo;
                 Ok(())
             }
@@ -135,13 +136,14 @@ impl Day {
             }
             Event::Returned { worker } => {
                 let w = names.worker(worker)?;
-                self.workers[w].away.take().ok_or_else(|| format!("{worker} was not away"))?;
+                self.workers[w].away.take().ok_or_else(|| say!("bay-was-not-away", person = worker))?;
                 self.go_on(w, at);
                 Ok(())
             }
             Event::Felt { operation, feel } => {
                 let o = names.operation(operation)?;
-                let waited_s = self.waited(problem, o).ok_or_else(|| format!("{operation} was not levelled"))?;
+                let not_levelled = || say!("bay-was-not-levelled", operation = operation);
+                let waited_s = self.waited(problem, o).ok_or_else(not_levelled)?;
                 self.shifts.push(Shift::Felt(FeelAt { feel: *feel, waited_s }));
                 self.felt.insert(o, *feel);
                 Ok(())
@@ -183,6 +185,11 @@ impl Day {
         }
     }
 
+    /// What somebody was at, which they are no longer.
+    fn put_down(&mut self, worker: usize, name: &str) -> Result<usize, String> {
+        self.workers[worker].doing.take().ok_or_else(|| say!("bay-not-at-anything", person = name))
+    }
+
     fn mark(&mut self, place: &str, mark: LapMark) {
         self.lap.insert(place.to_owned(), mark);
     }
@@ -190,9 +197,9 @@ impl Day {
     fn begin(&mut self, problem: &ProblemSpec, worker: usize, operation: usize, at: Seconds) -> Result<(), String> {
         let spec = &problem.operations[operation];
         match self.operations[operation] {
-            Progress::Done { .. } => return Err(format!("{} was done before", spec.id)),
+            Progress::Done { .. } => return Err(say!("bay-was-done", operation = &spec.id)),
             Progress::Running { worker: other, .. } if other != worker => {
-                return Err(format!("{} is being done by {}", spec.id, problem.workers[other].id));
+                return Err(say!("bay-done-by-other", operation = &spec.id, person = &problem.workers[other].id));
             }
             Progress::Running { .. } => return Ok(()),
             Progress::ToDo => {}
@@ -200,10 +207,10 @@ impl Day {
         let open = |from: &str| problem.operations.iter().position(|o| o.id == from);
         let not_yet = |from: &str| open(from).is_some_and(|o| !matches!(self.operations[o], Progress::Done { .. }));
         if let Some(lag) = problem.lags.iter().find(|l| l.to == spec.id && l.max_s.is_some() && not_yet(&l.from)) {
-            return Err(format!("{} can't begin before {} is done", spec.id, lag.from));
+            return Err(say!("bay-not-before", operation = &spec.id, first = &lag.from));
         }
         if !problem.workers[worker].roles.contains(&spec.role) {
-            return Err(format!("{} does not {}", problem.workers[worker].id, spec.role));
+            return Err(say!("bay-not-their-work", person = &problem.workers[worker].id, role = &spec.role));
         }
         let person = &mut self.workers[worker];
         person.away = None;
@@ -383,10 +390,10 @@ impl<'a> Names<'a> {
     }
 
     fn worker(&self, name: &str) -> Result<usize, String> {
-        self.workers.get(name).copied().ok_or_else(|| format!("nobody is called {name}"))
+        self.workers.get(name).copied().ok_or_else(|| say!("bay-nobody-called", person = name))
     }
 
     fn operation(&self, name: &str) -> Result<usize, String> {
-        self.operations.get(name).copied().ok_or_else(|| format!("there is no {name} to do"))
+        self.operations.get(name).copied().ok_or_else(|| say!("bay-nothing-called", operation = name))
     }
 }

@@ -2,6 +2,8 @@
 
 use super::product::Product;
 use crate::units::Seconds;
+use crate::words::Message;
+use crate::{message, say};
 
 /// A moment after the end of the work, from which something is allowed or over.
 #[derive(Debug, Clone, PartialEq)]
@@ -21,19 +23,15 @@ const DAY: Seconds = 24 * 3600;
 /// The figures are the product's, from its label where the shop entered it. They are not shortened by warmth: the label holds.
 pub fn cure_calendar(product: &Product) -> Vec<Milestone> {
     let mut milestones = vec![
-        Milestone { after_s: product.drive_s, what: "It may be driven; longer is better.".to_owned() },
-        Milestone {
-            after_s: product.rain_s,
-            what: "Rain does no harm any more; dry it if it gets wet earlier.".to_owned(),
-        },
-        Milestone { after_s: DUST_DAYS * DAY, what: "It no longer picks up dust more than usual.".to_owned() },
-        Milestone { after_s: product.wash_s, what: "It may be washed; no strong chemicals until then.".to_owned() },
-        Milestone { after_s: product.full_cure_s, what: "It has its full hardness.".to_owned() },
+        Milestone { after_s: product.drive_s, what: say!("coat-may-drive").to_owned() },
+        Milestone { after_s: product.rain_s, what: say!("coat-may-rain").to_owned() },
+        Milestone { after_s: DUST_DAYS * DAY, what: say!("coat-no-dust").to_owned() },
+        Milestone { after_s: product.wash_s, what: say!("coat-may-wash").to_owned() },
+        Milestone { after_s: product.full_cure_s, what: say!("coat-full-hardness").to_owned() },
     ];
     milestones.sort_by_key(|m| m.after_s);
     milestones
 }
 
 /// What the owner does about bird droppings before washing is allowed; common practice, no source.
-pub const DROPPINGS_ADVICE: &str = "Bird droppings before the first wash: wet them with a few sprays of dilute rinseless wash, let \
-                                    it work, lift them off with a soft towel, and do not rub.";
+pub const DROPPINGS_ADVICE: Message = message!("coat-droppings");

@@ -10,7 +10,9 @@
 //! already explains (wet before it begins, dragging after it ends) changes nothing. The rule is ours; its steps are estimates.
 
 use super::window::held;
+use crate::say;
 use crate::units::Seconds;
+use crate::words::{decimal, shortest};
 use serde::{Deserialize, Serialize};
 
 /// How the towel felt on a panel.
@@ -63,10 +65,11 @@ pub fn factor_after(factor: f64, reference: (Seconds, Seconds), answer: FeelAt) 
 
 /// The rule for people, with its figures.
 pub fn feel_rule() -> String {
-    format!(
-        "Still wet begins windows at {LATER} times that wait, dragging ends them at {SOONER} times; by {:.0}\u{202f}% up or \
-         {:.0}\u{202f}% down at most.",
-        100.0 * (UP - 1.0),
-        100.0 * (1.0 - DOWN)
+    say!(
+        "coat-feel-rule",
+        later = shortest(LATER),
+        sooner = shortest(SOONER),
+        up = decimal(100.0 * (UP - 1.0), 0),
+        down = decimal(100.0 * (1.0 - DOWN), 0),
     )
 }

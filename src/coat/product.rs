@@ -1,5 +1,6 @@
 //! A coating as the shop knows it.
 
+use crate::say;
 use crate::units::fields;
 use crate::units::{Celsius, Millilitres, RelativeHumidity, Seconds, SquareMetres};
 use serde::{Deserialize, Serialize};
@@ -78,6 +79,15 @@ pub struct Product {
 
 const HOUR: Seconds = 3600;
 const DAY: Seconds = 24 * HOUR;
+/// What a coating is called in a job that gives it no name of its own.
+const USUAL_NAME: &str = "Coating";
+
+impl Product {
+    /// What the shop calls it, the usual name in the language in use.
+    pub fn shown_name(&self) -> &str {
+        if self.name == USUAL_NAME { say!("coat-usual-name") } else { &self.name }
+    }
+}
 
 impl Default for Product {
     /// A plain coating to start from: common practice, no source, except where a field of this list says otherwise.
@@ -88,7 +98,7 @@ impl Default for Product {
     /// Activation energy and humidity exponent are our estimate; together they halve the window at 30 °C and 60 %.
     fn default() -> Self {
         Self {
-            name: "Coating".to_owned(),
+            name: USUAL_NAME.to_owned(),
             cautions: String::new(),
             window_min_s: 60,
             window_max_s: 300,
@@ -131,4 +141,20 @@ fn on_panel(area: SquareMetres, per_m2: f64, fixed: Seconds) -> Seconds {
     // The small amount keeps 0.75 m² · 52 s/m² at 39 s, whatever the rounding of the product.
     let work = (area.m2() * per_m2 - 1e-9).ceil() as Seconds;
     (fixed + work).max(1)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::words::{Language, within};
+
+    #[test]
+    fn only_the_usual_name_is_shown_in_the_language_in_use() {
+        let usual = Product::default();
+        let own = Product { name: "Blue bottle".to_owned(), ..usual.clone() };
+        assert_eq!(usual.shown_name(), "Coating");
+        within(Language::German, || {
+            assert_eq!((usual.shown_name(), own.shown_name()), ("Versiegelung", "Blue bottle"));
+        });
+    }
 }

@@ -3,7 +3,9 @@
 use super::air::{Air, dew_point};
 use super::product::Product;
 use super::window::{MeasuredWindow, Window, WindowBasis};
+use crate::say;
 use crate::units::{Celsius, Kelvin, RelativeHumidity};
+use crate::words::decimal;
 
 /// The surface must be this much warmer than the dew point.
 ///
@@ -40,10 +42,7 @@ pub fn assess(air: &Air, product: &Product, patch: Option<&MeasuredWindow>) -> A
     let window = basis.window(air);
     let mut stops = stops(air, product, margin);
     if basis.is_split(air) {
-        stops.push(
-            "The warmest panel turns before the coldest is ready; let the vehicle stand until it is evenly warm."
-                .to_owned(),
-        );
+        stops.push(say!("coat-split").to_owned());
     }
     AirVerdict { go: stops.is_empty(), notices: notices(air, &basis, window), stops, dew_point, margin, window }
 }
@@ -51,41 +50,30 @@ pub fn assess(air: &Air, product: &Product, patch: Option<&MeasuredWindow>) -> A
 fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {
     let mut stops = Vec::new();
     if margin < LEAST_MARGIN {
-        let (margin, least) = (margin.k(), LEAST_MARGIN.k());
-        stops.push(format!(
-            "The surface is only {margin:.1}\u{202f}K above the dew point; at least {least:.0}\u{202f}K is needed, or water may \
-             settle under the coating. Warm the vehicle or dry the air."
-        ));
+        let (margin, least) = (decimal(margin.k(), 1), decimal(LEAST_MARGIN.k(), 0));
+        stops.push(say!("coat-dew-near", margin = margin, least = least));
     }
-    let mut limit = |what: &str, temp: Celsius| {
-        if temp < product.min_temp_c {
-            stops.push(format!("{what} is {temp:.0}; the product needs at least {:.0}.", product.min_temp_c));
-        } else if temp > product.max_temp_c {
-            stops.push(format!("{what} is {temp:.0}; the product allows at most {:.0}.", product.max_temp_c));
-        }
-    };
-    limit("The air", air.air_temp_c);
-    limit("The surface", air.surface_temp_c);
-    if air.warmest() > product.max_temp_c && air.surface_temp_c <= product.max_temp_c {
-        stops.push(format!(
-            "The warmest surface is {:.0}; the product allows at most {:.0}. Let it cool in the shade.",
-            air.warmest(),
-            product.max_temp_c
-        ));
+    let shown = |t: Celsius| format!("{t:.0}");
+    let (coldest, warmest) = (product.min_temp_c, product.max_temp_c);
+    if air.air_temp_c < coldest {
+        stops.push(say!("coat-air-too-cold", temp = shown(air.air_temp_c), least = shown(coldest)));
+    } else if air.air_temp_c > warmest {
+        stops.push(say!("coat-air-too-warm", temp = shown(air.air_temp_c), most = shown(warmest)));
     }
-    let humidity = |rh: RelativeHumidity| format!("{rh:.0}");
-    if air.humidity_pct < product.min_humidity_pct {
-        stops.push(format!(
-            "The air is too dry: {} humidity; the product needs at least {}.",
-            humidity(air.humidity_pct),
-            humidity(product.min_humidity_pct)
-        ));
-    } else if air.humidity_pct > product.max_humidity_pct {
-        stops.push(format!(
-            "The air is too moist: {} humidity; the product allows at most {}.",
-            humidity(air.humidity_pct),
-            humidity(product.max_humidity_pct)
-        ));
+    if air.surface_temp_c < coldest {
+        stops.push(say!("coat-surface-too-cold", temp = shown(air.surface_temp_c), least = shown(coldest)));
+    } else if air.surface_temp_c > warmest {
+        stops.push(say!("coat-surface-too-warm", temp = shown(air.surface_temp_c), most = shown(warmest)));
+    }
+    if air.warmest() > warmest && air.surface_temp_c <= warmest {
+        stops.push(say!("coat-warmest-too-warm", temp = shown(air.warmest()), most = shown(warmest)));
+    }
+    let shown = |rh: RelativeHumidity| format!("{rh:.0}");
+    let humidity = air.humidity_pct;
+    if humidity < product.min_humidity_pct {
+        stops.push(say!("coat-too-dry", humidity = shown(humidity), least = shown(product.min_humidity_pct)));
+    } else if humidity > product.max_humidity_pct {
+        stops.push(say!("coat-too-moist", humidity = shown(humidity), most = shown(product.max_humidity_pct)));
     }
     stops
 }
@@ -93,32 +81,27 @@ fn stops(air: &Air, product: &Product, margin: Kelvin) -> Vec<String> {
 fn notices(air: &Air, basis: &WindowBasis, window: Window) -> Vec<String> {
     let mut notices = Vec::new();
     if window.factor < 0.85 {
-        notices.push(format!(
-            "Warm or moist: the coating turns sooner, so level after {} to {}\u{202f}s.",
-            window.min_s, window.max_s
-        ));
+        notices.push(say!("coat-turns-sooner", from = window.min_s, to = window.max_s));
     } else if window.factor > 1.2 {
-        notices.push(format!(
-            "Cool or dry: the coating turns later, so level after {} to {}\u{202f}s.",
-            window.min_s, window.max_s
-        ));
+        notices.push(say!("coat-turns-later", from = window.min_s, to = window.max_s));
     }
     let (temp, humidity) = (air.air_temp_c.c(), air.humidity_pct.pct());
     if temp < COMFORT_TEMP.0 || temp > COMFORT_TEMP.1 || humidity < COMFORT_HUMIDITY.0 || humidity > COMFORT_HUMIDITY.1
     {
-        notices.push(format!(
-            "Most coatings are easiest at {:.0} to {:.0}\u{202f}°C and {:.0} to {:.0}\u{202f}% humidity (trade practice); try a small place first.",
-            COMFORT_TEMP.0, COMFORT_TEMP.1, COMFORT_HUMIDITY.0, COMFORT_HUMIDITY.1
+        notices.push(say!(
+            "coat-comfort",
+            cold = decimal(COMFORT_TEMP.0, 0),
+            warm = decimal(COMFORT_TEMP.1, 0),
+            dry = decimal(COMFORT_HUMIDITY.0, 0),
+            moist = decimal(COMFORT_HUMIDITY.1, 0),
         ));
     }
     let apart = |t: Celsius| (t - air.air_temp_c).k().abs();
     if apart(air.surface_temp_c).max(apart(air.warmest())) > 5.0 {
-        notices.push(
-            "Surface and air differ by more than 5\u{202f}K; let the vehicle stand until they are closer.".to_owned(),
-        );
+        notices.push(say!("coat-surface-apart").to_owned());
     }
     if window.max_s - window.min_s < 30 && basis.reference_s.1 - basis.reference_s.0 >= 30 {
-        notices.push("The window is under half a minute wide; take smaller pieces at a time.".to_owned());
+        notices.push(say!("coat-window-narrow").to_owned());
     }
     notices
 }

@@ -12,7 +12,9 @@
 
 use super::air::{Air, vapour_pressure};
 use super::product::Product;
+use crate::say;
 use crate::units::{Celsius, RelativeHumidity, Seconds, fields};
+use crate::words::{decimal, shortest};
 use serde::{Deserialize, Serialize};
 
 /// Gas constant in kJ/(mol·K). **Source**: SI 2019, exact.
@@ -120,26 +122,26 @@ pub(super) fn held(factor: f64) -> f64 {
 
 /// The rule for people, with its figures.
 pub fn window_assumptions(product: &Product, patch: Option<&MeasuredWindow>) -> Vec<String> {
-    let basis = match patch {
-        Some(patch) => format!(
-            "Counts from the patch tried today at {:.1} air, {:.0} humidity and {:.1} surface.",
-            patch.air.air_temp_c, patch.air.humidity_pct, patch.air.surface_temp_c
-        ),
-        None => format!(
-            "Counts from the window of the label at {:.0} and {:.0} humidity.",
-            product.reference_temp_c, product.reference_humidity_pct
-        ),
+    let basis = if let Some(MeasuredWindow { air, .. }) = patch {
+        say!(
+            "coat-basis-patch",
+            air = format!("{:.1}", air.air_temp_c),
+            humidity = format!("{:.0}", air.humidity_pct),
+            surface = format!("{:.1}", air.surface_temp_c),
+        )
+    } else {
+        say!(
+            "coat-basis-label",
+            temp = format!("{:.0}", product.reference_temp_c),
+            humidity = format!("{:.0}", product.reference_humidity_pct),
+        )
     };
     let ten_kelvin = (product.activation_kj_per_mol / GAS_CONSTANT * (1.0 / 303.15 - 1.0 / 293.15)).exp();
     vec![
         basis,
-        format!("A surface of 30 instead of 20\u{202f}°C makes it {:.2} times as long.", ten_kelvin),
-        format!("Twice the water in the air makes it {:.2} times as long.", 0.5_f64.powf(product.humidity_exponent)),
-        format!(
-            "It is never taken shorter than {} times or longer than {:.0} times the window it counts from.",
-            FACTOR_RANGE.0, FACTOR_RANGE.1
-        ),
-        "That warmth and moisture shorten it is published; by how much is our estimate. A patch tried on the vehicle is better."
-            .to_owned(),
+        say!("coat-by-warmth", times = decimal(ten_kelvin, 2)),
+        say!("coat-by-moisture", times = decimal(0.5_f64.powf(product.humidity_exponent), 2)),
+        say!("coat-held-between", least = shortest(FACTOR_RANGE.0), most = decimal(FACTOR_RANGE.1, 0)),
+        say!("coat-not-published").to_owned(),
     ]
 }

@@ -20,7 +20,7 @@ const COLUMNS: [&str; 6] = ["learner", "date", "exercise", "vehicle", "score_pct
 pub struct Attempt {
     /// The day.
     pub date: Date,
-    /// What was practised, by its name on screen.
+    /// What was practised, by its British name.
     pub exercise: String,
     /// On which vehicle, by its name.
     pub vehicle: String,

@@ -9,6 +9,7 @@ use crate::crew::{
 };
 use crate::insight::{Insight, crew_problem, is_coated};
 use crate::job::{Job, Member, OrderChoices, PanelRecord, Role};
+use crate::say;
 use crate::units::Seconds;
 use crate::vehicle::{PanelId, Side, Template};
 use std::collections::BTreeMap;
@@ -57,13 +58,13 @@ pub struct Exercise {
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum PrepareError {
     /// No panels of that vehicle are coated.
-    #[error("this vehicle has no panels for this lesson; choose another vehicle")]
+    #[error("{}", say!("practice-no-panels"))]
     NoPanels,
     /// The rules can't all be kept.
-    #[error("nobody could keep every window in this air; choose cooler or drier air ({0})")]
+    #[error("{}", say!("practice-impossible", why = _0))]
     Impossible(String),
     /// The planner was stopped too early.
-    #[error("the planner found no order in its time; try again")]
+    #[error("{}", say!("practice-no-order-found"))]
     NotFound,
 }
 
@@ -137,8 +138,8 @@ fn practice_job(base: &Job, template: &Template, setup: &Setup) -> Job {
     job.air = setup.air;
     job.product.layers = 1;
     let able = |role: Role| base.crew.iter().filter(move |m| m.roles.contains(&role)).map(|m| m.name.clone());
-    let first = able(Role::Apply).next().unwrap_or_else(|| "First".to_owned());
-    let second = able(Role::Level).find(|n| *n != first).unwrap_or_else(|| "Partner".to_owned());
+    let first = able(Role::Apply).next().unwrap_or_else(|| say!("practice-first-person").to_owned());
+    let second = able(Role::Level).find(|n| *n != first).unwrap_or_else(|| say!("practice-second-person").to_owned());
     job.crew = if setup.lesson.is_alone() {
         vec![Member::new(first, &[Role::Apply, Role::Level])]
     } else {

@@ -8,6 +8,8 @@ use super::wants::deadline;
 use crate::job::Role;
 use crate::units::{Seconds, clock};
 use crate::vehicle::Naming;
+use crate::words::Message;
+use crate::{message, say};
 
 /// A hint for somebody's next step.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -32,7 +34,7 @@ pub fn hint(exercise: &Exercise, laid: &Laid) -> Option<Hint> {
     let played = play(exercise, laid);
     let mut reason = reason(exercise, laid, &played, worker, step.operation);
     if step.hold_s > 0 {
-        reason.push_str(" Wait a moment first: begun at once, it would be in somebody's way or let a window pass.");
+        reason = format!("{reason} {}", say!("practice-hint-wait"));
     }
     Some(Hint { worker, reason, operation: step.operation, hold_s: step.hold_s })
 }
@@ -63,47 +65,34 @@ fn reason(exercise: &Exercise, laid: &Laid, played: &Played, worker: usize, oper
         let oldest = open_windows(exercise, laid, played).into_iter().min();
         return match (closes, oldest) {
             (Some(closes), Some(oldest)) if closes == oldest => {
-                format!(
-                    "{who}: look at the windows. The one that closes first does so at {}; think of where that panel is.",
-                    clock(closes)
-                )
+                say!("practice-hint-window-first", person = who, time = clock(closes))
             }
-            (_, Some(oldest)) => format!(
-                "{who}: the first window closes only at {}. A wet panel on the way there can be levelled before it.",
-                clock(oldest)
-            ),
-            _ => format!("{who}: level what has waited its shortest time and lies nearest."),
+            (_, Some(oldest)) => say!("practice-hint-window-later", person = who, time = clock(oldest)),
+            _ => say!("practice-hint-level-nearest", person = who),
         };
     }
     let below = panel.map(|p| &exercise.template.panels[p].leans_over).is_some_and(|under| {
         under.iter().filter_map(|id| exercise.template.index_of(id)).any(|p| exercise.is_in_play(p))
     });
     if exercise.people() == 1 && !open_windows(exercise, laid, played).is_empty() {
-        return format!(
-            "{who}: the panel that is wet has not waited long enough, or there is time. Apply another one meanwhile, as near as possible."
-        );
+        return say!("practice-hint-apply-meanwhile", person = who);
     }
     match (before, walk) {
-        (None, _) if below => {
-            format!("{who}: from the top down. Begin with something that you have to lean over others to reach.")
-        }
-        (None, _) => format!("{who}: begin at one end of the vehicle, so that the other can follow behind you."),
-        (Some(_), Some(0)) => format!("{who}: something can still be done from where you stand, without a step."),
-        (Some(_), Some(s)) if below => format!(
-            "{who}: from the top down. Something {s}\u{202f}s of walking away can only be reached by leaning over others, so it comes before them."
-        ),
+        (None, _) if below => say!("practice-hint-begin-top", person = who),
+        (None, _) => say!("practice-hint-begin-end", person = who),
+        (Some(_), Some(0)) => say!("practice-hint-no-step", person = who),
+        (Some(_), Some(s)) if below => say!("practice-hint-top-down", person = who, seconds = s),
         (Some(_), Some(s)) => {
             let near = nearest_s(exercise, laid, operation, before);
             if s <= near {
-                format!("{who}: the shortest way is the right one now, {s}\u{202f}s of walking.")
+                say!("practice-hint-nearest", person = who, seconds = s)
+            } else if exercise.people() > 1 && now > 0 {
+                say!("practice-hint-further-apart", person = who, seconds = s)
             } else {
-                let other = if exercise.people() > 1 && now > 0 { " and out of your partner's place" } else { "" };
-                format!(
-                    "{who}: not the nearest panel this time: {s}\u{202f}s of walking lead to more free room{other}."
-                )
+                say!("practice-hint-further", person = who, seconds = s)
             }
         }
-        (Some(_), None) => format!("{who}: go on along the vehicle in one direction."),
+        (Some(_), None) => say!("practice-hint-one-direction", person = who),
     }
 }
 
@@ -132,5 +121,5 @@ fn open_windows(exercise: &Exercise, laid: &Laid, played: &Played) -> Vec<Second
 
 impl Hint {
     /// What stands beside the button.
-    pub const PROMISE: &'static str = "A hint is a reason, never the answer, and costs nothing.";
+    pub const PROMISE: Message = message!("practice-hint-promise");
 }

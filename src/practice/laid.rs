@@ -4,6 +4,7 @@ use super::exercise::Exercise;
 use super::play::{Lanes, release_s};
 use crate::crew::Schedule;
 use crate::job::Role;
+use crate::say;
 use crate::units::Seconds;
 
 /// One step of a lane.
@@ -27,16 +28,16 @@ pub struct Laid {
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
 pub enum CantLay {
     /// There is nothing to do there in this exercise.
-    #[error("there is nothing to do on this panel in this exercise")]
+    #[error("{}", say!("practice-not-in-play"))]
     NotInPlay,
     /// It is laid already.
-    #[error("everything on this panel is laid already")]
+    #[error("{}", say!("practice-laid-already"))]
     Already,
     /// Nothing can be levelled before it is applied.
-    #[error("this panel has to be applied before it can be levelled")]
+    #[error("{}", say!("practice-not-applied"))]
     NotApplied,
     /// The lane belongs to somebody else.
-    #[error("this is laid already by your partner")]
+    #[error("{}", say!("practice-laid-by-partner"))]
     NotYours,
 }
 

@@ -1,6 +1,7 @@
 //! What there is to practise, from easy to hard.
 
 use crate::coat::Air;
+use crate::say;
 use crate::units::{Celsius, RelativeHumidity};
 
 /// An order to lay.
@@ -22,8 +23,19 @@ impl Lesson {
     /// All of them, the easiest first.
     pub const ALL: [Self; 5] = [Self::OneSide, Self::Alone, Self::Partner, Self::HumidDay, Self::Surprise];
 
-    /// As it stands on a button, and in the file of a learner.
+    /// As it stands on a button.
     pub fn name(self) -> &'static str {
+        match self {
+            Self::OneSide => say!("practice-one-side"),
+            Self::Alone => say!("practice-alone"),
+            Self::Partner => say!("practice-partner"),
+            Self::HumidDay => say!("practice-humid-day"),
+            Self::Surprise => say!("practice-surprise"),
+        }
+    }
+
+    /// As it stands in the file of a learner, in any language.
+    pub fn written(self) -> &'static str {
         match self {
             Self::OneSide => "One side",
             Self::Alone => "Whole vehicle alone",
@@ -36,11 +48,11 @@ impl Lesson {
     /// What it is about, in a sentence.
     pub fn about(self) -> &'static str {
         match self {
-            Self::OneSide => "You apply and level the panels of one side by yourself.",
-            Self::Alone => "You apply and level every panel by yourself.",
-            Self::Partner => "One applies, the other levels, and neither gets in the other's way.",
-            Self::HumidDay => "Warm, humid air: the film has to be levelled much sooner.",
-            Self::Surprise => "Half is done, then one of you leaves for four minutes. Lay the rest.",
+            Self::OneSide => say!("practice-about-one-side"),
+            Self::Alone => say!("practice-about-alone"),
+            Self::Partner => say!("practice-about-partner"),
+            Self::HumidDay => say!("practice-about-humid-day"),
+            Self::Surprise => say!("practice-about-surprise"),
         }
     }
 
@@ -82,9 +94,9 @@ impl Part {
     /// As it stands in a list.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Both => "both of you",
-            Self::Applies => "who applies",
-            Self::Levels => "who levels",
+            Self::Both => say!("practice-both"),
+            Self::Applies => say!("practice-who-applies"),
+            Self::Levels => say!("practice-who-levels"),
         }
     }
 }

@@ -7,6 +7,8 @@ use crate::crew::{Rule, Schedule, Violation, long_walks, violations};
 use crate::job::Role;
 use crate::units::{Seconds, clock};
 use crate::vehicle::Naming;
+use crate::words::Message;
+use crate::{message, say};
 
 /// A kind of broken rule, as a person sees it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
@@ -30,30 +32,22 @@ impl Trouble {
     /// In a few words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Lean => "Leaning over a wet panel",
-            Self::TopLast => "Top before bottom",
-            Self::Place => "In each other's place",
-            Self::Window => "Window passed",
-            Self::Other => "Not possible",
+            Self::Lean => say!("practice-lean"),
+            Self::TopLast => say!("practice-top-last"),
+            Self::Place => say!("practice-place"),
+            Self::Window => say!("practice-window"),
+            Self::Other => say!("practice-other"),
         }
     }
 
     /// The rule and its reason in a sentence. Common practice, no source.
     pub fn rule(self) -> &'static str {
         match self {
-            Self::Lean => {
-                "Leaning over a fresh film smears it: reach over a panel before it is applied or after it is level."
-            }
-            Self::TopLast => {
-                "Work from the top down: what you lean over to reach comes after what you reach, or sleeves go through it."
-            }
-            Self::Place => {
-                "Two people at one place bump, and cords and towels touch wet paint: keep an arm's length and a half apart."
-            }
-            Self::Window => {
-                "After its window a film has set: it drags, leaves high spots, and has to be polished off and done again."
-            }
-            Self::Other => "This can't be done as laid.",
+            Self::Lean => say!("practice-lean-rule"),
+            Self::TopLast => say!("practice-top-last-rule"),
+            Self::Place => say!("practice-place-rule"),
+            Self::Window => say!("practice-window-rule"),
+            Self::Other => say!("practice-other-rule"),
         }
     }
 
@@ -119,26 +113,23 @@ fn mark(exercise: &Exercise, played: &Played, violation: Violation, naming: Nami
     let happens = match trouble {
         Trouble::Lean => {
             let wet = if first == last { first } else { wet_one(exercise, first, last) };
-            let wet = of_operation(exercise, wet, naming);
-            format!(
-                "{} leans over {wet}, which is wet, while {}, for {for_s}\u{202f}s.",
-                who(last),
-                doing(exercise, last, naming)
-            )
+            let (wet, doing) = (of_operation(exercise, wet, naming), doing(exercise, last, naming));
+            say!("practice-leans", person = who(last), wet = wet, doing = doing, seconds = for_s)
         }
         Trouble::TopLast => {
             let above = of_operation(exercise, first, naming);
-            format!("{} {} although {above} above it is not level yet.", who(last), does(exercise, last, naming))
+            say!("practice-above-not-level", person = who(last), does = does(exercise, last, naming), above = above)
         }
-        Trouble::Place => format!(
-            "{} {} while {} {}: for {for_s}\u{202f}s both need the same place.",
-            who(last),
-            does(exercise, last, naming),
-            who(first),
-            does(exercise, first, naming)
+        Trouble::Place => say!(
+            "practice-same-place",
+            person = who(last),
+            does = does(exercise, last, naming),
+            partner = who(first),
+            other = does(exercise, first, naming),
+            seconds = for_s,
         ),
         Trouble::Window => {
-            format!("{} {}, {for_s}\u{202f}s after the window has closed.", who(last), does(exercise, last, naming))
+            say!("practice-window-closed", person = who(last), does = does(exercise, last, naming), seconds = for_s)
         }
         Trouble::Other => format!("{violation}."),
     };
@@ -164,31 +155,36 @@ fn better(exercise: &Exercise, trouble: Trouble, (first, last): (usize, usize), 
     let name = |o: usize| of_operation(exercise, o, naming);
     let Some((worker, number, at_s, before)) = place(last) else { return String::new() };
     let who = &exercise.spec.workers[worker].id;
-    let after = before.filter(|&o| exercise.panel_of(o).is_some());
-    let after = after.map_or_else(|| "to begin with".to_owned(), |o| format!("right after {}", name(o)));
-    let comes = format!("{who} {} as number {number}, {after}, at {}", does(exercise, last, naming), clock(at_s));
+    let (does_this, at) = (does(exercise, last, naming), clock(at_s));
+    let comes = if let Some(before) = before.filter(|&o| exercise.panel_of(o).is_some()).map(name) {
+        say!("practice-comes-after", person = who, does = does_this, number = number, before = before, at = at)
+    } else {
+        say!("practice-comes-first", person = who, does = does_this, number = number, at = at)
+    };
     match trouble {
         Trouble::Window => {
             let waits = best.rows().iter().find(|r| r.operation == first).map(|r| at_s - r.interval.end);
-            let wait = waits.map_or_else(String::new, |s| format!(", {s}\u{202f}s after it was applied"));
-            format!("A good order: {comes}{wait}.")
+            if let Some(seconds) = waits {
+                return say!("practice-better-window", comes = comes, seconds = seconds);
+            }
         }
         Trouble::Place => {
-            let other = place(first).map(|(w, _, start, _)| (w, start));
-            let meanwhile = other.map_or_else(String::new, |(w, start)| {
-                format!("; {} {} at {}", exercise.spec.workers[w].id, does(exercise, first, naming), clock(start))
-            });
-            format!("A good order: {comes}{meanwhile}.")
+            if let Some((other, _, start, _)) = place(first) {
+                let (person, does) = (&exercise.spec.workers[other].id, does(exercise, first, naming));
+                let time = clock(start);
+                return say!("practice-better-meanwhile", comes = comes, person = person, does = does, time = time);
+            }
         }
         Trouble::Lean | Trouble::TopLast => {
             let wet = wet_one(exercise, first, last);
             let level = exercise.panel_of(wet).and_then(|p| exercise.operation(p, Role::Apply)).and_then(place);
-            let then = level
-                .map_or_else(String::new, |(_, _, start, _)| format!("; {} is applied at {}", name(wet), clock(start)));
-            format!("A good order: {comes}{then}.")
+            if let Some((_, _, start, _)) = level {
+                return say!("practice-better-then", comes = comes, panel = name(wet), time = clock(start));
+            }
         }
-        Trouble::Other => format!("A good order: {comes}."),
+        Trouble::Other => {}
     }
+    say!("practice-better", comes = comes)
 }
 
 /// Worker, number in their lane, start, and what they do before.
@@ -216,8 +212,7 @@ pub struct LongWay {
 
 impl LongWay {
     /// Why it matters. Common practice, no source.
-    pub const RULE: &'static str =
-        "Every walk across the bay is time in which windows run: finish what is in reach before changing the side.";
+    pub const RULE: Message = message!("practice-long-walks-rule");
 }
 
 /// The long walks of what was played, by time.
@@ -232,7 +227,7 @@ pub fn long_ways(exercise: &Exercise, played: &Played, naming: Naming) -> Vec<Lo
         let at_s = played.row(from)?.interval.end;
         let who = &exercise.spec.workers[walk.worker].id;
         let name = |o| of_operation(exercise, o, naming);
-        let happens = format!("{who} walks for {}\u{202f}s from {} to {}.", walk.walk_s, name(from), name(to));
+        let happens = say!("practice-walks", person = who, seconds = walk.walk_s, from = name(from), to = name(to));
         exercise.panel_of(from)?; // coming back from a break is no choice
         Some(LongWay { worker: walk.worker, operation: to, at_s, walk_s: walk.walk_s, happens })
     };

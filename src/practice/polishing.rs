@@ -4,8 +4,10 @@ use crate::crew::Random;
 use crate::insight::{Insight, PanelInsight, recommended_spots};
 use crate::job::{Defect, Job, PanelRecord, Reading, Spot, cant_read};
 use crate::polish::{DefectKind, Level};
+use crate::say;
 use crate::units::{Micrometres, Millimetres};
 use crate::vehicle::{Naming, Surface, Template};
+use crate::words::decimal;
 use std::collections::BTreeMap;
 use std::sync::Arc;
 
@@ -72,27 +74,26 @@ impl PolishRound {
         }
     }
 
-    /// The shop's goal in words.
+    /// The shop's goal in a sentence.
     pub fn wanted(&self) -> String {
-        format!("{:.0}\u{202f}% of the defects shall go", self.job.goal.share() * 100.0)
+        say!("practice-wanted", share = decimal(self.job.goal.share() * 100.0, 0))
     }
 
     /// A hint: where to look, without the answer.
     pub fn hint(&self) -> String {
-        match &self.insight().budget.refused {
-            Some(_) => "Look at the thinnest readings first: is there anything to give at all?".to_owned(),
-            None => format!(
-                "At most {:.1} may go here. Compare that with the depth of the deepest defect, {:.1}.",
-                self.insight().budget.allowed,
-                self.insight().needed()
-            ),
+        let (budget, needed) = (&self.insight().budget, self.insight().needed());
+        if budget.refused.is_some() {
+            return say!("practice-look-thinnest").to_owned();
         }
+        let (allowed, needed) = (format!("{:.1}", budget.allowed), format!("{needed:.1}"));
+        say!("practice-compare-deepest", allowed = allowed, needed = needed)
     }
 
     /// What is wrong with the panel, a line for each defect.
     pub fn defects(&self) -> Vec<String> {
         let line = |d: &crate::polish::DefectFacts| {
-            format!("{}, {:.1} to {:.1} deep", crate::units::capital(d.kind.name()), d.depth_um.0, d.depth_um.1)
+            let (from, to) = (format!("{:.1}", d.depth_um.0), format!("{:.1}", d.depth_um.1));
+            say!("practice-depth", defect = crate::units::capital(d.kind.name()), from = from, to = to)
         };
         self.insight().defects.iter().map(line).collect()
     }

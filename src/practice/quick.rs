@@ -10,8 +10,10 @@ use super::surprise::so_far;
 use super::words::panel_words;
 use crate::crew::{Control, LagSpec, Limits, ProblemSpec, Random, SoFar, State, rest_of};
 use crate::job::{Job, Role};
+use crate::say;
 use crate::units::Seconds;
 use crate::vehicle::{Naming, Template};
+use crate::words::decimal;
 use std::sync::Arc;
 
 /// How much dearer than the best the rest of the day may become with a right answer, as a share.
@@ -190,8 +192,8 @@ impl Asked<'_> {
 
     fn praise(extra_s: Option<f64>) -> String {
         match extra_s {
-            Some(s) if s >= 1.0 => format!("Good: the day takes only about {s:.0}\u{202f}s longer than with the best."),
-            _ => "The best: nothing found brings both of you to the end sooner.".to_owned(),
+            Some(s) if s >= 1.0 => say!("practice-good", seconds = decimal(s, 0)),
+            _ => say!("practice-the-best").to_owned(),
         }
     }
 
@@ -207,14 +209,14 @@ impl Asked<'_> {
                 && past.operations[from] != State::ToDo
                 && !is_over(to)
             {
-                return format!("You would lean over {}, which is wet.", name(to));
+                return say!("practice-would-lean", panel = name(to));
             }
         }
         for lag in spec.lags.iter().filter(|l| l.to == *id) {
             if let Some(above) = index(&lag.from).filter(|&o| !is_over(o))
                 && spec.operations[above].panel != spec.operations[operation].panel
             {
-                return format!("From the top down: {} above it is not level yet.", name(above));
+                return say!("practice-above-first", panel = name(above));
             }
         }
         let stance = &spec.operations[operation].stance;
@@ -223,20 +225,14 @@ impl Asked<'_> {
                 && *worker != self.worker
                 && spec.is_close(stance, &spec.operations[o].stance)
             {
-                return format!("{} is still at work in that place.", spec.workers[*worker].id);
+                return say!("practice-still-at-work", person = &spec.workers[*worker].id);
             }
         }
         let walk = walk_s(exercise, from, operation);
         match extra_s {
-            None => "Somewhere else a window would pass meanwhile.".to_owned(),
-            Some(s) => format!(
-                "It breaks no rule, but the day takes about {s:.0}\u{202f}s longer: {}.",
-                if walk > 5 {
-                    "the way is long, and somebody has to come back"
-                } else {
-                    "somebody has to wait or to come back later"
-                }
-            ),
+            None => say!("practice-window-elsewhere").to_owned(),
+            Some(s) if walk > 5 => say!("practice-long-way", seconds = decimal(s, 0)),
+            Some(s) => say!("practice-long-wait", seconds = decimal(s, 0)),
         }
     }
 }

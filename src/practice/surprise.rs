@@ -5,6 +5,7 @@ use super::laid::{Laid, Step};
 use super::words::panel_words;
 use crate::crew::{Control, Limits, Random, Schedule, SoFar, State, Whereabouts, is_of_the_present, replan, rest_of};
 use crate::job::Role;
+use crate::say;
 use crate::units::{Seconds, clock};
 use crate::vehicle::Naming;
 use std::sync::Arc;
@@ -50,13 +51,12 @@ pub(super) fn happens(plain: Exercise, limits: &Limits, control: &dyn Control) -
     let best = if kept.cost() < found.cost() { kept } else { found };
 
     let name = &plain.job.crew[leaves].name;
-    let mut news =
-        vec![format!("{name} has just left and is back at {}. The clock begins at that moment.", clock(AWAY_S + 1))];
+    let mut news = vec![say!("practice-has-left", person = name, time = clock(AWAY_S + 1))];
     news.extend(planned.late.iter().map(|late| {
         let operation = plain.spec.operations.iter().position(|o| o.id == late.operation);
         let panel = operation.and_then(|o| plain.panel_of(o));
         let panel = panel.map_or_else(String::new, |p| panel_words(&plain, p, Naming::Uk));
-        format!("The window of {panel} can't be met any more; here it is taken as long enough.")
+        say!("practice-window-lost", panel = panel)
     }));
     let state = |panel: usize, role: Role| plain.operation(panel, role).map(|o| past.operations[o]);
     let is_done = |s: Option<State>| matches!(s, Some(State::Done { .. }));

@@ -3,6 +3,7 @@
 use super::exercise::Exercise;
 use crate::insight::spoken;
 use crate::job::Role;
+use crate::say;
 use crate::vehicle::Naming;
 
 /// A panel as it is said aloud: "roof left".
@@ -12,23 +13,27 @@ pub(super) fn panel_words(exercise: &Exercise, panel: usize, naming: Naming) -> 
 
 /// The panel of an operation as it is said aloud.
 pub(super) fn of_operation(exercise: &Exercise, operation: usize, naming: Naming) -> String {
-    exercise.panel_of(operation).map_or_else(|| "the break".to_owned(), |p| panel_words(exercise, p, naming))
+    exercise
+        .panel_of(operation)
+        .map_or_else(|| say!("practice-the-break").to_owned(), |p| panel_words(exercise, p, naming))
 }
 
 /// "applying roof left".
 pub(super) fn doing(exercise: &Exercise, operation: usize, naming: Naming) -> String {
-    let what = match exercise.role_of(operation) {
-        Some(Role::Apply) => "applying",
-        Some(Role::Level) => "levelling",
-        None => return "away".to_owned(),
-    };
-    format!("{what} {}", of_operation(exercise, operation, naming))
+    let panel = of_operation(exercise, operation, naming);
+    match exercise.role_of(operation) {
+        Some(Role::Apply) => say!("practice-doing-apply", panel = panel),
+        Some(Role::Level) => say!("practice-doing-level", panel = panel),
+        None => say!("practice-being-away").to_owned(),
+    }
 }
 
 /// "applies roof left".
 pub(super) fn does(exercise: &Exercise, operation: usize, naming: Naming) -> String {
+    let panel = of_operation(exercise, operation, naming);
     match exercise.role_of(operation) {
-        Some(role) => format!("{} {}", role.verb(), of_operation(exercise, operation, naming)),
-        None => "is away".to_owned(),
+        Some(Role::Apply) => say!("practice-does-apply", panel = panel),
+        Some(Role::Level) => say!("practice-does-level", panel = panel),
+        None => say!("practice-is-away").to_owned(),
     }
 }

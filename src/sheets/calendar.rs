@@ -47,7 +47,7 @@ pub fn calendar(input: &SheetInput<'_>, code: &str, stamp: &str) -> Option<Strin
         line(&format!("DTSTART:{from}"));
         line(&format!("DTEND:{}", from.later(15 * 60)));
         line(&format!("SUMMARY:{}", escaped(&milestone.what)));
-        let about = format!("{}. {DROPPINGS_ADVICE}", input.job.vehicle.description);
+        let about = format!("{}. {}", input.job.vehicle.description, DROPPINGS_ADVICE.text());
         line(&format!("DESCRIPTION:{}", escaped(&about)));
         line("TRANSP:TRANSPARENT");
         line("END:VEVENT");

@@ -169,7 +169,7 @@ fn a_learners_first_five_minutes() {
     assert!(room.has("What went wrong"), "panels in the order of a list break rules");
     let kept = room.results("Ada");
     assert_eq!(kept.len(), 1);
-    assert_eq!(kept[0].exercise, Lesson::OneSide.name());
+    assert_eq!(kept[0].exercise, Lesson::OneSide.written());
     assert!(kept[0].score_pct < 100 && kept[0].broken > 0);
     assert_eq!(kept[0].date.to_string()[..8], *"2025-11-");
     for _ in 0..400 {
@@ -282,7 +282,7 @@ fn practice_has_its_pictures() {
             let date = lapwright::units::Date::of(2025, 11, 17 + k as i8).unwrap();
             let attempt = Attempt {
                 date,
-                exercise: done.name().to_owned(),
+                exercise: done.written().to_owned(),
                 vehicle: "Four-door saloon".to_owned(),
                 score_pct,
                 broken: 3,

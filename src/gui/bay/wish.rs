@@ -2,6 +2,7 @@
 
 use crate::bay::Event;
 use crate::coat::Air;
+use crate::say;
 
 /// Which work is done.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -17,8 +18,16 @@ impl Trade {
     /// As it stands on a button.
     pub(in crate::gui) fn name(self) -> &'static str {
         match self {
-            Self::Coating => "Coating",
-            Self::Polishing => "Polishing",
+            Self::Coating => say!("bay-coating"),
+            Self::Polishing => say!("bay-polishing"),
+        }
+    }
+
+    /// The day of that work.
+    pub(in crate::gui) fn day(self) -> &'static str {
+        match self {
+            Self::Coating => say!("bay-coating-day"),
+            Self::Polishing => say!("bay-polishing-day"),
         }
     }
 }

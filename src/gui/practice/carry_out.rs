@@ -7,6 +7,7 @@ use crate::gui::order::waker;
 use crate::gui::view_state::Workspace;
 use crate::insight::Insight;
 use crate::practice::{Done, NextRound, Setup};
+use crate::say;
 use crate::scene::{MapScene, Overlay, PanelState, PracticeFacts, map_scene, practice_map};
 use crate::units::clock;
 use crate::vehicle::Template;
@@ -110,7 +111,7 @@ impl App {
         state.trouble = None;
         match PracticeRun::start(base, template, ask, self.effort, waker(ctx)) {
             Ok(run) => state.stage = Stage::Making(done, run),
-            Err(error) => state.trouble = Some(format!("The planner could not be started: {error}.")),
+            Err(error) => state.trouble = Some(say!("practice-planner-failed", why = error.to_string())),
         }
     }
 
@@ -120,14 +121,17 @@ impl App {
         let state = &mut self.practice;
         let date = day_of(self.bay.clock.now_s());
         let (Some(done), Some(date)) = (state.doing(), date) else { return };
-        let attempt = Attempt { date, exercise: done.name().to_owned(), vehicle, score_pct, broken };
+        let attempt = Attempt { date, exercise: done.written().to_owned(), vehicle, score_pct, broken };
         if let Some(learner) = &state.learner {
             match state.learners.add(&RealDisk, learner, &attempt) {
                 Ok(_) => {}
                 Err(ProgressError::NoFolder) => {
-                    state.trouble = Some("Results last only as long as this window is open.".to_owned());
+                    state.trouble = Some(say!("practice-not-kept-longer").to_owned());
                 }
-                Err(error) => state.trouble = Some(format!("The result was not kept: {error}; {}", error.hint())),
+                Err(error) => {
+                    let why = format!("{error}; {}", error.hint());
+                    state.trouble = Some(say!("practice-not-kept", why = why));
+                }
             }
         }
         state.attempts.push(attempt);
@@ -271,7 +275,7 @@ fn next_map(round: &NextRound) -> MapScene {
     let wet = |p: usize| round.wet.iter().find(|(w, _)| *w == p).map(|(_, left)| *left);
     let state = |p: usize| match wet(p) {
         _ if round.done.contains(&p) => PanelState::Done,
-        Some(left) => PanelState::Wet(format!("{} left", clock(left))),
+        Some(left) => PanelState::Wet(say!("practice-time-left", time = clock(left))),
         None if exercise.is_coated(p) => PanelState::ToDo,
         None => PanelState::Out,
     };

@@ -4,6 +4,7 @@ use crate::insight::OrderRow;
 use crate::practice::{
     CantLay, Exercise, Laid, LongWay, Mark, Played, Score, Wanted, hint, long_ways, marks, play, score, wanted,
 };
+use crate::say;
 use crate::scene::{MapScene, PanelState, PracticeFacts, practice_map};
 use crate::units::{Seconds, clock};
 use crate::vehicle::{Naming, PanelId};
@@ -184,7 +185,8 @@ impl Laying {
             Wanted::Nothing => PanelState::Out,
             Wanted::Apply => PanelState::ToDo,
             Wanted::Level(closes) => {
-                PanelState::Wet(closes.map_or_else(String::new, |at| format!("window closes at {}", clock(at))))
+                let closes = closes.map(|at| say!("practice-window-closes", time = clock(at)));
+                PanelState::Wet(closes.unwrap_or_default())
             }
             Wanted::Done => PanelState::Done,
         };

@@ -180,7 +180,7 @@ fn look_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
     }
     sheet.table(table);
     sheet.list(vec![
-        DROPPINGS_ADVICE.to_owned(),
+        DROPPINGS_ADVICE.text().to_owned(),
         "Until it is fully hard: no strong cleaners, no washing brushes, and dry water off before it dries by itself."
             .to_owned(),
     ]);

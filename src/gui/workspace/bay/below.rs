@@ -7,6 +7,7 @@ use crate::gui::action::{Action, Model};
 use crate::gui::bay::Trade;
 use crate::gui::theme;
 use crate::gui::widgets::hatched;
+use crate::say;
 use crate::scene::{BayScene, LapScene, WindowPhase, WindowRow};
 use crate::units::{clock, minutes};
 use eframe::egui::{Align2, Color32, FontId, Painter, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
@@ -24,7 +25,7 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
     let inner = area.shrink2(vec2(16.0, 4.0));
     let soft = FontId::proportional(14.0);
     let Some(scene) = &m.bay.scene else {
-        let text = "The windows of wet panels run here once the day has begun.";
+        let text = say!("bay-nothing-runs");
         paint.text(area.center(), Align2::CENTER_CENTER, text, soft, p.ink_soft);
         return;
     };
@@ -54,7 +55,7 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
         scene.windows.len()
     };
     if count > room {
-        let text = format!("and {} more", count - room);
+        let text = say!("bay-more-rows", count = count - room);
         paint.text(inner.right_top() + vec2(0.0, 2.0), Align2::RIGHT_TOP, text, soft, p.ink_soft);
     }
 }
@@ -62,14 +63,17 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
 fn head(m: &Model<'_>, scene: &BayScene) -> String {
     let (done, all) = scene.done;
     if let Some(LapScene { saved_for_s, .. }) = &m.bay.lap {
-        return format!("A high spot can be saved for {} after applying; later it is polished", minutes(*saved_for_s));
+        return say!("bay-saved-for", time = minutes(*saved_for_s));
     }
-    let left = minutes(scene.left_s);
-    let window = m.day_run().window();
-    let window = window.map(|w| format!(", level after {} to {}", clock(w.min_s), clock(w.max_s))).unwrap_or_default();
+    let mut parts = vec![say!("bay-so-far", done = done, all = all, left = minutes(scene.left_s))];
+    if let Some(window) = m.day_run().window() {
+        parts.push(say!("bay-level-between", from = clock(window.min_s), to = clock(window.max_s)));
+    }
     // What people had in their heads does not hold any more.
-    let new = if m.day_run().plan().is_some_and(|p| !p.same_order) { ", the order has changed" } else { "" };
-    format!("{done} of {all} done, about {left} left{window}{new}")
+    if m.day_run().plan().is_some_and(|p| !p.same_order) {
+        parts.push(say!("bay-order-changed").to_owned());
+    }
+    parts.join(", ")
 }
 
 fn bold(size: f32) -> FontId {
@@ -116,10 +120,10 @@ fn window_row(ui: &Ui, paint: &Painter, place: Rect, row: &WindowRow) {
         paint.add(eframe::egui::Shape::convex_polygon(corners, p.accent, Stroke::new(1.0, p.sheet)));
     }
     let text = match row.phase {
-        WindowPhase::Early => format!("try in {}", clock(row.try_s)),
-        WindowPhase::Open | WindowPhase::Closing => format!("{} left", clock(row.left_s)),
-        WindowPhase::Missed => format!("{} late", clock(-row.left_s)),
-        WindowPhase::Levelling => "being levelled".to_owned(),
+        WindowPhase::Early => say!("bay-try-in", time = clock(row.try_s)),
+        WindowPhase::Open | WindowPhase::Closing => say!("bay-left", time = clock(row.left_s)),
+        WindowPhase::Missed => say!("bay-late", time = clock(-row.left_s)),
+        WindowPhase::Levelling => say!("bay-being-levelled").to_owned(),
     };
     let size = if row.phase == WindowPhase::Levelling { 20.0 } else { 26.0 };
     let at = pos2(place.right(), place.center().y);
@@ -139,6 +143,6 @@ fn lap_row(paint: &Painter, place: Rect, name: &str, passed: f32, left_s: i64) {
     let (fill, ink) = if left_s < SOON_S { (p.note, p.note) } else { (p.quiet, p.ink) };
     paint.rect_filled(filled, 3.0, fill);
     paint.rect_stroke(bar, 3.0, Stroke::new(1.5, p.contour), StrokeKind::Inside);
-    let text = if left_s >= 0 { format!("{} left", clock(left_s)) } else { "polish it".to_owned() };
+    let text = if left_s >= 0 { say!("bay-left", time = clock(left_s)) } else { say!("bay-polish-it").to_owned() };
     paint.text(pos2(place.right(), place.center().y), Align2::RIGHT_CENTER, text, bold(22.0), ink);
 }

@@ -4,6 +4,7 @@ use super::parts::fitting;
 use crate::coat::assess;
 use crate::gui::action::Model;
 use crate::gui::theme;
+use crate::say;
 use eframe::egui::{Align, FontId, Rect, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2};
 
 /// Room for the buttons at the top right of the map.
@@ -20,7 +21,7 @@ pub(in crate::gui) fn bay_call_ui(ui: &mut Ui, m: &Model<'_>, area: Rect) {
     let mut at = area.min + vec2(12.0, 4.0);
     let width = area.width() - 12.0 - BUTTONS;
     let call = scene.call.as_ref().map(|call| {
-        let call = format!("“{call}”");
+        let call = say!("bay-said-aloud", call = call);
         // On one line, so that it does not reach down to the vehicle.
         let size = fitting(ui.painter(), &call, width - 24.0, &[28.0, 25.0, 22.0, 20.0, 18.0]);
         (call, size)

@@ -9,6 +9,7 @@ use crate::gui::bay::{Asking, BayWish, Trade};
 use crate::gui::theme;
 use crate::gui::widgets::worker_badge;
 use crate::insight::spoken;
+use crate::say;
 use crate::scene::{Card, CardState, Doing};
 use crate::units::clock;
 use eframe::egui::{Align2, Color32, FontId, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
@@ -82,8 +83,8 @@ fn time_of(card: &Card, ink: Color32, note: Color32) -> (String, Color32) {
             (format!("+{}", clock(since_s - takes_s)), note)
         }
         CardState::Working { since_s, takes_s, .. } => (clock(takes_s - since_s), ink),
-        CardState::Waiting { in_s: 0, .. } => ("now".to_owned(), ink),
-        CardState::Waiting { in_s, .. } => (format!("in {}", clock(*in_s)), ink),
+        CardState::Waiting { in_s: 0, .. } => (say!("bay-now").to_owned(), ink),
+        CardState::Waiting { in_s, .. } => (say!("bay-in", time = clock(*in_s)), ink),
         CardState::Away { back_s, .. } => (clock(*back_s), ink),
         CardState::Free => (String::new(), ink),
     }
@@ -93,13 +94,15 @@ fn words(card: &Card) -> (String, String) {
     match &card.state {
         CardState::Working { doing, .. } => (doing.verb.clone(), doing.name.clone()),
         CardState::Waiting { doing, in_s, .. } => {
-            let what =
-                if *in_s == 0 { doing.verb.clone() } else { format!("Wait, then {}", doing.verb.to_lowercase()) };
+            let verb = doing.verb.to_lowercase();
+            let what = if *in_s == 0 { doing.verb.clone() } else { say!("bay-wait-then", verb = verb) };
             (what, doing.name.clone())
         }
-        CardState::Away { doing: Some(doing), .. } => (format!("Away, {} waits", doing.name), "Back soon".to_owned()),
-        CardState::Away { doing: None, .. } => ("Away".to_owned(), "Back soon".to_owned()),
-        CardState::Free => ("Nothing left".to_owned(), "Free".to_owned()),
+        CardState::Away { doing, .. } => {
+            let waits = doing.as_ref().map(|d| say!("bay-panel-waits", panel = &d.name));
+            (waits.unwrap_or_else(|| say!("bay-away").to_owned()), say!("bay-back-soon").to_owned())
+        }
+        CardState::Free => (say!("bay-nothing-left").to_owned(), say!("bay-free").to_owned()),
     }
 }
 
@@ -107,7 +110,7 @@ fn words(card: &Card) -> (String, String) {
 fn asked_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let p = theme::of(ui.ctx());
     let Some(doing) = &card.feel else { return bottom };
-    let text = format!("How did {} feel?", spoken(&doing.name));
+    let text = say!("bay-how-felt", panel = spoken(&doing.name));
     let size = fitting(ui.painter(), &text, inner.width(), &[16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
     ui.painter().text(pos2(inner.left(), bottom), Align2::LEFT_BOTTOM, text, font, p.ink).top()
@@ -119,17 +122,23 @@ fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let Some((doing, in_s)) = &card.next else { return bottom };
     let paint = ui.painter();
     let soft = FontId::proportional(14.0);
-    let label = paint.text(pos2(inner.left(), bottom - 4.0), Align2::LEFT_BOTTOM, "Next", soft.clone(), p.ink_soft);
+    let at = pos2(inner.left(), bottom - 4.0);
+    let label = paint.text(at, Align2::LEFT_BOTTOM, say!("bay-next"), soft.clone(), p.ink_soft);
     let at = pos2(inner.right(), bottom - 4.0);
-    let time = paint.text(at, Align2::RIGHT_BOTTOM, format!("in {}", clock(*in_s)), soft, p.ink_soft);
+    let time = paint.text(at, Align2::RIGHT_BOTTOM, say!("bay-in", time = clock(*in_s)), soft, p.ink_soft);
     let width = time.left() - label.right() - 16.0;
-    let name = if doing.coats { doing.name.clone() } else { format!("{} {}", doing.verb, spoken(&doing.name)) };
+    let name = if doing.coats { doing.name.clone() } else { verb_panel(doing) };
     let size = fitting(ui.painter(), &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
     paint
         .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &name, font, p.ink)
         .top()
         .min(bottom - 26.0)
+}
+
+/// What is done and where, as in "Polish roof left".
+pub(super) fn verb_panel(doing: &Doing) -> String {
+    say!("bay-verb-panel", verb = &doing.verb, panel = spoken(&doing.name))
 }
 
 /// Sizes of the word on the button that is pressed most.
@@ -145,21 +154,21 @@ fn main_button(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut V
     let id = |operation: usize| m.day_run().problem().operations[operation].id.clone();
     match &card.state {
         CardState::Working { doing, .. } => {
-            let name = format!("{}, done with {}", card.name, doing.name);
-            if press(ui, place, "Done", &sizes, Look::Filled(color), &name) {
+            let name = say!("bay-person-done", person = &card.name, panel = &doing.name);
+            if press(ui, place, say!("bay-done"), &sizes, Look::Filled(color), &name) {
                 out.push(Action::Bay(BayWish::Finish { worker, operation: doing.operation }));
             }
         }
         CardState::Waiting { doing, .. } => {
-            let name = format!("{}, start {}", card.name, doing.name);
-            if press(ui, place, "Start now", &sizes, Look::Plain, &name) {
+            let name = say!("bay-person-start", person = &card.name, panel = &doing.name);
+            if press(ui, place, say!("bay-start-now"), &sizes, Look::Plain, &name) {
                 let event = Event::Began { worker: card.name.clone(), operation: id(doing.operation) };
                 out.push(Action::Bay(BayWish::Note(event)));
             }
         }
         CardState::Away { .. } => {
-            let name = format!("{}, back", card.name);
-            if press(ui, place, "Back", &sizes, Look::Filled(color), &name) {
+            let name = say!("bay-person-back", person = &card.name);
+            if press(ui, place, say!("bay-back"), &sizes, Look::Filled(color), &name) {
                 out.push(Action::Bay(BayWish::Note(Event::Returned { worker: card.name.clone() })));
             }
         }
@@ -172,16 +181,18 @@ fn foot_row(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<
     if let Some(doing) = &card.feel {
         return feel_row(ui, place, m, doing, out);
     }
+    let name = &card.name;
     let mut buttons = Vec::new();
     if !matches!(card.state, CardState::Away { .. }) {
-        buttons.push(("Away…", Look::Plain, format!("{}, away", card.name), Asking::Away(card.worker)));
-        buttons.push(("Other panel…", Look::Plain, format!("{}, other panel", card.name), Asking::Other(card.worker)));
+        let (away, other) = (say!("bay-person-away", person = name), say!("bay-person-other-panel", person = name));
+        buttons.push((say!("bay-away-ask"), Look::Plain, away, Asking::Away(card.worker)));
+        buttons.push((say!("bay-other-panel-ask"), Look::Plain, other, Asking::Other(card.worker)));
     }
     let asks: Vec<Asking> = buttons.iter().map(|b| b.3).collect();
     let mut shown: Vec<(&str, Look, String)> = buttons.into_iter().map(|b| (b.0, b.1, b.2)).collect();
-    let pads = format!("Fresh pad, {}", card.pads);
+    let pads = say!("bay-fresh-pad", count = card.pads);
     if m.view.bay.trade == Trade::Polishing {
-        shown.push((&pads, Look::Plain, format!("{}, fresh pad", card.name)));
+        shown.push((&pads, Look::Plain, say!("bay-person-fresh-pad", person = name)));
     }
     match side_by_side(ui, place, &shown, &[16.0, 14.0, 12.0]) {
         Some(index) if index < asks.len() => out.push(Action::Bay(BayWish::Ask(Some(asks[index])))),
@@ -191,11 +202,16 @@ fn foot_row(ui: &mut Ui, place: Rect, m: &Model<'_>, card: &Card, out: &mut Vec<
 }
 
 fn feel_row(ui: &mut Ui, place: Rect, m: &Model<'_>, doing: &Doing, out: &mut Vec<Action>) {
-    let answers = [("Still wet", Feel::StillWet), ("Right", Feel::Right), ("Dragging", Feel::Dragging)];
-    let buttons = answers.map(|(text, _)| (text, Look::Plain, format!("{} felt {}", doing.name, text.to_lowercase())));
+    let panel = &doing.name;
+    let answers = [Feel::StillWet, Feel::Right, Feel::Dragging];
+    let buttons = [
+        (say!("bay-feel-wet"), Look::Plain, say!("bay-felt-wet", panel = panel)),
+        (say!("bay-feel-right"), Look::Plain, say!("bay-felt-right", panel = panel)),
+        (say!("bay-feel-dragging"), Look::Plain, say!("bay-felt-dragging", panel = panel)),
+    ];
     if let Some(index) = side_by_side(ui, place, &buttons, &[16.0, 14.0, 12.0]) {
         let operation = m.day_run().problem().operations[doing.operation].id.clone();
-        out.push(Action::Bay(BayWish::Note(Event::Felt { operation, feel: answers[index].1 })));
+        out.push(Action::Bay(BayWish::Note(Event::Felt { operation, feel: answers[index] })));
     }
 }
 
@@ -203,20 +219,21 @@ fn feel_row(ui: &mut Ui, place: Rect, m: &Model<'_>, doing: &Doing, out: &mut Ve
 fn away_ui(ui: &mut Ui, inner: Rect, card: &Card, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let font = FontId::new(20.0, theme::bold_family());
-    ui.painter().text(inner.min, Align2::LEFT_TOP, format!("{} leaves for", card.name), font, p.ink);
+    ui.painter().text(inner.min, Align2::LEFT_TOP, say!("bay-leaves-for", person = &card.name), font, p.ink);
     let height = ((inner.height() - 36.0 - 2.0 * GAP) / 3.0).max(TARGET);
     let row = |k: f32| {
         Rect::from_min_size(pos2(inner.left(), inner.top() + 36.0 + (height + GAP) * k), vec2(inner.width(), height))
     };
     let minutes = [(1, "1\u{202f}min"), (2, "2\u{202f}min"), (5, "5\u{202f}min"), (15, "15\u{202f}min")];
     for (k, pair) in minutes.chunks(2).enumerate() {
-        let buttons: Vec<_> = pair.iter().map(|(_, text)| (*text, Look::Plain, format!("away for {text}"))).collect();
+        let buttons: Vec<_> =
+            pair.iter().map(|(_, text)| (*text, Look::Plain, say!("bay-away-for", time = *text))).collect();
         if let Some(index) = side_by_side(ui, row(k as f32), &buttons, &[28.0, 20.0]) {
             let event = Event::Left { worker: card.name.clone(), for_s: pair[index].0 * 60 };
             out.push(Action::Bay(BayWish::Note(event)));
         }
     }
-    if press(ui, row(2.0), "Stays", &[20.0], Look::Plain, "stays") {
+    if press(ui, row(2.0), say!("bay-stays"), &[20.0], Look::Plain, say!("bay-stays-aloud")) {
         out.push(Action::Bay(BayWish::Ask(None)));
     }
 }

@@ -5,6 +5,7 @@ use crate::bay::{Event, LapMark};
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::BayWish;
 use crate::gui::theme;
+use crate::say;
 use crate::scene::{LapPlaceRow, LapScene};
 use crate::units::{clock, minutes};
 use eframe::egui::{Align2, FontId, Rect, RichText, ScrollArea, Sense, Ui, pos2, vec2};
@@ -16,13 +17,13 @@ pub(super) const SOON_S: i64 = 600;
 pub(super) fn lap_ui(ui: &mut Ui, m: &Model<'_>, lap: &LapScene, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let (done, all) = lap.done;
-    ui.label(theme::bold(format!("Last lap, {done} of {all}"), 20.0));
+    ui.label(theme::bold(say!("bay-lap", done = done, all = all), 20.0));
     let Some(stand) = lap.stands.first() else { return finished(ui, m, lap) };
     ui.label(theme::bold(&stand.name, 28.0));
     let left = if stand.left_s >= 0 {
-        format!("{} to save a high spot", clock(stand.left_s))
+        say!("bay-time-to-save", time = clock(stand.left_s))
     } else {
-        "Too late to save, look all the same".to_owned()
+        say!("bay-too-late").to_owned()
     };
     ui.label(RichText::new(left).size(18.0).color(if stand.left_s < SOON_S { p.note } else { p.ink }));
     let area = ui.available_rect_before_wrap();
@@ -38,7 +39,7 @@ pub(super) fn lap_ui(ui: &mut Ui, m: &Model<'_>, lap: &LapScene, out: &mut Vec<A
     });
     let open: Vec<Event> =
         stand.spots.iter().filter(|s| s.mark.is_none()).map(|s| Event::Looked { place: s.id.clone() }).collect();
-    let text = if open.len() == stand.spots.len() { "All fine, on" } else { "The rest is fine" };
+    let text = if open.len() == stand.spots.len() { say!("bay-all-fine") } else { say!("bay-rest-fine") };
     if !open.is_empty() && press(ui, button, text, &[32.0, 28.0, 24.0], Look::Filled(p.go), text) {
         out.push(Action::Bay(BayWish::NoteAll(open)));
     }
@@ -60,19 +61,20 @@ fn spot_row(ui: &mut Ui, spot: &LapPlaceRow, out: &mut Vec<Action>) {
     match spot.mark {
         None => {
             let button = Rect::from_min_max(pos2(place.right() - 100.0, place.top()), place.max);
-            if press(ui, button, "High spot", &[16.0, 14.0], Look::Plain, &format!("High spot, {}", spot.name)) {
+            let aloud = say!("bay-high-spot-at", place = &spot.name);
+            if press(ui, button, say!("bay-high-spot"), &[16.0, 14.0], Look::Plain, &aloud) {
                 out.push(Action::Bay(BayWish::Note(Event::FoundHighSpot { place: place_id })));
             }
         }
         Some(LapMark::HighSpot) => {
-            let text = format!("Wet it again, level, check. {} left", clock(spot.left_s.max(0)));
+            let text = say!("bay-wet-again", time = clock(spot.left_s.max(0)));
             let font = FontId::new(15.0, theme::bold_family());
             let galley = paint.layout(text, font, p.note, width);
             paint.galley(place.min + vec2(0.0, 40.0), galley, p.note);
             let row = Rect::from_min_max(pos2(place.left(), place.bottom() - TARGET), place.max);
             let buttons = [
-                ("It is gone", Look::Filled(p.go), format!("It is gone, {}", spot.name)),
-                ("To polish", Look::Plain, format!("To polish, {}", spot.name)),
+                (say!("bay-gone"), Look::Filled(p.go), say!("bay-gone-at", place = &spot.name)),
+                (say!("bay-to-polish"), Look::Plain, say!("bay-to-polish-at", place = &spot.name)),
             ];
             match side_by_side(ui, row, &buttons, &[18.0, 16.0, 14.0]) {
                 Some(0) => out.push(Action::Bay(BayWish::Note(Event::SavedHighSpot { place: place_id }))),
@@ -82,9 +84,9 @@ fn spot_row(ui: &mut Ui, spot: &LapPlaceRow, out: &mut Vec<Action>) {
         }
         Some(mark) => {
             let text = match mark {
-                LapMark::Fine => "fine",
-                LapMark::Saved => "saved",
-                _ => "to polish",
+                LapMark::Fine => say!("bay-mark-fine"),
+                LapMark::Saved => say!("bay-mark-saved"),
+                _ => say!("bay-mark-to-polish"),
             };
             let font = FontId::new(15.0, theme::bold_family());
             paint.text(pos2(place.right(), place.center().y), Align2::RIGHT_CENTER, text, font, p.go);
@@ -94,11 +96,11 @@ fn spot_row(ui: &mut Ui, spot: &LapPlaceRow, out: &mut Vec<Action>) {
 
 fn finished(ui: &mut Ui, m: &Model<'_>, lap: &LapScene) {
     let p = theme::of(ui.ctx());
-    ui.label(theme::bold("All looked at", 28.0).color(p.go));
+    ui.label(theme::bold(say!("bay-all-looked-at"), 28.0).color(p.go));
     for name in &lap.to_polish {
-        ui.label(RichText::new(format!("To polish {name}")).size(16.0).color(p.note));
+        ui.label(RichText::new(say!("bay-left-to-polish", place = name)).size(16.0).color(p.note));
     }
     let product = &m.job.product;
-    let text = format!("Dry for {}, no driving for {}.", minutes(product.rain_s), minutes(product.drive_s));
+    let text = say!("bay-keep-dry", rain = minutes(product.rain_s), drive = minutes(product.drive_s));
     ui.label(RichText::new(text).size(16.0));
 }

@@ -1,35 +1,37 @@
 //! Somebody takes something else than the plan says: from the map, or from a list.
 
+use super::card::verb_panel;
 use super::parts::{Look, TARGET, press};
 use crate::bay::Event;
 use crate::crew::State;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::BayWish;
 use crate::gui::theme;
-use crate::insight::spoken;
+use crate::say;
 use crate::scene::{BayFacts, Card};
 use eframe::egui::{Rect, ScrollArea, Sense, Ui, pos2, vec2};
 
 /// Draws what a worker may take, the panel that is chosen on the map first.
 pub(super) fn other_ui(ui: &mut Ui, m: &Model<'_>, card: &Card, out: &mut Vec<Action>) {
     ui.horizontal(|ui| {
-        ui.label(theme::bold(format!("{} takes", card.name), 20.0));
+        ui.label(theme::bold(say!("bay-takes", person = &card.name), 20.0));
         let right = ui.max_rect().right();
         let back = Rect::from_min_size(pos2(right - 92.0, ui.min_rect().top() - 4.0), vec2(92.0, TARGET - 4.0));
-        if press(ui, back, "Back", &[16.0], Look::Plain, "back to the card") {
+        if press(ui, back, say!("bay-back-to-card"), &[16.0], Look::Plain, say!("bay-back-to-card-aloud")) {
             out.push(Action::Bay(BayWish::Ask(None)));
         }
     });
     ui.add_space(18.0);
     let rows = choices(m, card.worker);
     if rows.is_empty() {
-        ui.label("Nothing that can be begun.");
+        ui.label(say!("bay-nothing-to-begin"));
     }
     ScrollArea::vertical().id_salt("other").auto_shrink([false, false]).show(ui, |ui| {
         ui.spacing_mut().item_spacing.y = 6.0;
         for (operation, text, why) in rows {
             let (place, _) = ui.allocate_exact_size(vec2(ui.available_width() - 12.0, TARGET), Sense::hover());
-            if press(ui, place, &text, &[18.0, 16.0, 14.0, 12.0], Look::Plain, &format!("{} takes {text}", card.name)) {
+            let aloud = say!("bay-takes-what", person = &card.name, what = &text);
+            if press(ui, place, &text, &[18.0, 16.0, 14.0, 12.0], Look::Plain, &aloud) {
                 let operation = m.day_run().problem().operations[operation].id.clone();
                 out.push(Action::Bay(BayWish::Ask(None)));
                 out.push(Action::Bay(BayWish::Note(Event::Began { worker: card.name.clone(), operation })));
@@ -61,7 +63,7 @@ fn choices(m: &Model<'_>, worker: usize) -> Vec<Choice> {
         .map(|o| {
             let doing = facts.doing(o);
             let why = run.holds(worker, o).first().map(|h| facts.hold(*h));
-            let text = format!("{} {}", doing.verb, spoken(&doing.name));
+            let text = verb_panel(&doing);
             ((doing.panel != chosen || chosen.is_none(), planned(o)), (o, text, why))
         })
         .collect();

@@ -6,6 +6,8 @@ use crate::gui::bay::{BayWish, Trade};
 use crate::gui::theme;
 use crate::gui::widgets::said;
 use crate::insight::spoken;
+use crate::job::Role;
+use crate::say;
 use crate::units::minutes;
 use crate::work::Place;
 use eframe::egui::{RichText, Sense, Ui, vec2};
@@ -16,7 +18,7 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let trade = m.view.bay.trade;
     let (place, _) = ui.allocate_exact_size(vec2(ui.available_width(), TARGET), Sense::hover());
     let look = |t: Trade| if t == trade { Look::Chosen } else { Look::Plain };
-    let buttons = Trade::ALL.map(|t| (t.name(), look(t), format!("{} day", t.name())));
+    let buttons = Trade::ALL.map(|t| (t.name(), look(t), t.day().to_owned()));
     if let Some(index) = side_by_side(ui, place, &buttons, &[18.0, 16.0]) {
         out.push(Action::Bay(BayWish::Show(Trade::ALL[index])));
     }
@@ -26,11 +28,11 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         ui.label(RichText::new(failure).size(16.0).color(p.stop));
     }
     if run.problem().operations.is_empty() {
-        ui.label(RichText::new("There is nothing to polish on this vehicle.").size(16.0));
+        ui.label(RichText::new(say!("bay-nothing-to-polish")).size(16.0));
         return;
     }
     if trade == Trade::Coating && !m.insight.air.go {
-        ui.label(theme::bold("Stop", 20.0).color(p.stop));
+        ui.label(theme::bold(say!("bay-stop"), 20.0).color(p.stop));
         for stop in &m.insight.air.stops {
             ui.label(RichText::new(said(ui, stop)).size(16.0).color(p.stop));
         }
@@ -39,27 +41,23 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.add_space(GAP);
     match run.place() {
         Place::Nowhere => {
-            ui.label(
-                RichText::new("Every tap is written beside the job, so that nothing is lost when a battery dies.")
-                    .size(16.0),
-            );
-            if row(ui, "Save the job first…", Look::Filled(p.accent)) {
+            ui.label(RichText::new(say!("bay-why-save")).size(16.0));
+            if row(ui, say!("bay-save-first"), Look::Filled(p.accent)) {
                 out.push(Action::Effect(Effect::AskSaveAs));
             }
-            if row(ui, "Try it without saving", Look::Plain) {
+            if row(ui, say!("bay-try-unsaved"), Look::Plain) {
                 out.push(Action::Bay(BayWish::Rehearse));
             }
         }
         place => {
             if *place == Place::Memory {
-                ui.label(
-                    RichText::new("Only to try: nothing is written until the job is saved.").size(16.0).color(p.note),
-                );
+                ui.label(RichText::new(say!("bay-only-to-try")).size(16.0).color(p.note));
             }
             let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), 112.0), Sense::hover());
+            let start = say!("bay-start-day");
             if !run.can_begin() {
-                ui.label("There is no order to begin with yet.");
-            } else if press(ui, area, "Start the day", &[32.0, 28.0], Look::Filled(p.accent), "Start the day") {
+                ui.label(say!("bay-no-order-yet"));
+            } else if press(ui, area, start, &[32.0, 28.0], Look::Filled(p.accent), start) {
                 out.push(Action::Bay(BayWish::Begin));
             }
         }
@@ -80,7 +78,7 @@ fn first_steps(ui: &mut Ui, m: &Model<'_>) {
         });
     }
     if let Some(all) = all {
-        ui.label(RichText::new(format!("About {} for the crew.", minutes(all))).size(16.0));
+        ui.label(RichText::new(say!("bay-crew-takes", time = minutes(all))).size(16.0));
     }
 }
 
@@ -88,7 +86,12 @@ fn first_of_coating(m: &Model<'_>) -> Vec<(usize, String)> {
     let first = |worker: usize| {
         let row = m.rows.iter().find(|r| r.worker == worker)?;
         let panel = spoken(&m.template.panels[row.panel].name(m.view.naming));
-        Some((worker, format!("{} {}, first {panel}", m.job.crew[worker].name, row.role.verb())))
+        let person = &m.job.crew[worker].name;
+        let text = match row.role {
+            Role::Apply => say!("bay-first-apply", person = person, panel = panel),
+            Role::Level => say!("bay-first-level", person = person, panel = panel),
+        };
+        Some((worker, text))
     };
     (0..m.job.crew.len()).filter_map(first).collect()
 }
@@ -98,7 +101,8 @@ fn first_of_polishing(m: &Model<'_>) -> Vec<(usize, String)> {
     let first = |worker: usize| {
         let row = order.rows.iter().find(|r| r.worker == worker)?;
         let panel = spoken(&m.template.panels[row.panel].name(m.view.naming));
-        Some((worker, format!("{}, first {} on {panel}", m.job.crew[worker].name, row.name)))
+        let person = &m.job.crew[worker].name;
+        Some((worker, say!("bay-first-polish", person = person, step = &row.name, panel = panel)))
     };
     (0..m.job.crew.len()).filter_map(first).collect()
 }

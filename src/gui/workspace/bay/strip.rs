@@ -4,6 +4,7 @@ use super::parts::{Look, side_by_side};
 use crate::bay::Event;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::{Asking, BayWish, Trade};
+use crate::say;
 use eframe::egui::{Rect, Ui};
 
 /// Draws the row.
@@ -15,17 +16,18 @@ pub(super) fn strip_ui(ui: &mut Ui, place: Rect, m: &Model<'_>, out: &mut Vec<Ac
     let asking = m.view.bay.asking;
     let look = |open: bool| if open { Look::Chosen } else { Look::Plain };
     let mut buttons = vec![
-        ("Take back", Look::Plain, "Take back the last tap".to_owned()),
+        (say!("bay-take-back"), Look::Plain, say!("bay-take-back-aloud").to_owned()),
         (
-            if all_away { "Go on" } else { "Pause" },
+            if all_away { say!("bay-go-on") } else { say!("bay-pause") },
             look(asking == Some(Asking::Pause)),
-            if all_away { "Everybody goes on".to_owned() } else { "Pause for everybody".to_owned() },
+            if all_away { say!("bay-go-on-aloud") } else { say!("bay-pause-aloud") }.to_owned(),
         ),
-        ("More", look(asking == Some(Asking::More)), "More".to_owned()),
+        (say!("bay-more"), look(asking == Some(Asking::More)), say!("bay-more").to_owned()),
     ];
     let air = run.day().air().unwrap_or(m.job.air);
     if m.view.bay.trade == Trade::Coating {
-        buttons.push(("Air", look(matches!(asking, Some(Asking::Air(_)))), "The air is another".to_owned()));
+        let look = look(matches!(asking, Some(Asking::Air(_))));
+        buttons.push((say!("bay-air"), look, say!("bay-air-aloud").to_owned()));
     }
     let toggle = |ask: Asking, open: bool| BayWish::Ask((!open).then_some(ask));
     let wish = match side_by_side(ui, place, &buttons, &[15.0, 14.0, 12.0]) {

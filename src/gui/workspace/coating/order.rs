@@ -5,7 +5,9 @@ use crate::gui::theme;
 use crate::gui::widgets::{fact, primary, section, worker_badge};
 use crate::insight::{CrewOrder, OrderRow, reason_in_words};
 use crate::job::{Command, Role};
+use crate::say;
 use crate::units::{clock, minutes};
+use crate::words::decimal;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 use std::sync::Arc;
 
@@ -16,31 +18,32 @@ pub(super) fn order_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         ui.label(RichText::new(conflict).color(p.note));
     }
     let Some(order) = m.order.order() else {
-        ui.label(if m.order.is_working() { "Planning…" } else { "There is no order." });
+        ui.label(if m.order.is_working() { say!("coating-planning") } else { say!("coating-no-order") });
         return;
     };
     if !m.order.is_current() {
-        ui.label(RichText::new("Out of date: a new order is being planned.").color(p.note));
+        ui.label(RichText::new(say!("coating-out-of-date")).color(p.note));
     } else if m.order.is_working() {
-        ui.label(theme::soft("Still looking for a better one…"));
+        ui.label(theme::soft(say!("coating-still-looking")));
     }
     let plan = &order.plan;
-    fact(ui, "Takes", minutes(plan.makespan_s));
-    fact(ui, "Walking, all together", minutes(plan.walking_s));
+    fact(ui, say!("coating-takes"), minutes(plan.makespan_s));
+    fact(ui, say!("coating-walking"), minutes(plan.walking_s));
     if let Some(lateness) = &order.lateness {
-        fact(ui, "A panel late on", format!("{:.0}\u{202f}% of days", lateness.late_chance * 100.0));
+        let share = decimal(lateness.late_chance * 100.0, 0);
+        fact(ui, say!("coating-late-on"), say!("coating-of-days", share = share));
     }
     if let Some(habits) = order.habits {
-        fact(ui, "Long walks", habits.jumps.to_string());
-        fact(ui, "Changes of side", habits.side_changes.to_string());
+        fact(ui, say!("coating-long-walks"), habits.jumps.to_string());
+        fact(ui, say!("coating-side-changes"), habits.side_changes.to_string());
     }
     for sentence in against_the_best(order) {
         ui.label(sentence);
     }
     let accepted = m.job.order.as_deref() == Some(&**plan);
     if accepted {
-        ui.label(RichText::new("This order is accepted and saved with the job.").color(p.go));
-    } else if m.order.is_current() && !m.order.is_working() && primary(ui, "Accept this order").clicked() {
+        ui.label(RichText::new(say!("coating-order-accepted")).color(p.go));
+    } else if m.order.is_current() && !m.order.is_working() && primary(ui, say!("coating-accept-order")).clicked() {
         out.push(Action::edit(Command::SetOrder(Some(Arc::clone(plan)))));
     }
 }
@@ -51,21 +54,17 @@ fn against_the_best(order: &CrewOrder) -> Vec<String> {
     let weight = order.problem.objective.makespan.max(1);
     let seconds = (plan.cost - plan.bound) / weight;
     let share = 100.0 * (plan.cost - plan.bound) as f64 / plan.cost.max(1) as f64;
-    let mut sentences = vec![match seconds {
-        ..=0 => "No order can be shorter: that is proven.".to_owned(),
-        _ => {
-            format!("No order can be shorter by more than {} ({share:.0}\u{202f}%): that is proven.", minutes(seconds))
-        }
+    let mut sentences = vec![if seconds <= 0 {
+        say!("coating-proven-best").to_owned()
+    } else {
+        say!("coating-proven-within", time = minutes(seconds), share = decimal(share, 0))
     }];
     if let Some(free) = &order.free {
         let longer = plan.makespan_s - free.makespan_s;
-        sentences.push(match longer {
-            ..=0 => "What you ask of the order costs no time.".to_owned(),
-            _ => format!(
-                "What you ask of the order costs {}: with nothing asked it takes {}.",
-                minutes(longer),
-                minutes(free.makespan_s)
-            ),
+        sentences.push(if longer <= 0 {
+            say!("coating-wishes-cost-nothing").to_owned()
+        } else {
+            say!("coating-wishes-cost", longer = minutes(longer), free = minutes(free.makespan_s))
         });
     }
     sentences
@@ -79,7 +78,7 @@ pub(super) fn reasons_ui(ui: &mut Ui, m: &Model<'_>) {
     if mine.is_empty() {
         return;
     }
-    section(ui, &format!("Why {} here", panel.name(m.view.naming)));
+    section(ui, &say!("coating-why-here", panel = panel.name(m.view.naming)));
     for reason in mine {
         ui.label(reason_in_words(&order.problem, m.template, m.view.naming, reason));
     }
@@ -99,13 +98,11 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
     let p = theme::of(ui.ctx());
     let panel = &m.template.panels[row.panel];
     let (area, response) = ui.allocate_exact_size(vec2(ui.available_width(), 24.0), Sense::click());
-    let text = format!(
-        "{} {} {} {}",
-        clock(row.at.start),
-        m.job.crew[row.worker].name,
-        row.role.verb(),
-        panel.name(m.view.naming)
-    );
+    let (time, person, name) = (clock(row.at.start), &m.job.crew[row.worker].name, panel.name(m.view.naming));
+    let text = match row.role {
+        Role::Apply => say!("coating-row-apply", time = &time, person = person, panel = &name),
+        Role::Level => say!("coating-row-level", time = &time, person = person, panel = &name),
+    };
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
     if !ui.is_rect_visible(area) {
         return;
@@ -119,15 +116,13 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
     let y = area.center().y;
     let font = egui::FontId::proportional(14.0);
     let left = egui::Align2::LEFT_CENTER;
-    paint.text(
-        egui::pos2(area.left() + 40.0, y),
-        egui::Align2::RIGHT_CENTER,
-        clock(row.at.start),
-        font.clone(),
-        p.ink_soft,
-    );
+    let at = egui::pos2(area.left() + 40.0, y);
+    paint.text(at, egui::Align2::RIGHT_CENTER, time, font.clone(), p.ink_soft);
     worker_badge(paint, egui::pos2(area.left() + 58.0, y), 9.0, row.worker, &count.to_string());
-    let words = format!("{} {}", if row.role == Role::Apply { "apply" } else { "level" }, panel.name(m.view.naming));
+    let words = match row.role {
+        Role::Apply => say!("coating-apply-panel", panel = name),
+        Role::Level => say!("coating-level-panel", panel = name),
+    };
     paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, p.ink);
     if response.clicked() {
         out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));

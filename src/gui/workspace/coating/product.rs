@@ -7,11 +7,12 @@ use crate::gui::theme;
 use crate::gui::widgets::{NumberRow, number_rows, said, text};
 use crate::insight::coating_cautions;
 use crate::job::Command;
+use crate::say;
 use crate::units::{Celsius, Millilitres, RelativeHumidity};
 use eframe::egui::{self, Ui};
 
 macro_rules! row {
-    (@seconds $label:literal, $field:ident, $unit:literal, $size:literal, $most:literal) => {
+    (@seconds $label:expr, $field:ident, $unit:literal, $size:literal, $most:literal) => {
         NumberRow {
             label: $label,
             unit: $unit,
@@ -22,7 +23,7 @@ macro_rules! row {
             most: $most,
         }
     };
-    (@celsius $label:literal, $field:ident) => {
+    (@celsius $label:expr, $field:ident) => {
         NumberRow {
             label: $label,
             unit: "°C",
@@ -33,7 +34,7 @@ macro_rules! row {
             most: 80.0,
         }
     };
-    (@humidity $label:literal, $field:ident) => {
+    (@humidity $label:expr, $field:ident) => {
         NumberRow {
             label: $label,
             unit: "%",
@@ -44,7 +45,7 @@ macro_rules! row {
             most: 100.0,
         }
     };
-    (@ml $label:literal, $field:ident, $decimals:literal, $most:literal) => {
+    (@ml $label:expr, $field:ident, $decimals:literal, $most:literal) => {
         NumberRow {
             label: $label,
             unit: "ml",
@@ -55,7 +56,7 @@ macro_rules! row {
             most: $most,
         }
     };
-    ($label:literal, $unit:literal, $field:ident, $decimals:literal, $least:literal, $most:literal) => {
+    ($label:expr, $unit:literal, $field:ident, $decimals:literal, $least:literal, $most:literal) => {
         NumberRow {
             label: $label,
             unit: $unit,
@@ -68,37 +69,40 @@ macro_rules! row {
     };
 }
 
-/// Groups of figures, most asked for first.
-fn groups() -> [(&'static str, Vec<NumberRow<Product>>); 5] {
+/// Groups of figures by a name of their own and a title, most asked for first.
+fn groups() -> [(&'static str, &'static str, Vec<NumberRow<Product>>); 5] {
     [
         (
-            "Window of the label",
+            "window",
+            say!("coating-label-window"),
             vec![
-                row!(@seconds "Level no sooner than", window_min_s, "s", 1, 3600.0),
-                row!(@seconds "and no later than", window_max_s, "s", 1, 7200.0),
-                row!(@celsius "It holds at", reference_temp_c),
-                row!(@humidity "and a humidity of", reference_humidity_pct),
-                row!("Shortened by warmth", "kJ/mol", activation_kj_per_mol, 0, 0.0, 200.0),
-                row!("Shortened by moisture", "0\u{2013}3", humidity_exponent, 1, 0.0, 3.0),
+                row!(@seconds say!("coating-window-from"), window_min_s, "s", 1, 3600.0),
+                row!(@seconds say!("coating-window-to"), window_max_s, "s", 1, 7200.0),
+                row!(@celsius say!("coating-holds-at-temp"), reference_temp_c),
+                row!(@humidity say!("coating-holds-at-humidity"), reference_humidity_pct),
+                row!(say!("coating-by-warmth"), "kJ/mol", activation_kj_per_mol, 0, 0.0, 200.0),
+                row!(say!("coating-by-moisture"), "0\u{2013}3", humidity_exponent, 1, 0.0, 3.0),
             ],
         ),
         (
-            "Limits of the label",
+            "limits",
+            say!("coating-label-limits"),
             vec![
-                row!(@celsius "Air and panel at least", min_temp_c),
-                row!(@celsius "and at most", max_temp_c),
-                row!(@humidity "Humidity at least", min_humidity_pct),
-                row!(@humidity "and at most", max_humidity_pct),
+                row!(@celsius say!("coating-temp-least"), min_temp_c),
+                row!(@celsius say!("coating-temp-most"), max_temp_c),
+                row!(@humidity say!("coating-humidity-least"), min_humidity_pct),
+                row!(@humidity say!("coating-humidity-most"), max_humidity_pct),
             ],
         ),
         (
-            "How much",
+            "amounts",
+            say!("coating-how-much"),
             vec![
-                row!("For a square metre and layer", "ml", amount_ml_per_m2, 1, 0.0, 100.0),
-                row!(@ml "To load an applicator", first_load_ml, 1, 20.0),
-                row!(@ml "In a bottle", bottle_ml, 0, 1_000.0),
+                row!(say!("coating-per-metre"), "ml", amount_ml_per_m2, 1, 0.0, 100.0),
+                row!(@ml say!("coating-load"), first_load_ml, 1, 20.0),
+                row!(@ml say!("coating-in-bottle"), bottle_ml, 0, 1_000.0),
                 NumberRow {
-                    label: "Layers",
+                    label: say!("coating-layers"),
                     unit: "",
                     decimals: 0,
                     get: |p| f64::from(p.layers),
@@ -106,25 +110,27 @@ fn groups() -> [(&'static str, Vec<NumberRow<Product>>); 5] {
                     least: 1.0,
                     most: 10.0,
                 },
-                row!(@seconds "Next layer after", recoat_s, "min", 60, 2_880.0),
+                row!(@seconds say!("coating-next-layer"), recoat_s, "min", 60, 2_880.0),
             ],
         ),
         (
-            "How fast you work",
+            "speed",
+            say!("coating-how-fast"),
             vec![
-                row!("Apply a square metre in", "s", apply_s_per_m2, 0, 5.0, 600.0),
-                row!("Level a square metre in", "s", level_s_per_m2, 0, 5.0, 600.0),
-                row!(@seconds "Each panel on top", panel_s, "s", 1, 120.0),
+                row!(say!("coating-apply-metre"), "s", apply_s_per_m2, 0, 5.0, 600.0),
+                row!(say!("coating-level-metre"), "s", level_s_per_m2, 0, 5.0, 600.0),
+                row!(@seconds say!("coating-each-panel"), panel_s, "s", 1, 120.0),
             ],
         ),
         (
-            "Afterwards",
+            "afterwards",
+            say!("coating-afterwards"),
             vec![
-                row!(@seconds "A high spot can be saved for", high_spot_s, "min", 60, 600.0),
-                row!(@seconds "May be driven after", drive_s, "h", 3600, 336.0),
-                row!(@seconds "Rain does no harm after", rain_s, "h", 3600, 336.0),
-                row!(@seconds "May be washed after", wash_s, "h", 3600, 1_440.0),
-                row!(@seconds "Full hardness after", full_cure_s, "h", 3600, 2_160.0),
+                row!(@seconds say!("coating-high-spot-for"), high_spot_s, "min", 60, 600.0),
+                row!(@seconds say!("coating-drive-after"), drive_s, "h", 3600, 336.0),
+                row!(@seconds say!("coating-rain-after"), rain_s, "h", 3600, 336.0),
+                row!(@seconds say!("coating-wash-after"), wash_s, "h", 3600, 1_440.0),
+                row!(@seconds say!("coating-hard-after"), full_cure_s, "h", 3600, 2_160.0),
             ],
         ),
     ]
@@ -134,30 +140,30 @@ fn groups() -> [(&'static str, Vec<NumberRow<Product>>); 5] {
 pub(super) fn product_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let before = &m.job.product;
     let set = |product: Product| Command::SetProduct(Box::new(product));
-    if let Some((name, gesture)) = text(ui, "What you call it", &before.name, 1) {
+    if let Some((name, gesture)) = text(ui, say!("coating-own-name"), before.shown_name(), 1) {
         out.push(Action::Edit(set(Product { name, ..before.clone() }), Some(gesture)));
     }
-    ui.label(theme::soft("The figures are a plain set to start from. What the label says comes first: enter it here."));
-    for (title, rows) in groups() {
-        folded(ui, title, |ui| {
-            if let Some(product) = number_rows(ui, title, before, &rows) {
+    ui.label(theme::soft(say!("coating-plain-set")));
+    for (group, title, rows) in groups() {
+        folded(ui, group, title, |ui| {
+            if let Some(product) = number_rows(ui, group, before, &rows) {
                 out.push(Action::edit(set(product)));
             }
         });
     }
     let cautions = coating_cautions(m.job, m.template);
-    folded(ui, "Solvents and cautions", |ui| {
-        let label = "What its safety data sheet asks for";
+    folded(ui, "cautions", say!("coating-cautions"), |ui| {
+        let label = say!("coating-safety-sheet");
         if let Some((cautions, gesture)) = text(ui, label, &before.cautions, 3) {
             out.push(Action::Edit(set(Product { cautions, ..before.clone() }), Some(gesture)));
         }
         for caution in cautions.iter().filter(|c| **c != before.cautions.trim()) {
             ui.label(said(ui, caution));
         }
-        ui.label(theme::soft("Local rules, the maker’s data sheets and licensed practice come first."));
+        ui.label(theme::soft(say!("coating-rules-first")));
     });
     let usual = Product { name: before.name.clone(), cautions: before.cautions.clone(), ..Product::default() };
-    if *before != usual && ui.add(egui::Button::new("Back to the plain set")).clicked() {
+    if *before != usual && ui.add(egui::Button::new(say!("coating-back-to-plain"))).clicked() {
         out.push(Action::edit(set(usual)));
     }
 }

@@ -6,14 +6,15 @@ use crate::gui::practice::PracticeWish;
 use crate::gui::theme;
 use crate::gui::widgets::{choice, name, section, slider};
 use crate::practice::{Done, Part};
+use crate::say;
 use crate::units::{Celsius, RelativeHumidity};
 use eframe::egui::{self, Align2, FontId, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 /// Draws the list.
 pub(super) fn choose_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.label(theme::bold("Practice", 20.0));
+    ui.label(theme::bold(say!("practice-practice"), 20.0));
     learner(ui, m, out);
-    section(ui, "Exercises");
+    section(ui, say!("practice-exercises"));
     ui.spacing_mut().item_spacing.y = 6.0;
     ui.add_enabled_ui(m.practice.learner.is_some(), |ui| {
         for done in Done::ALL {
@@ -22,10 +23,10 @@ pub(super) fn choose_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
     });
-    section(ui, "On what");
+    section(ui, say!("practice-on-what"));
     vehicle(ui, m, out);
     let parts = Part::ALL.map(|part| (part, part.name().to_owned()));
-    if let Some(part) = choice(ui, "You lay for", m.practice.part, &parts) {
+    if let Some(part) = choice(ui, say!("practice-lay-for"), m.practice.part, &parts) {
         out.push(Action::Practice(PracticeWish::Part(part)));
     }
     air(ui, m, out);
@@ -35,18 +36,18 @@ fn learner(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let mut wish = |name: String| out.push(Action::Practice(PracticeWish::Learner(name)));
     if let Some(learner) = &m.practice.learner {
         ui.horizontal(|ui| {
-            ui.label(format!("{learner} practises."));
-            if ui.button("Somebody else").clicked() {
+            ui.label(say!("practice-practises", person = learner));
+            if ui.button(say!("practice-somebody-else")).clicked() {
                 wish(String::new());
             }
         });
         return;
     }
-    ui.label("Lay the order of coating, watch it played, and see what a good order does. Who practises?");
+    ui.label(say!("practice-who-practises"));
     if !m.practice.names.is_empty() {
         known_names(ui, m, &mut wish);
     }
-    if let Some(new) = name(ui, "A new name, then Enter", "") {
+    if let Some(new) = name(ui, say!("practice-new-name"), "") {
         wish(new);
     }
 }
@@ -68,10 +69,7 @@ fn exercise(ui: &mut Ui, m: &Model<'_>, done: Done) -> bool {
     let about = ui.painter().layout(done.about().to_owned(), FontId::proportional(12.0), p.ink_soft, width - 20.0);
     let (area, response) = ui.allocate_exact_size(vec2(width, 32.0 + about.size().y), Sense::click());
     let best = m.practice.best_of(done);
-    let said = best.map_or_else(String::new, |(best, count)| match count {
-        1 => format!("{best}\u{202f}%, once"),
-        n => format!("best {best}\u{202f}%, {n} times"),
-    });
+    let said = best.map_or_else(String::new, |(best, count)| say!("practice-best-so-far", best = best, count = count));
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, ui.is_enabled(), done.name()));
     let paint = ui.painter();
     let (fill, line) = match (response.hovered(), response.has_focus()) {
@@ -95,11 +93,11 @@ fn exercise(ui: &mut Ui, m: &Model<'_>, done: Done) -> bool {
 }
 
 fn vehicle(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let mut all = vec![(0, "that of the job".to_owned())];
+    let mut all = vec![(0, say!("practice-of-the-job").to_owned())];
     all.extend(m.bodies.iter().enumerate().map(|(k, body)| (k + 1, body.name.clone())));
     let id = m.practice.body.as_ref().map(|t| t.id.as_str());
     let now = m.bodies.iter().position(|b| Some(b.id.as_str()) == id).map_or(0, |k| k + 1);
-    if let Some(chosen) = choice(ui, "Vehicle", now, &all) {
+    if let Some(chosen) = choice(ui, say!("practice-vehicle"), now, &all) {
         let id = chosen.checked_sub(1).and_then(|k| m.bodies.get(k)).map(|b| b.id.clone());
         out.push(Action::Practice(PracticeWish::Body(id)));
     }
@@ -107,20 +105,20 @@ fn vehicle(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 
 fn air(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let mut own = m.practice.air.is_some();
-    if ui.checkbox(&mut own, "In other air than the exercise says").changed() {
+    if ui.checkbox(&mut own, say!("practice-other-air")).changed() {
         out.push(Action::Practice(PracticeWish::Air(own.then(Air::default))));
     }
     let Some(air) = m.practice.air else { return };
-    if let Some((value, _)) = slider(ui, "Air and panels", "°C", air.air_temp_c.c(), 5.0..=35.0, 0.5) {
+    if let Some((value, _)) = slider(ui, say!("practice-air-and-panels"), "°C", air.air_temp_c.c(), 5.0..=35.0, 0.5) {
         let warm = Celsius::new(value).unwrap_or(air.air_temp_c);
         let air = Air { air_temp_c: warm, surface_temp_c: warm, warmest_surface_temp_c: None, ..air };
         out.push(Action::Practice(PracticeWish::Air(Some(air))));
     }
-    if let Some((value, _)) = slider(ui, "Humidity", "%", air.humidity_pct.pct(), 20.0..=90.0, 1.0) {
+    if let Some((value, _)) = slider(ui, say!("practice-humidity"), "%", air.humidity_pct.pct(), 20.0..=90.0, 1.0) {
         let air = Air { humidity_pct: RelativeHumidity::new(value).unwrap_or(air.humidity_pct), ..air };
         out.push(Action::Practice(PracticeWish::Air(Some(air))));
     }
     let window = WindowBasis::new(&m.job.product, None).window(&air);
     let (from, to) = (crate::units::clock(window.min_s), crate::units::clock(window.max_s));
-    ui.label(theme::soft(format!("Level after {from} to {to}.")));
+    ui.label(theme::soft(say!("practice-level-from-to", from = from, to = to)));
 }

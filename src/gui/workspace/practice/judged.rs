@@ -6,6 +6,7 @@ use crate::gui::practice::{Laying, PracticeWish};
 use crate::gui::theme;
 use crate::gui::widgets::{fact, primary, section};
 use crate::practice::{Done, LongWay, MOST_SECONDS_MORE, Mark, Trouble, price_s};
+use crate::say;
 use crate::units::{clock, minutes};
 use eframe::egui::{self, Align2, FontId, RichText, Sense, Ui, vec2};
 
@@ -15,39 +16,40 @@ pub(super) fn judged_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut V
     let Some(judged) = &laying.judged else { return };
     head(ui, laying.exercise.setup.lesson.name(), out);
     let score = &judged.score;
-    ui.label(theme::bold(format!("{}\u{202f}% of the best", score.percent()), 28.0));
+    ui.label(theme::bold(say!("practice-of-best", percent = score.percent()), 28.0));
     kept(ui, m);
-    fact(ui, "Takes", format!("{}, the best {}", minutes(score.makespan_s), minutes(score.best_makespan_s)));
-    fact(ui, "Walking", format!("{}, the best {}", minutes(score.walking_s), minutes(score.best_walking_s)));
+    let against = |mine, best| say!("practice-against-best", mine = minutes(mine), best = minutes(best));
+    fact(ui, say!("practice-takes"), against(score.makespan_s, score.best_makespan_s));
+    fact(ui, say!("practice-walking"), against(score.walking_s, score.best_walking_s));
     let broken = match score.broken {
-        0 => "none".to_owned(),
-        n => format!("{n}, as {} more", minutes(score.price_s)),
+        0 => say!("practice-none-broken").to_owned(),
+        n => say!("practice-broken-cost", count = n, time = minutes(score.price_s)),
     };
-    fact(ui, "Broken rules", broken);
+    fact(ui, say!("practice-broken-rules"), broken);
     ui.horizontal_wrapped(|ui| {
-        if primary(ui, "Again").clicked() {
+        if primary(ui, say!("practice-again")).clicked() {
             let done = Done::Lesson(laying.exercise.setup.lesson);
             out.push(Action::Practice(PracticeWish::Start(done)));
         }
-        if ui.button("Change it").on_hover_text("Go on with what was laid; only the first check counts").clicked() {
+        if ui.button(say!("practice-change-it")).on_hover_text(say!("practice-change-it-means")).clicked() {
             out.push(Action::Practice(PracticeWish::Change));
         }
-        if ui.button("Show the best order").clicked() {
+        if ui.button(say!("practice-show-best")).clicked() {
             out.push(Action::Practice(PracticeWish::ShowBest));
         }
     });
     if judged.marks.is_empty() {
-        section(ui, "No rule broken");
-        ui.label(RichText::new("Nobody leant, bumped or came too late.").color(p.go));
+        section(ui, say!("practice-no-rule-broken"));
+        ui.label(RichText::new(say!("practice-all-good")).color(p.go));
     } else {
-        section(ui, "What went wrong");
+        section(ui, say!("practice-went-wrong"));
         for (k, mark) in judged.marks.iter().enumerate() {
             one_mark(ui, k, mark, laying.mark == Some(k), out);
         }
     }
     if !judged.ways.is_empty() {
-        section(ui, &format!("Long walks, {}", judged.ways.len()));
-        ui.label(theme::soft(LongWay::RULE));
+        section(ui, &say!("practice-long-walks", count = judged.ways.len()));
+        ui.label(theme::soft(LongWay::RULE.text()));
         for way in &judged.ways {
             let text = format!("{}  {}", clock(way.at_s), way.happens);
             let label = egui::Label::new(text).sense(Sense::click());
@@ -56,21 +58,26 @@ pub(super) fn judged_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut V
             }
         }
     }
-    section(ui, "How the score comes about");
+    section(ui, say!("practice-score-comes-about"));
     ui.label(theme::soft(how()));
 }
 
 /// The rule of the score in words.
 fn how() -> String {
-    let price = |t: Trouble| format!("{} {}", t.name().to_lowercase(), minutes(price_s(t)));
-    let prices: Vec<String> = Trouble::ALL.into_iter().map(price).collect();
-    format!(
-        "The time of the best order, walking counted a little, against yours. Being quicker than the best counts as the best. Each \
-         broken rule counts as more time: {}; and as long as it lasted, up to {} more. These are our estimates of what it costs to put \
-         right. Hints cost nothing.",
-        prices.join(", "),
-        minutes(MOST_SECONDS_MORE)
-    )
+    let prices = Trouble::ALL.map(priced).join(", ");
+    say!("practice-score-rule", prices = prices, most = minutes(MOST_SECONDS_MORE))
+}
+
+/// A kind of broken rule with what it costs.
+fn priced(trouble: Trouble) -> String {
+    let time = minutes(price_s(trouble));
+    match trouble {
+        Trouble::Lean => say!("practice-price-lean", time = time),
+        Trouble::TopLast => say!("practice-price-top-last", time = time),
+        Trouble::Place => say!("practice-price-place", time = time),
+        Trouble::Window => say!("practice-price-window", time = time),
+        Trouble::Other => say!("practice-price-other", time = time),
+    }
 }
 
 /// One mark; open, it says the rule and what a good order does.
@@ -104,6 +111,6 @@ fn one_mark(ui: &mut Ui, k: usize, mark: &Mark, open: bool, out: &mut Vec<Action
 /// The number of marks in a corner, for whoever sees only the chart.
 pub(super) fn summary(paint: &egui::Painter, at: egui::Pos2, count: usize) {
     let p = theme::of(paint.ctx());
-    let text = if count == 1 { "1 broken rule".to_owned() } else { format!("{count} broken rules") };
+    let text = say!("practice-broken-count", count = count);
     paint.text(at, Align2::RIGHT_CENTER, text, FontId::proportional(12.0), p.note);
 }

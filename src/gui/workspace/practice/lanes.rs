@@ -7,7 +7,9 @@ use crate::gui::theme;
 use crate::gui::widgets::hatched;
 use crate::insight::OrderRow;
 use crate::job::Role;
-use crate::units::clock;
+use crate::say;
+use crate::units::{clock, listed};
+use crate::words::shortest;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, StrokeKind, Ui, UiBuilder, pos2, vec2};
 
 /// Room for the names.
@@ -27,7 +29,7 @@ pub(super) fn lanes_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Ve
     });
     let below = Rect::from_min_max(pos2(area.left(), top.bottom()), area.max);
     let response = ui.interact(below, ui.unique_id().with("lanes"), Sense::CLICK | Sense::DRAG);
-    let said = format!("Order laid so far, {} steps, {}", laying.rows().len(), clock(laying.played.end_s()));
+    let said = say!("practice-lanes", count = laying.rows().len(), time = clock(laying.played.end_s()));
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Canvas, true, &said));
     let plot = Rect::from_min_max(below.min + vec2(NAMES, CLOCK), below.max - vec2(12.0, 4.0));
     let end = laying.played.end_s().max(laying.exercise.best.makespan_s).max(60);
@@ -45,7 +47,7 @@ pub(super) fn lanes_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Ve
         );
         let member = &laying.exercise.job.crew[worker];
         let verbs: Vec<&str> = member.roles.iter().map(|r| r.verb()).collect();
-        name(&paint, pos2(area.left() + 16.0, band.center().y), &member.name, &verbs.join(" and "));
+        name(&paint, pos2(area.left() + 16.0, band.center().y), &member.name, &listed(&verbs));
         lane(&paint, laying, (worker, &rows), band, x);
         away(&paint, laying, worker, band, x);
         let at = response.hover_pos().filter(|at| band.contains(*at));
@@ -74,30 +76,38 @@ pub(super) fn lanes_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Ve
 fn words(m: &Model<'_>, laying: &Laying, row: &OrderRow) -> String {
     let panel = laying.exercise.template.panels[row.panel].name(m.view.naming);
     let who = &laying.exercise.job.crew[row.worker].name;
-    format!("{who} {} {panel}\n{} to {}", row.role.verb(), clock(row.at.start), clock(row.at.end))
+    let does = match row.role {
+        Role::Apply => say!("practice-lane-apply", person = who, panel = panel),
+        Role::Level => say!("practice-lane-level", person = who, panel = panel),
+    };
+    format!("{does}\n{}", say!("practice-from-to", from = clock(row.at.start), to = clock(row.at.end)))
 }
 
 fn buttons(ui: &mut Ui, laying: &Laying, out: &mut Vec<Action>) {
     let mut wish = |wish| out.push(Action::Practice(wish));
     let some = !laying.played.rows.is_empty();
-    let text = if laying.playing { "Stop" } else { "Play" };
+    let text = if laying.playing { say!("practice-stop") } else { say!("practice-play") };
     if ui.add_enabled(some, egui::Button::new(text).min_size(vec2(64.0, 28.0))).clicked() {
         wish(PracticeWish::Play(!laying.playing));
     }
     for speed in SPEEDS {
         let chosen = (laying.speed - speed).abs() < 0.01;
-        let response = ui.add(egui::Button::selectable(chosen, format!("{speed}×")));
-        if response.on_hover_text(format!("{speed} seconds of the day in one second")).clicked() {
+        let shown = shortest(f64::from(speed));
+        let response = ui.add(egui::Button::selectable(chosen, format!("{shown}×")));
+        if response.on_hover_text(say!("practice-speed", speed = shown)).clicked() {
             wish(PracticeWish::Speed(speed));
         }
     }
-    let now = laying.moment_s().map_or_else(String::new, |at| format!("{} of ", clock(at)));
-    ui.label(format!("{now}{}", clock(laying.played.end_s())));
+    let end = clock(laying.played.end_s());
+    ui.label(match laying.moment_s() {
+        Some(now) => say!("practice-moment-of", now = clock(now), end = end),
+        None => end,
+    });
     if let Some(judged) = &laying.judged {
         let right = ui.max_rect().right_center();
         super::judged::summary(ui.painter(), right, judged.marks.len());
     } else if laying.best {
-        ui.label(theme::soft("The planner's order"));
+        ui.label(theme::soft(say!("practice-planners-order")));
     }
 }
 
@@ -170,6 +180,6 @@ fn away(paint: &Painter, laying: &Laying, worker: usize, band: Rect, x: impl Fn(
             pos2(x(row.interval.end), band.bottom() - STRIP),
         );
         paint.rect(bar, 2.0, p.paper, Stroke::new(1.0, p.quiet), StrokeKind::Inside);
-        paint.text(bar.center(), Align2::CENTER_CENTER, "away", FontId::proportional(12.0), p.ink);
+        paint.text(bar.center(), Align2::CENTER_CENTER, say!("practice-away"), FontId::proportional(12.0), p.ink);
     }
 }

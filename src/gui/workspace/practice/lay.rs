@@ -8,7 +8,9 @@ use crate::gui::widgets::{fact, primary, section, worker_badge};
 use crate::insight::spoken;
 use crate::job::Role;
 use crate::practice::Hint;
+use crate::say;
 use crate::units::{clock, minutes};
+use crate::words::decimal;
 use eframe::egui::{RichText, Sense, Ui, vec2};
 
 /// Draws the sheet.
@@ -23,42 +25,43 @@ pub(super) fn lay_ui(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<
     }
     ui.label(how(laying));
     let (from, to) = laying.exercise.window_s();
-    fact(ui, "Level after", format!("{} to {}", clock(from), clock(to)));
+    fact(ui, say!("practice-level-after"), say!("practice-from-to", from = clock(from), to = clock(to)));
     let (done, all) = laying.count();
-    fact(ui, "Laid", format!("{done} of {all} steps"));
+    fact(ui, say!("practice-laid"), say!("practice-steps-of", done = done, all = all));
     if let Some(refused) = &laying.refused {
         ui.label(RichText::new(refused).color(p.note));
     }
     ui.horizontal_wrapped(|ui| {
-        if ui.add_enabled(done > 0, eframe::egui::Button::new("Take back")).on_hover_text("Backspace").clicked() {
+        let take_back = eframe::egui::Button::new(say!("practice-take-back"));
+        if ui.add_enabled(done > 0, take_back).on_hover_text(say!("practice-key-backspace")).clicked() {
             out.push(Action::Practice(PracticeWish::TakeBack));
         }
-        if ui.add_enabled(done < all, eframe::egui::Button::new("Hint")).on_hover_text("H").clicked() {
+        if ui.add_enabled(done < all, eframe::egui::Button::new(say!("practice-hint"))).on_hover_text("H").clicked() {
             out.push(Action::Practice(PracticeWish::Hint));
         }
     });
     match &laying.hint {
         Some(hint) => ui.label(RichText::new(hint).color(p.accent)),
-        None => ui.label(theme::soft(Hint::PROMISE)),
+        None => ui.label(theme::soft(Hint::PROMISE.text())),
     };
     if done < all {
-        section(ui, "Next step");
+        section(ui, say!("practice-next-step"));
         waiting(ui, laying, out);
     }
     ui.add_space(8.0);
     if done == all {
-        if primary(ui, "Check this order").clicked() {
+        if primary(ui, say!("practice-check-order")).clicked() {
             out.push(Action::Practice(PracticeWish::Check));
         }
     } else {
-        ui.label(theme::soft("Once everything is laid, you can check it. The first check counts."));
+        ui.label(theme::soft(say!("practice-first-check-counts")));
     }
     steps(ui, m, laying, out);
     ui.add_space(8.0);
-    if ui.button("Show the best order").clicked() {
+    if ui.button(say!("practice-show-best")).clicked() {
         out.push(Action::Practice(PracticeWish::ShowBest));
     }
-    ui.label(theme::soft("After that this exercise has no score."));
+    ui.label(theme::soft(say!("practice-no-score-after")));
 }
 
 fn how(laying: &Laying) -> String {
@@ -67,18 +70,10 @@ fn how(laying: &Laying) -> String {
     let roles: Vec<Role> =
         exercise.laid_by_learner().iter().flat_map(|&w| exercise.job.crew[w].roles.clone()).collect();
     match (names.as_slice(), roles.as_slice()) {
-        ([one], [Role::Apply]) => {
-            format!("Click panels in the order in which {one} applies. How your partner levels is laid below.")
-        }
-        ([one], [Role::Level]) => {
-            format!("Click panels in the order in which {one} levels. How your partner applies is laid below.")
-        }
-        ([_], _) => {
-            "Click a panel to apply it; click it again to level it. Arrow keys and Enter do the same.".to_owned()
-        }
-        ([first, second], _) => format!(
-            "Click a panel and {first} applies it; click it again and {second} levels it. Arrow keys and Enter do the same."
-        ),
+        ([one], [Role::Apply]) => say!("practice-how-applies", person = *one),
+        ([one], [Role::Level]) => say!("practice-how-levels", person = *one),
+        ([_], _) => say!("practice-how-alone").to_owned(),
+        ([first, second], _) => say!("practice-how-both", first = *first, second = *second),
         _ => String::new(),
     }
 }
@@ -87,19 +82,21 @@ fn how(laying: &Laying) -> String {
 fn waiting(ui: &mut Ui, laying: &Laying, out: &mut Vec<Action>) {
     let mut hold = |seconds| out.push(Action::Practice(PracticeWish::Hold(seconds)));
     let now = laying.hold_s;
-    let text = if now == 0 { "begins as soon as it can".to_owned() } else { format!("waits for {now}\u{202f}s first") };
-    ui.label(format!("It {text}."));
+    ui.label(match now {
+        0 => say!("practice-begins-at-once").to_owned(),
+        now => say!("practice-waits-first", seconds = now),
+    });
     ui.horizontal_wrapped(|ui| {
-        for (text, seconds) in [("Wait 10\u{202f}s", now + 10), ("Wait 60\u{202f}s", now + 60)] {
-            if ui.button(text).clicked() {
-                hold(seconds);
+        for more in [10, 60] {
+            if ui.button(say!("practice-wait", seconds = more)).clicked() {
+                hold(now + more);
             }
         }
-        if now > 0 && ui.button("No wait").clicked() {
+        if now > 0 && ui.button(say!("practice-no-wait")).clicked() {
             hold(0);
         }
     });
-    if laying.exercise.people() > 1 && ui.button("Wait for the other").clicked() {
+    if laying.exercise.people() > 1 && ui.button(say!("practice-wait-for-other")).clicked() {
         out.push(Action::Practice(PracticeWish::HoldForOther));
     }
 }
@@ -110,7 +107,7 @@ fn steps(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<Action>) {
     if rows.is_empty() {
         return;
     }
-    section(ui, "Laid so far");
+    section(ui, say!("practice-laid-so-far"));
     let mut numbers = vec![0; laying.exercise.people()];
     let mut lines: Vec<_> = rows
         .iter()
@@ -125,9 +122,12 @@ fn steps(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<Action>) {
         ui.horizontal(|ui| {
             let (place, _) = ui.allocate_exact_size(vec2(24.0, 24.0), Sense::hover());
             worker_badge(ui.painter(), place.center(), 9.0, row.worker, &number.to_string());
-            let panel = &laying.exercise.template.panels[row.panel];
-            let verb = if row.role == Role::Apply { "apply" } else { "level" };
-            let text = format!("{}  {verb} {}", clock(row.at.start), spoken(&panel.name(m.view.naming)));
+            let panel = spoken(&laying.exercise.template.panels[row.panel].name(m.view.naming));
+            let step = match row.role {
+                Role::Apply => say!("practice-step-apply", panel = panel),
+                Role::Level => say!("practice-step-level", panel = panel),
+            };
+            let text = format!("{}  {step}", clock(row.at.start));
             if ui.add(eframe::egui::Label::new(text).sense(Sense::click())).clicked() {
                 out.push(Action::Practice(PracticeWish::Moment(row.at.start)));
             }
@@ -138,14 +138,14 @@ fn steps(ui: &mut Ui, m: &Model<'_>, laying: &Laying, out: &mut Vec<Action>) {
 /// The planner's order, to be looked at.
 fn best_ui(ui: &mut Ui, laying: &Laying, out: &mut Vec<Action>) {
     let best = &laying.exercise.best;
-    ui.label("This is the best order the planner found. Watch where each of you goes, and where one of you waits.");
-    fact(ui, "Takes", minutes(best.makespan_s));
-    fact(ui, "Walking, all together", minutes(best.walking_s));
+    ui.label(say!("practice-watch-best"));
+    fact(ui, say!("practice-takes"), minutes(best.makespan_s));
+    fact(ui, say!("practice-walking-all"), minutes(best.walking_s));
     let most = 100.0 * (best.cost - best.bound) as f64 / best.cost.max(1) as f64;
-    fact(ui, "Could be better by at most", format!("{most:.0}\u{202f}%"));
-    ui.label(theme::soft("Having seen it, this exercise has no score any more; begin a new one for that."));
+    fact(ui, say!("practice-better-at-most"), format!("{}\u{202f}%", decimal(most, 0)));
+    ui.label(theme::soft(say!("practice-seen-best")));
     ui.add_space(8.0);
-    if primary(ui, "Back to my order").clicked() {
+    if primary(ui, say!("practice-back-to-mine")).clicked() {
         out.push(Action::Practice(PracticeWish::Change));
     }
 }

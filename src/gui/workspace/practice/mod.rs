@@ -18,6 +18,7 @@ use crate::gui::practice::{PracticeWish, Stage};
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::primary;
+use crate::say;
 use eframe::egui::{Key, Modifiers, RichText, Ui};
 
 /// Draws the right side.
@@ -30,7 +31,7 @@ pub(super) fn practice_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         Stage::Choosing => choose::choose_ui(ui, m, out),
         Stage::Making(done, _) => {
             head(ui, done.name(), out);
-            ui.label("The planner works out the best answer first…");
+            ui.label(say!("practice-working-out"));
             ui.spinner();
         }
         Stage::Laying(laying) if laying.judged.is_some() => judged::judged_ui(ui, m, laying, out),
@@ -57,7 +58,7 @@ fn head(ui: &mut Ui, name: &str, out: &mut Vec<Action>) {
     ui.horizontal(|ui| {
         ui.label(theme::bold(name, 18.0));
         ui.with_layout(eframe::egui::Layout::right_to_left(eframe::egui::Align::Center), |ui| {
-            if ui.button("All exercises").clicked() {
+            if ui.button(say!("practice-all-exercises")).clicked() {
                 out.push(Action::Practice(PracticeWish::Leave));
             }
         });
@@ -69,7 +70,7 @@ fn result(ui: &mut Ui, m: &Model<'_>, score_pct: u32, out: &mut Vec<Action>) {
     ui.label(theme::bold(format!("{score_pct}\u{202f}%"), 28.0));
     kept(ui, m);
     ui.add_space(8.0);
-    if primary(ui, "Five more").clicked()
+    if primary(ui, say!("practice-five-more")).clicked()
         && let Some(done) = m.practice.doing()
     {
         out.push(Action::Practice(PracticeWish::Start(done)));
@@ -79,6 +80,6 @@ fn result(ui: &mut Ui, m: &Model<'_>, score_pct: u32, out: &mut Vec<Action>) {
 /// Under whose name a result is kept.
 fn kept(ui: &mut Ui, m: &Model<'_>) {
     if let Some(learner) = m.practice.learner.as_ref().filter(|_| m.practice.trouble.is_none()) {
-        ui.label(theme::soft(format!("Kept for {learner}.")));
+        ui.label(theme::soft(say!("practice-kept-for", person = learner)));
     }
 }

@@ -7,18 +7,20 @@ use crate::gui::theme;
 use crate::gui::widgets::primary;
 use crate::insight::spoken;
 use crate::job::Role;
-use crate::practice::{MARGIN, NextRound};
+use crate::practice::{Done, MARGIN, NextRound};
+use crate::say;
 use crate::units::clock;
+use crate::words::decimal;
 use eframe::egui::{self, RichText, Ui, vec2};
 
 /// Draws the question, or the end.
 pub(super) fn next_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<NextRound>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
-    head(ui, "Which panel next", out);
+    head(ui, Done::NextPanel.name(), out);
     let Some(round) = quiz.now() else {
         return result(ui, m, quiz.score().0, out);
     };
-    ui.label(theme::soft(format!("Question {} of {}", quiz.at + 1, quiz.rounds.len())));
+    ui.label(theme::soft(say!("practice-question-of", number = quiz.at + 1, all = quiz.rounds.len())));
     ui.label(situation(m, round));
     ui.label(theme::bold(question(round), 16.0));
     let answer = quiz.answer();
@@ -42,16 +44,13 @@ pub(super) fn next_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<NextRound>, out: &
             ui.label(RichText::new(hint(round)).color(p.accent));
         }
         None => {
-            if ui.button("Hint").clicked() {
+            if ui.button(say!("practice-hint")).clicked() {
                 out.push(Action::Practice(PracticeWish::Hint));
             }
         }
         Some(_) => {
-            let percent = MARGIN * 100.0;
-            ui.label(theme::soft(format!(
-                "Right is every panel with which the rest of the day costs at most {percent:.0}\u{202f}% more than with the best."
-            )));
-            if primary(ui, "Go on").clicked() {
+            ui.label(theme::soft(say!("practice-what-is-right", percent = decimal(MARGIN * 100.0, 0))));
+            if primary(ui, say!("practice-go-on")).clicked() {
                 out.push(Action::Practice(PracticeWish::Next));
             }
         }
@@ -61,26 +60,34 @@ pub(super) fn next_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<NextRound>, out: &
 fn situation(m: &Model<'_>, round: &NextRound) -> String {
     let crew = &round.exercise.job.crew;
     let name = |panel: usize| spoken(&m.template.panels[panel].name(m.view.naming));
-    let from = round.from.map_or_else(String::new, |p| format!(" comes from {}", name(p)));
-    let others: Vec<String> =
-        round.others.iter().map(|&(w, p)| format!("{} is at {}", crew[w].name, name(p))).collect();
-    let wet = match round.wet.iter().map(|(_, left)| *left).min() {
-        Some(left) => format!("{} panels are wet, the first window closes in {}.", round.wet.len(), clock(left)),
-        None => "Nothing is wet.".to_owned(),
+    let person = &crew[round.worker].name;
+    let mut places = match round.from {
+        Some(from) => say!("practice-comes-from", person = person, panel = name(from)),
+        None => person.clone(),
     };
-    let others = if others.is_empty() { String::new() } else { format!("; {}", others.join(", ")) };
-    format!("{} into the day. {}{from}{others}. {wet}", clock(round.now_s), crew[round.worker].name)
+    for (k, &(worker, panel)) in round.others.iter().enumerate() {
+        places.push_str(if k == 0 { "; " } else { ", " });
+        places.push_str(&say!("practice-is-at", person = &crew[worker].name, panel = name(panel)));
+    }
+    let wet = match round.wet.iter().map(|(_, left)| *left).min() {
+        Some(left) => say!("practice-are-wet", count = round.wet.len(), time = clock(left)),
+        None => say!("practice-nothing-wet").to_owned(),
+    };
+    format!("{} {places}. {wet}", say!("practice-into-day", time = clock(round.now_s)))
 }
 
 fn question(round: &NextRound) -> String {
-    let verb = if round.role == Role::Apply { "apply" } else { "level" };
-    format!("Which panel does {} {verb} next?", round.exercise.job.crew[round.worker].name)
+    let person = &round.exercise.job.crew[round.worker].name;
+    match round.role {
+        Role::Apply => say!("practice-which-apply", person = person),
+        Role::Level => say!("practice-which-level", person = person),
+    }
 }
 
 /// A reason, no answer.
 fn hint(round: &NextRound) -> &'static str {
     match round.role {
-        Role::Level => "Think of the windows first, then of the way, and stay out of your partner's place.",
-        Role::Apply => "From the top down, never over something wet, out of your partner's place, and no long way.",
+        Role::Level => say!("practice-next-hint-level"),
+        Role::Apply => say!("practice-next-hint-apply"),
     }
 }

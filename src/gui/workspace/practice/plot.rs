@@ -4,6 +4,7 @@ use crate::file::Attempt;
 use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::practice::Done;
+use crate::say;
 use eframe::egui::{self, Align2, FontId, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 /// Room for the figures at the left, for the dates below, for the head above.
@@ -20,22 +21,22 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
     let paint = ui.painter_at(area);
     let doing = m.practice.doing();
     let all: Vec<&Attempt> =
-        m.practice.attempts.iter().filter(|a| doing.is_none_or(|d| a.exercise == d.name())).collect();
-    let said = format!("Results over time, {} so far", all.len());
+        m.practice.attempts.iter().filter(|a| doing.is_none_or(|d| a.exercise == d.written())).collect();
+    let said = say!("practice-results", count = all.len());
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Figure, true, &said));
     if all.is_empty() {
         let text = match &m.practice.learner {
-            Some(name) => format!("The results of {name} will stand here."),
-            None => "Results over time will stand here.".to_owned(),
+            Some(name) => say!("practice-results-of", person = name),
+            None => say!("practice-results-here").to_owned(),
         };
         paint.text(area.center(), Align2::CENTER_CENTER, text, FontId::proportional(14.0), p.ink_soft);
         return;
     }
     let shown = &all[all.len().saturating_sub(MOST)..];
     let small = FontId::proportional(12.0);
-    let who = m.practice.learner.as_deref().unwrap_or("Nobody");
-    let what = doing.map_or("all exercises", Done::name);
-    let head = format!("{who}, {what}: share of the best possible");
+    let who = m.practice.learner.as_deref().unwrap_or(say!("practice-nobody"));
+    let what = doing.map_or_else(|| say!("practice-every-exercise"), Done::name);
+    let head = say!("practice-share-of-best", person = who, exercise = what);
     paint.text(area.left_top() + vec2(16.0, 6.0), Align2::LEFT_TOP, head, FontId::proportional(14.0), p.ink);
     let plot = Rect::from_min_max(area.min + vec2(LEFT, HEAD), area.max - vec2(24.0, FOOT));
     for pct in [0_u8, 50, 100] {
@@ -52,7 +53,7 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
     let mut taken = Vec::new();
     for done in Done::ALL {
         let mine: Vec<_> =
-            shown.iter().enumerate().filter(|(_, a)| a.exercise == done.name()).map(|(k, a)| at(k, a)).collect();
+            shown.iter().enumerate().filter(|(_, a)| a.exercise == done.written()).map(|(k, a)| at(k, a)).collect();
         // Where several are drawn, each line says at its end which exercise it is.
         if let Some(last) = mine.last().filter(|_| doing.is_none()) {
             let name = paint.layout_no_wrap(done.name().to_owned(), small.clone(), p.ink_soft);
@@ -89,7 +90,8 @@ pub(super) fn plot_ui(ui: &mut Ui, m: &Model<'_>) {
             .enumerate()
             .min_by(|(i, a), (k, b)| at(*i, a).distance(pointer).total_cmp(&at(*k, b).distance(pointer)));
         if let Some((_, a)) = near.filter(|(k, a)| at(*k, a).distance(pointer) < 14.0) {
-            let text = format!("{}\n{}, {}\n{}\u{202f}%", a.date, a.exercise, a.vehicle, a.score_pct);
+            let exercise = Done::of_written(&a.exercise).map_or(a.exercise.as_str(), |done| done.name());
+            let text = format!("{}\n{exercise}, {}\n{}\u{202f}%", a.date, a.vehicle, a.score_pct);
             response.on_hover_text_at_pointer(text);
         }
     }

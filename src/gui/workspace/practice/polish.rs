@@ -4,31 +4,32 @@ use super::{head, result};
 use crate::gui::action::{Action, Model};
 use crate::gui::practice::{PracticeWish, Quiz};
 use crate::gui::theme;
-use crate::gui::widgets::{budget_bars, fact, primary, said, section};
+use crate::gui::widgets::{budget_bars, fact, film, primary, said, section};
 use crate::polish::Level;
-use crate::practice::{PolishAnswer, PolishRound};
+use crate::practice::{Done, PolishAnswer, PolishRound};
+use crate::say;
 use eframe::egui::{self, RichText, Ui, vec2};
 
 /// Draws the question, or the end.
 pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
-    head(ui, "How hard to polish", out);
+    head(ui, Done::Polishing.name(), out);
     let Some(round) = quiz.now() else {
         return result(ui, m, quiz.score().0, out);
     };
-    ui.label(theme::soft(format!("Panel {} of {}", quiz.at + 1, quiz.rounds.len())));
+    ui.label(theme::soft(say!("practice-panel-of", number = quiz.at + 1, all = quiz.rounds.len())));
     ui.label(theme::bold(round.name(m.view.naming), 20.0));
     let insight = round.insight();
-    if let Some(film) = &insight.film {
-        fact(ui, "Mean film", format!("{:.0}\u{202f}µm", film.mean));
-        fact(ui, "Thinnest spot", format!("{:.0}\u{202f}µm", film.min));
-        fact(ui, "At least, nearly everywhere", format!("{:.0}\u{202f}µm", film.lower.um()));
+    if let Some(paint) = &insight.film {
+        fact(ui, say!("practice-mean-film"), film(ui, paint.mean, 0));
+        fact(ui, say!("practice-thinnest"), film(ui, paint.min, 0));
+        fact(ui, say!("practice-lower"), film(ui, paint.lower.um(), 0));
     }
     for line in round.defects() {
         ui.label(said(ui, &line));
     }
-    ui.label(said(ui, &format!("{}.", round.wanted())));
-    section(ui, "How hard may and must it be worked?");
+    ui.label(said(ui, &round.wanted()));
+    section(ui, say!("practice-hard-question"));
     let answer = quiz.answer();
     for (k, level) in Level::ALL.into_iter().enumerate() {
         let chosen = answer == Some(k);
@@ -42,26 +43,27 @@ pub(super) fn polish_ui(ui: &mut Ui, m: &Model<'_>, quiz: &Quiz<PolishRound>, ou
     let Some(given) = answer.and_then(|k| Level::ALL.get(k)) else {
         if quiz.hinted {
             ui.label(RichText::new(said(ui, &round.hint())).color(p.accent));
-        } else if ui.button("Hint").clicked() {
+        } else if ui.button(say!("practice-hint")).clicked() {
             out.push(Action::Practice(PracticeWish::Hint));
         }
         return;
     };
+    let level = round.level().to_string();
     let (text, color) = match round.judge(*given) {
-        PolishAnswer::Right => ("Right.".to_owned(), p.go),
-        PolishAnswer::TooGentle => (format!("Safe, but {} could be had. Half.", round.level()), p.note),
-        PolishAnswer::MuchTooGentle => (format!("Safe, but far from what could be had: {}.", round.level()), p.note),
-        PolishAnswer::TooHard => (format!("Too hard: {} is enough, or all that may go.", round.level()), p.note),
+        PolishAnswer::Right => (say!("practice-right").to_owned(), p.go),
+        PolishAnswer::TooGentle => (say!("practice-too-gentle", level = level), p.note),
+        PolishAnswer::MuchTooGentle => (say!("practice-much-too-gentle", level = level), p.note),
+        PolishAnswer::TooHard => (say!("practice-too-hard", level = level), p.note),
     };
     ui.label(theme::bold(text, 16.0).color(color));
-    if primary(ui, "Go on").clicked() {
+    if primary(ui, say!("practice-go-on")).clicked() {
         out.push(Action::Practice(PracticeWish::Next));
     }
     budget_bars(ui, insight);
     for why in &insight.polish.why {
         ui.label(said(ui, why));
     }
-    section(ui, "What limits it");
+    section(ui, say!("practice-what-limits"));
     for limit in &insight.budget.limits {
         ui.label(said(ui, &format!("{:.1}: {}", limit.um, limit.what)));
         ui.label(theme::soft(said(ui, limit.source)));
