@@ -2,25 +2,25 @@
 
 use super::input::SheetInput;
 use crate::coat::{DROPPINGS_ADVICE, cure_calendar};
+use crate::say;
 use crate::units::{Moment, Seconds, capital};
 
 /// One line of the care times: when, and what is allowed from then on.
 pub fn care(input: &SheetInput<'_>) -> Vec<(String, String)> {
     let when = |after: Seconds| match input.done() {
-        Some(done) => format!("From {}", done.later(after).in_words(input.options.dates)),
-        None => format!("{} after the work", capital(&span(after))),
+        Some(done) => say!("sheet-from-moment", moment = done.later(after).in_words(input.options.dates)),
+        None => say!("sheet-after-work", span = capital(&span(after))),
     };
     cure_calendar(&input.job.product).into_iter().map(|m| (when(m.after_s), m.what)).collect()
 }
 
 /// A time span in words: "1 hour", "7 days".
 fn span(seconds: Seconds) -> String {
-    let (count, unit) = match seconds {
-        s if s % 86_400 == 0 && s > 0 => (s / 86_400, "day"),
-        s if s % 3_600 == 0 && s > 0 => (s / 3_600, "hour"),
-        s => ((s + 59) / 60, "minute"),
-    };
-    format!("{count} {unit}{}", if count == 1 { "" } else { "s" })
+    match seconds {
+        s if s % 86_400 == 0 && s > 0 => say!("sheet-days", count = s / 86_400),
+        s if s % 3_600 == 0 && s > 0 => say!("sheet-hours", count = s / 3_600),
+        s => say!("sheet-minutes", count = (s + 59) / 60),
+    }
 }
 
 /// When a calendar file is made, as it stands there, from seconds since 1970 (UTC).

@@ -6,11 +6,13 @@ use super::model::{Block, Figure, Sheet, Table, TextSize};
 use super::pictures::{own_order, own_polishing};
 use crate::insight::{FIRST_CAUTION, OrderRow, PolishRow, coating_amount, coating_cautions, polish_cautions};
 use crate::job::Role;
+use crate::say;
 use crate::units::clock;
+use crate::units::listed;
 
 /// A card for every person of the crew, each from a page of its own.
 pub fn crew(input: &SheetInput<'_>) -> Sheet {
-    let mut sheet = Sheet::new("Crew cards", job_code(input.job));
+    let mut sheet = Sheet::new(say!("sheet-crew-cards"), job_code(input.job));
     for worker in 0..input.job.crew.len() {
         sheet.blocks.push(Block::NewPage);
         card(input, worker, &mut sheet);
@@ -25,10 +27,10 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
     let mut first = Sheet::new("", String::new());
     head(input, worker, &mut first);
     if coating.is_empty() && polishing.is_empty() {
-        first.text("Nothing is planned for this person.");
+        first.text(say!("sheet-nothing-planned"));
     }
     if !polishing.is_empty() {
-        first.heading(2, "Polishing");
+        first.heading(2, say!("sheet-polishing"));
         first.blocks.push(Block::Figure(Figure::default()));
         first.table(polish_list(input, &polishing));
         watch_for(&mut first, polish_cautions(input.job, input.template, input.insight));
@@ -50,10 +52,10 @@ fn head(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
     sheet.heading(1, member.name.clone());
     let roles: Vec<&str> = member.roles.iter().map(|r| r.verb()).collect();
     sheet.facts(vec![
-        ("Vehicle", job.vehicle.description.clone()),
-        ("Number plate", job.vehicle.plate.clone()),
-        ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
-        ("Coating", format!("{} {}", member.name, roles.join(" and "))),
+        (say!("sheet-vehicle"), job.vehicle.description.clone()),
+        (say!("sheet-plate"), job.vehicle.plate.clone()),
+        (say!("sheet-date"), job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
+        (say!("sheet-coating"), say!("sheet-does", person = member.name.as_str(), does = listed(&roles))),
     ]);
 }
 
@@ -61,47 +63,53 @@ fn head(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
 fn coat(input: &SheetInput<'_>, worker: usize, rows: &[&OrderRow], sheet: &mut Sheet) {
     let member = &input.job.crew[worker];
     sheet.blocks.push(Block::NewPage);
-    sheet.heading(2, format!("Coating: {}", member.name));
+    sheet.heading(2, say!("sheet-coating-of", person = member.name.as_str()));
     sheet.blocks.push(Block::Figure(own_order(input, worker, 95.0)));
     sheet.facts(coating_facts(input));
-    sheet.small("Times are a guide, in minutes and seconds from the start. The window counts, not the clock.");
+    sheet.small(say!("sheet-times-guide"));
     sheet.table(coat_list(input, rows, member.roles.len() > 1));
     watch_for(sheet, coating_cautions(input.job, input.template));
 }
 
 /// What to mind at this work; each part of a card can be carried on its own.
 fn watch_for(sheet: &mut Sheet, cautions: Vec<String>) {
-    sheet.heading(2, "Watch for");
+    sheet.heading(2, say!("sheet-watch-for"));
     sheet.list(std::iter::once(FIRST_CAUTION.to_owned()).chain(cautions).collect());
 }
 
 fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {
     let air = &input.insight.air;
-    let window = format!("{} to {} after applying", clock(air.window.min_s), clock(air.window.max_s));
+    let window = say!("sheet-window", from = clock(air.window.min_s), to = clock(air.window.max_s));
     let mut facts = vec![
-        ("Product", input.job.product.name.clone()),
-        ("Level", window),
-        ("Amount", format!("{:.0} in all", coating_amount(input.job, input.template))),
+        (say!("sheet-product"), input.job.product.shown_name().to_owned()),
+        (say!("sheet-level"), window),
+        (
+            say!("sheet-quantity"),
+            say!("sheet-in-all", amount = format!("{:.0}", coating_amount(input.job, input.template))),
+        ),
     ];
-    facts.extend(air.stops.iter().map(|stop| ("Stop", stop.clone())));
-    facts.extend(air.notices.iter().map(|notice| ("Mind", notice.clone())));
+    facts.extend(air.stops.iter().map(|stop| (say!("sheet-stop-air"), stop.clone())));
+    facts.extend(air.notices.iter().map(|notice| (say!("sheet-mind"), notice.clone())));
     facts
 }
 
 /// Number, panel, time: to be read from two metres.
 fn coat_list(input: &SheetInput<'_>, rows: &[&OrderRow], both_roles: bool) -> Table {
     let layers = rows.iter().any(|r| r.layer > 1);
-    let mut table = Table::new(TextSize::Large, &[("No.", true, 0.0), ("Panel", false, 1.0), ("From", true, 0.0)]);
+    let mut table = Table::new(
+        TextSize::Large,
+        &[(say!("sheet-number"), true, 0.0), (say!("sheet-panel"), false, 1.0), (say!("sheet-from"), true, 0.0)],
+    );
     for (place, row) in rows.iter().enumerate() {
         let mut panel = input.name(row.panel).replacen(", ", " ", 1);
         if both_roles {
             panel = match row.role {
-                Role::Apply => format!("Apply: {panel}"),
-                Role::Level => format!("Level: {panel}"),
+                Role::Apply => say!("sheet-apply-panel", panel = panel),
+                Role::Level => say!("sheet-level-panel", panel = panel),
             };
         }
         if layers {
-            panel = format!("{panel}, layer {}", row.layer);
+            panel = say!("sheet-panel-layer", panel = panel, layer = row.layer);
         }
         table.row([(place + 1).to_string(), panel, clock(row.at.start)]);
     }
@@ -112,7 +120,12 @@ fn coat_list(input: &SheetInput<'_>, rows: &[&OrderRow], both_roles: bool) -> Ta
 fn polish_list(input: &SheetInput<'_>, rows: &[&PolishRow]) -> Table {
     let mut table = Table::new(
         TextSize::Normal,
-        &[("Stop", true, 0.0), ("Panel", false, 0.8), ("Steps", false, 1.4), ("From", true, 0.0)],
+        &[
+            (say!("sheet-stop"), true, 0.0),
+            (say!("sheet-panel"), false, 0.8),
+            (say!("sheet-steps"), false, 1.4),
+            (say!("sheet-from"), true, 0.0),
+        ],
     );
     for stop in rows.chunk_by(|a, b| a.stop == b.stop) {
         let Some(first) = stop.first() else { continue };
@@ -127,11 +140,10 @@ fn polish_list(input: &SheetInput<'_>, rows: &[&PolishRow]) -> Table {
 fn step(input: &SheetInput<'_>, row: &PolishRow) -> String {
     let plan = &input.insight.panels[row.panel].polish;
     if row.local {
-        return format!("{}, at one place only", row.name);
+        return say!("sheet-step-local", step = row.name.as_str());
     }
     match plan.steps.iter().find(|s| s.name == row.name && s.kind == row.kind) {
-        Some(step) if step.passes == 1 => format!("{}, 1 pass", row.name),
-        Some(step) => format!("{}, {} passes", row.name, step.passes),
+        Some(step) => say!("sheet-step-passes", step = row.name.as_str(), count = step.passes),
         None => row.name.clone(),
     }
 }

@@ -1,12 +1,13 @@
 //! The order of the crew as CSV (RFC 4180).
 
 use super::input::SheetInput;
+use crate::say;
 use crate::units::clock;
 use csv::Writer;
 
 /// Writing the list failed; that is a fault of the program.
 #[derive(Debug, thiserror::Error)]
-#[error("the list could not be written: {0}")]
+#[error("{}", say!("sheet-list-unwritten", why = _0.to_string()))]
 pub struct CrewListError(#[from] csv::Error);
 
 /// Who does what when, first the polishing, then the coating; a row per step at a panel.

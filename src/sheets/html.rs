@@ -3,6 +3,7 @@
 use super::model::{Block, Sheet, Table, TextSize};
 use super::palette::{ACCENT, HAIRLINE, INK, INK_SOFT, PAPER};
 use super::svg::{element, escaped};
+use crate::say;
 use std::fmt::Write;
 
 /// Writes a sheet as HTML (HTML Living Standard).
@@ -20,9 +21,8 @@ pub fn html(sheet: &Sheet) -> String {
     put(
         &mut out,
         format_args!(
-            "</main>\n<footer>\n<p>{}. Job code {}.</p>\n</footer>\n</body>\n</html>\n",
-            escaped(&sheet.title),
-            escaped(&sheet.code)
+            "</main>\n<footer>\n<p>{}</p>\n</footer>\n</body>\n</html>\n",
+            escaped(&say!("sheet-foot", title = sheet.title.as_str(), code = sheet.code.as_str()))
         ),
     );
     out

@@ -4,8 +4,9 @@ use super::page::Paper;
 use crate::file::job_to_text;
 use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
+use crate::say;
 use crate::units::{DateOrder, Moment, listed};
-use crate::vehicle::{Naming, Template};
+use crate::vehicle::{Naming, Side, Template};
 use sha2::{Digest, Sha256};
 
 /// Everything a sheet may speak of.
@@ -61,14 +62,18 @@ impl SheetInput<'_> {
 
     /// Names of panels as a list in a sentence: both sides and numbers in a row stand together, "Roof panel 1 to 9 (both sides)".
     pub(super) fn names(&self, panels: &[usize]) -> String {
-        let mut groups: Vec<(String, &'static str, Vec<u32>)> = Vec::new();
-        let whole: Vec<(String, &'static str)> = panels.iter().map(|p| side_of(&self.name(*p))).collect();
+        let mut groups: Vec<(String, Sides, Vec<u32>)> = Vec::new();
+        let whole: Vec<(String, Side)> = panels
+            .iter()
+            .map(|p| &self.template.panels[*p])
+            .map(|panel| (panel.name_without_side(self.options.naming), panel.side))
+            .collect();
         for (base, side) in &whole {
             let has = |other| whole.contains(&(base.clone(), other));
             let side = match *side {
-                " right" if has(" left") => continue, // named with the left one
-                " left" if has(" right") => " (both sides)",
-                side => side,
+                Side::Right if has(Side::Left) => continue, // named with the left one
+                Side::Left if has(Side::Right) => Sides::Both,
+                side => Sides::One(side),
             };
             let numbered = base.rsplit_once(' ').and_then(|(part, n)| Some((part.to_owned(), n.parse().ok()?)));
             let (part, number) = numbered.map_or_else(|| (base.clone(), None), |(part, n)| (part, Some(n)));
@@ -77,19 +82,24 @@ impl SheetInput<'_> {
                 None => groups.push((part, side, number.into_iter().collect())),
             }
         }
-        let name = |(part, side, numbers): &(String, &str, Vec<u32>)| format!("{part}{}{side}", in_a_row(numbers));
+        let name = |(part, side, numbers): &(String, Sides, Vec<u32>)| {
+            let panel = format!("{part}{}", in_a_row(numbers));
+            match side {
+                Sides::Both => say!("sheet-both-sides", panel = panel),
+                Sides::One(Side::Left) => say!("sheet-left-side", panel = panel),
+                Sides::One(Side::Right) => say!("sheet-right-side", panel = panel),
+                Sides::One(Side::Centre) => panel,
+            }
+        };
         listed(&groups.iter().map(name).collect::<Vec<_>>())
     }
 }
 
-/// A name without its side, and the side as it stands in a sentence.
-fn side_of(name: &str) -> (String, &'static str) {
-    let without = |side| name.strip_suffix(side).map(str::to_owned);
-    match (without(", left"), without(", right")) {
-        (Some(base), _) => (base, " left"),
-        (_, Some(base)) => (base, " right"),
-        _ => (name.to_owned(), ""),
-    }
+/// On which sides panels of one name are.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Sides {
+    Both,
+    One(Side),
 }
 
 /// Numbers with a blank before them: " 1, 2 and 4 to 7"; nothing for none.
@@ -97,7 +107,7 @@ fn in_a_row(numbers: &[u32]) -> String {
     let mut sorted = numbers.to_vec();
     sorted.sort_unstable();
     let row = |row: &[u32]| match row {
-        [first, _, .., last] => vec![format!("{first} to {last}")],
+        [first, _, .., last] => vec![say!("sheet-first-to-last", first = *first, last = *last)],
         few => few.iter().map(u32::to_string).collect(),
     };
     let rows: Vec<String> = sorted.chunk_by(|a, b| a + 1 == *b).flat_map(row).collect();
@@ -120,6 +130,5 @@ mod tests {
     fn numbers_in_a_row_stand_together() {
         assert_eq!(in_a_row(&[]), "");
         assert_eq!(in_a_row(&[7, 4, 5, 6, 2, 1]), " 1, 2 and 4 to 7");
-        assert_eq!(side_of("Roof panel 3, left"), ("Roof panel 3".to_owned(), " left"));
     }
 }

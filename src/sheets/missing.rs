@@ -2,6 +2,7 @@
 
 use super::font;
 use super::model::Sheet;
+use crate::say;
 use std::collections::BTreeSet;
 use std::fmt;
 
@@ -21,7 +22,8 @@ impl fmt::Display for MissingCharacters {
         let characters: Vec<String> =
             self.characters.iter().map(|c| format!("{c} (U+{:04X})", u32::from(*c))).collect();
         let beginning: String = self.text.chars().take(40).collect();
-        write!(f, "under \"{}\", in \"{beginning}\": {}", self.place, characters.join(", "))
+        let (place, characters) = (self.place.as_str(), characters.join(", "));
+        f.write_str(&say!("sheet-lacks", place = place, text = beginning, characters = characters))
     }
 }
 

@@ -1,6 +1,7 @@
 //! A sheet as headings, paragraphs, lists, tables and pictures: what it says, before anybody knows where it stands.
 
 use super::page::Item;
+use crate::words::language;
 
 /// A sheet.
 #[derive(Debug, Clone, PartialEq)]
@@ -108,7 +109,7 @@ impl Table {
 impl Sheet {
     /// A sheet that says nothing yet.
     pub(super) fn new(title: impl Into<String>, code: String) -> Self {
-        Self { title: title.into(), code, language: "en", dense: false, blocks: Vec::new() }
+        Self { title: title.into(), code, language: language().tag(), dense: false, blocks: Vec::new() }
     }
 
     pub(super) fn heading(&mut self, level: u8, text: impl Into<String>) {

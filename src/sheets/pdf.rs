@@ -3,6 +3,7 @@
 use super::font;
 use super::page::{Drawn, Item, Pages, PartKind, Piece, Run};
 use super::palette::Rgb;
+use crate::say;
 use krilla::configure::{Accessibility, ConfigurationBuilder};
 use krilla::geom::{Path, PathBuilder, Point};
 use krilla::metadata::Metadata;
@@ -24,7 +25,7 @@ const PER_MM: f32 = 72.0 / 25.4;
 
 /// Writing a PDF failed; that is a fault of the program.
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("the PDF could not be made: {0}")]
+#[error("{}", say!("sheet-no-pdf", why = _0))]
 pub struct PdfError(String);
 
 /// Writes pages as PDF 1.7 that follows PDF/UA-1 (ISO 14289-1) as far as a program can tell.
@@ -41,13 +42,13 @@ pub fn pdf(pages: &Pages) -> Result<Vec<u8>, PdfError> {
     document.set_metadata(
         Metadata::new().title(pages.title.clone()).language(pages.language.to_owned()).creator("Lapwright".to_owned()),
     );
-    let font = |bold| Font::new(font::bytes(bold).to_vec().into(), 0).ok_or_else(|| failed("the font can't be read"));
+    let font = |bold| Font::new(font::bytes(bold).to_vec().into(), 0).ok_or_else(|| failed(say!("sheet-no-font")));
     let fonts = [font(false)?, font(true)?];
     let mut content: Vec<Vec<Identifier>> = pages.parts.iter().map(|_| Vec::new()).collect();
     let mut outline = Outline::new();
     for (number, page) in pages.pages.iter().enumerate() {
         let size = PageSettings::from_wh(page.width * PER_MM, page.height * PER_MM);
-        let mut sheet = document.start_page_with(size.ok_or_else(|| failed("the paper has no size"))?);
+        let mut sheet = document.start_page_with(size.ok_or_else(|| failed(say!("sheet-no-paper")))?);
         let mut surface = sheet.surface();
         for group in page.items.chunk_by(|a, b| a.part == b.part) {
             let Some(part) = group.first().map(|d| d.part) else { continue };

@@ -3,7 +3,9 @@
 use super::input::SheetInput;
 use super::map::{self, MapStyle};
 use super::model::Figure;
+use crate::say;
 use crate::scene::{Fill, LegendSymbol, MapScene, Overlay, PinShape, map_scene, polish_order_map};
+use crate::units::listed;
 
 /// Width of a column of A4, mm; the narrowest of all papers.
 pub(super) const COLUMN: f32 = 180.0;
@@ -12,11 +14,11 @@ pub(super) const COLUMN: f32 = 180.0;
 pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
     let scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
     let title = match overlay {
-        Overlay::Film => "Film thickness",
-        Overlay::Defects => "What was found",
-        Overlay::Polish => "What will be polished",
-        Overlay::Order => "Order of coating",
-        Overlay::Body => "The vehicle",
+        Overlay::Film => say!("sheet-picture-film"),
+        Overlay::Defects => say!("sheet-picture-defects"),
+        Overlay::Polish => say!("sheet-picture-polish"),
+        Overlay::Order => say!("sheet-picture-order"),
+        Overlay::Body => say!("sheet-picture-body"),
     };
     drawn(input, &scene, title, 150.0, 2.9)
 }
@@ -39,7 +41,7 @@ fn for_paper(scene: &MapScene) -> MapScene {
     let mut scene = scene.clone();
     for row in &mut scene.legend {
         if row.symbol == LegendSymbol::Pin(PinShape::Spot) {
-            "Where it was read".clone_into(&mut row.text);
+            say!("sheet-where-read").clone_into(&mut row.text);
         }
     }
     scene
@@ -49,14 +51,14 @@ fn for_paper(scene: &MapScene) -> MapScene {
 pub(super) fn own_order(input: &SheetInput<'_>, worker: usize, most_height: f32) -> Figure {
     let mut scene = map_scene(input.job, input.template, input.insight, Overlay::Order, input.order);
     only(&mut scene, worker);
-    drawn(input, &scene, &format!("Where {} works, in which order", input.job.crew[worker].name), most_height, 3.6)
+    drawn(input, &scene, &say!("sheet-where-works", person = input.job.crew[worker].name.as_str()), most_height, 3.6)
 }
 
 /// What the map of one worker's own polishing stops shows, and its title.
 pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize) -> (MapScene, String) {
     let mut scene = polish_order_map(input.job, input.template, input.insight, input.polishing);
     only(&mut scene, worker);
-    (scene, format!("Where {} polishes, in which order", input.job.crew[worker].name))
+    (scene, say!("sheet-where-polishes", person = input.job.crew[worker].name.as_str()))
 }
 
 /// Leaves only one worker's numbers; shades by turn would be those of everybody.
@@ -76,17 +78,16 @@ fn only(scene: &mut MapScene, worker: usize) {
 
 /// What a map shows, for those who can't see it: a value or the numbers of every panel that has any.
 fn words(input: &SheetInput<'_>, scene: &MapScene, title: &str) -> String {
-    let mut said = format!("{title}: the vehicle unfolded flat, front at the left.");
+    let mut said = say!("sheet-unfolded", title = title);
     let mut panels: Vec<String> = Vec::new();
     for (index, mark) in scene.panels.iter().enumerate() {
         let what = if !mark.badges.is_empty() {
             let number = |b: &crate::scene::Badge| format!("{} {}", input.job.crew[b.worker].name, b.number);
-            mark.badges.iter().map(number).collect::<Vec<_>>().join(" and ")
+            listed(&mark.badges.iter().map(number).collect::<Vec<_>>())
         } else if scene.overlay == Overlay::Defects {
             match scene.pins.iter().filter(|p| p.panel == index).count() {
                 0 => continue,
-                1 => "1 mark".to_owned(),
-                n => format!("{n} marks"),
+                count => say!("sheet-marks", count = count),
             }
         } else if mark.value.is_empty() {
             continue;

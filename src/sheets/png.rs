@@ -3,11 +3,12 @@
 use super::font;
 use super::page::{Item, Line, Page, Piece};
 use super::palette::{PAPER, Rgb};
+use crate::say;
 use tiny_skia::{FillRule, LineJoin, Paint, PathBuilder, Pixmap, Stroke, StrokeDash, Transform};
 
 /// A picture could not be made.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, thiserror::Error)]
-#[error("a picture of {0} by {1} pixels can't be made")]
+#[error("{}", say!("sheet-no-picture", width = *_0, height = *_1))]
 pub struct PngError(u32, u32);
 
 /// Most pixels along a side.

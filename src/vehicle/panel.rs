@@ -158,4 +158,9 @@ impl Panel {
     pub fn name(&self, naming: Naming) -> String {
         panel_name(&self.part, self.number, self.side, naming)
     }
+
+    /// The same without its side.
+    pub fn name_without_side(&self, naming: Naming) -> String {
+        panel_name(&self.part, self.number, Side::Centre, naming)
+    }
 }

@@ -1,6 +1,7 @@
 //! Before and after, where the vehicle was read twice.
 
 use crate::measure::{GlossGeometry, Visibility, compare_gloss};
+use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::sheets::model::{Sheet, Table, TextSize};
 
@@ -11,14 +12,19 @@ pub(super) fn before_and_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
     if film.rows.is_empty() && gloss.rows.is_empty() {
         return;
     }
-    sheet.heading(2, "Before and after");
+    sheet.heading(2, say!("sheet-before-after"));
     sheet.table(film);
     sheet.table(gloss);
 }
 
 /// Two panels beside one another in each row, the first half of them at the left.
 fn film(input: &SheetInput<'_>) -> Table {
-    let head = [("Panel", false, 1.0), ("Paint before", true, 0.0), ("After", true, 0.0), ("Polished off", true, 0.0)];
+    let head = [
+        (say!("sheet-panel"), false, 1.0),
+        (say!("sheet-paint-before"), true, 0.0),
+        (say!("sheet-after"), true, 0.0),
+        (say!("sheet-polished-off"), true, 0.0),
+    ];
     let rows = film_rows(input);
     if rows.len() < 4 {
         let mut table = Table::new(TextSize::Normal, &head);
@@ -43,7 +49,11 @@ fn film_rows(input: &SheetInput<'_>) -> Vec<[String; 4]> {
         let (Some(before), Some(after)) = (&insight.film, &insight.after) else { continue };
         let Some(now) = &after.read.film else { continue };
         let shown = after.removal.as_ref().is_some_and(|r| r.visibility == Visibility::Shown);
-        let went = if shown { format!("about {:.1}", after.went.likely) } else { "too little to read".to_owned() };
+        let went = if shown {
+            say!("sheet-about", film = format!("{:.1}", after.went.likely))
+        } else {
+            say!("sheet-too-little").to_owned()
+        };
         let mean = |v: f64| format!("{v:.0}\u{202f}µm");
         rows.push([input.name(index).replacen(", ", " ", 1), mean(before.mean), mean(now.mean), went]);
     }
@@ -51,7 +61,8 @@ fn film_rows(input: &SheetInput<'_>) -> Vec<[String; 4]> {
 }
 
 fn gloss(input: &SheetInput<'_>) -> Table {
-    let mut table = Table::new(TextSize::Normal, &[("Panel", false, 0.0), ("Gloss, in gloss units", false, 1.0)]);
+    let mut table =
+        Table::new(TextSize::Normal, &[(say!("sheet-panel"), false, 0.0), (say!("sheet-gloss-units"), false, 1.0)]);
     for (index, panel) in input.template.panels.iter().enumerate() {
         let Some(record) = input.job.record(&panel.id) else { continue };
         let at = |geometry: GlossGeometry, after: bool| -> Vec<f64> {

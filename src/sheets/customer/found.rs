@@ -2,6 +2,7 @@
 
 use crate::job::SurveyStage;
 use crate::polish::{DefectKind, PaintHistory};
+use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::units::capital;
 use crate::vehicle::Surface;
@@ -10,7 +11,7 @@ use crate::vehicle::Surface;
 pub(super) fn found(input: &SheetInput<'_>) -> Vec<String> {
     let mut list = marks(input);
     if list.is_empty() {
-        list.push("No marks were noted.".to_owned());
+        list.push(say!("sheet-no-marks").to_owned());
     }
     list.extend(thickness(input));
     list.extend(painted_before(input));
@@ -26,7 +27,8 @@ fn marks(input: &SheetInput<'_>) -> Vec<String> {
     };
     let named = |kind: &DefectKind| {
         let panels = with(*kind);
-        (!panels.is_empty()).then(|| format!("{}: {}.", capital(kind.name()), input.names(&panels)))
+        (!panels.is_empty())
+            .then(|| say!("sheet-mark-where", mark = capital(kind.name()), panels = input.names(&panels)))
     };
     DefectKind::ALL.iter().filter_map(named).collect()
 }
@@ -37,22 +39,19 @@ fn thickness(input: &SheetInput<'_>) -> Vec<String> {
     let read: Vec<usize> = painted.iter().copied().filter(|&i| input.insight.panels[i].film.is_some()).collect();
     let readings: usize = read.iter().filter_map(|&i| input.insight.panels[i].film.as_ref()).map(|f| f.n).sum();
     if read.is_empty() {
-        return vec!["The thickness of the paint was not read, so nothing is polished off.".to_owned()];
+        return vec![say!("sheet-not-read").to_owned()];
     }
     let of_survey = input.job.surveys.iter().find(|s| s.stage == SurveyStage::Before && !s.date.is_empty());
-    let when = of_survey.map(|s| format!(" ({})", s.date)).unwrap_or_default();
-    let mut list = vec![format!(
-        "The thickness of the paint was read {readings} times on {} of {} painted panels{when}. What may be polished off follows from \
-         the thinnest that is to be expected there.",
-        read.len(),
-        painted.len()
-    )];
+    let (on, all) = (read.len(), painted.len());
+    let mut list = vec![match of_survey {
+        Some(survey) => {
+            say!("sheet-read-on", count = readings, on = on, all = all, date = survey.date.as_str())
+        }
+        None => say!("sheet-read", count = readings, on = on, all = all),
+    }];
     let blind: Vec<usize> = painted.iter().copied().filter(|&i| input.insight.panels[i].unreadable.is_some()).collect();
     if !blind.is_empty() {
-        list.push(format!(
-            "Our gauge can't read these, because of what lies under their paint: {}.",
-            input.names(&blind)
-        ));
+        list.push(say!("sheet-blind", panels = input.names(&blind)));
     }
     list
 }
@@ -61,5 +60,5 @@ fn painted_before(input: &SheetInput<'_>) -> Option<String> {
     let again = |h| matches!(h, PaintHistory::Refinished | PaintHistory::FreshRefinish { .. });
     let is = |i: &usize| input.job.record(&input.template.panels[*i].id).is_some_and(|r| again(r.history));
     let panels: Vec<usize> = (0..input.template.panels.len()).filter(is).collect();
-    (!panels.is_empty()).then(|| format!("Painted again at some time before: {}.", input.names(&panels)))
+    (!panels.is_empty()).then(|| say!("sheet-painted-before", panels = input.names(&panels)))
 }

@@ -12,16 +12,10 @@ use super::model::{Block, Figure, Sheet, Table, TextSize};
 use crate::coat::DROPPINGS_ADVICE;
 use crate::insight::{coated_panels, shop_cost, supplies};
 use crate::polish::Level;
+use crate::say;
 use crate::scene::{MapScene, Overlay, map_scene};
-use crate::units::capital;
 use crate::vehicle::Surface;
-
-/// What they agree to.
-const CONSENT: &str = "I have read this sheet and agree to the work described here. I know that polishing takes off a little of the clear \
-                       coat for good.";
-
-/// What they sign once the work is done.
-const HANDED_OVER: &str = "I have looked at the vehicle and received this sheet.";
+use crate::words::decimal;
 
 /// The sheet for the customer: two pages, in smaller type where there is much to say, unless even that is too much.
 pub fn customer(input: &SheetInput<'_>) -> Sheet {
@@ -46,27 +40,27 @@ fn picture(input: &SheetInput<'_>) -> (&'static str, MapScene) {
     if polished {
         plain_levels(&mut scene);
     }
-    (if polished { "How hard each panel is polished" } else { "What was found, and where" }, scene)
+    (if polished { say!("sheet-title-picture-polish") } else { say!("sheet-title-picture-found") }, scene)
 }
 
 /// All that the sheet says, round a picture.
 fn with(input: &SheetInput<'_>, picture: Figure) -> Sheet {
     let job = input.job;
     let done = input.insight.panels.iter().any(|p| p.after.is_some());
-    let title = if done { "Your vehicle: what was done" } else { "Your vehicle: what we found and what we will do" };
+    let title = if done { say!("sheet-title-done") } else { say!("sheet-title") };
     let mut sheet = Sheet::new(title, job_code(job));
     sheet.heading(1, title);
     sheet.facts(vec![
-        ("Vehicle", job.vehicle.description.clone()),
-        ("Number plate", job.vehicle.plate.clone()),
-        ("For", job.customer.name.clone()),
-        ("You asked for", job.customer.wishes.clone()),
-        ("Date", job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
+        (say!("sheet-vehicle"), job.vehicle.description.clone()),
+        (say!("sheet-plate"), job.vehicle.plate.clone()),
+        (say!("sheet-for"), job.customer.name.clone()),
+        (say!("sheet-asked"), job.customer.wishes.clone()),
+        (say!("sheet-date"), job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
     ]);
     sheet.blocks.push(Block::Figure(picture));
-    sheet.heading(2, "What we found");
+    sheet.heading(2, say!("sheet-found"));
     sheet.list(found::found(input));
-    sheet.heading(2, if done { "What was done" } else { "What will be done" });
+    sheet.heading(2, if done { say!("sheet-was-done") } else { say!("sheet-will-be-done") });
     sheet.table(work(input));
     stays::stays(input, &mut sheet);
     after::before_and_after(input, &mut sheet);
@@ -74,12 +68,20 @@ fn with(input: &SheetInput<'_>, picture: Figure) -> Sheet {
         costs(input, &mut sheet);
     }
     look_after(input, &mut sheet);
-    sheet.heading(2, "Please mind");
+    sheet.heading(2, say!("sheet-please-mind"));
     sheet.list(cautions(input));
-    let (heading, words) = if done { ("Handed over", HANDED_OVER) } else { ("Your consent", CONSENT) };
+    let (heading, words) = if done {
+        (say!("sheet-handed-over"), say!("sheet-received"))
+    } else {
+        (say!("sheet-your-consent"), say!("sheet-consent"))
+    };
     sheet.heading(2, heading);
     sheet.text(words);
-    sheet.blocks.push(Block::FillIn(vec!["Name".to_owned(), "Date".to_owned(), "Signature".to_owned()]));
+    sheet.blocks.push(Block::FillIn(vec![
+        say!("sheet-name").to_owned(),
+        say!("sheet-date").to_owned(),
+        say!("sheet-signature").to_owned(),
+    ]));
     sheet
 }
 
@@ -105,26 +107,27 @@ fn plain_levels(scene: &mut MapScene) {
 fn short(level: Level) -> &'static str {
     match level {
         Level::Leave => "", // white says it, and there are often many
-        Level::Gloss => "gloss",
-        Level::OneStep => "once",
-        Level::TwoStep => "several steps",
-        Level::SandAndPolish => "wet sanded",
+        Level::Gloss => say!("sheet-short-gloss"),
+        Level::OneStep => say!("sheet-short-once"),
+        Level::TwoStep => say!("sheet-short-several"),
+        Level::SandAndPolish => say!("sheet-short-sanded"),
     }
 }
 
 fn in_words(level: Level) -> &'static str {
     match level {
-        Level::Leave => "Left as it is",
-        Level::Gloss => "Polished gently for gloss",
-        Level::OneStep => "Polished once",
-        Level::TwoStep => "Polished in several steps",
-        Level::SandAndPolish => "Wet sanded, then polished",
+        Level::Leave => say!("sheet-left"),
+        Level::Gloss => say!("sheet-gently"),
+        Level::OneStep => say!("sheet-once"),
+        Level::TwoStep => say!("sheet-several"),
+        Level::SandAndPolish => say!("sheet-sanded"),
     }
 }
 
 /// What is done to which panels, hardest first.
 fn work(input: &SheetInput<'_>) -> Table {
-    let mut table = Table::new(TextSize::Normal, &[("Work", false, 0.0), ("Panels", false, 1.0)]);
+    let mut table =
+        Table::new(TextSize::Normal, &[(say!("sheet-work"), false, 0.0), (say!("sheet-panels"), false, 1.0)]);
     let panels = || input.template.panels.iter().zip(&input.insight.panels).enumerate();
     for level in Level::ALL.into_iter().rev() {
         let mine: Vec<usize> = panels()
@@ -139,10 +142,14 @@ fn work(input: &SheetInput<'_>) -> Table {
     if !coated.is_empty() {
         let left: Vec<usize> = (0..input.template.panels.len()).filter(|i| !coated.contains(i)).collect();
         let layers = match input.job.product.layers {
-            0 | 1 => "Coated".to_owned(),
-            n => format!("Coated in {n} layers"),
+            0 | 1 => say!("sheet-coated").to_owned(),
+            n => say!("sheet-coated-layers", count = n),
         };
-        let which = if left.is_empty() { "All panels".to_owned() } else { format!("All but: {}", input.names(&left)) };
+        let which = if left.is_empty() {
+            say!("sheet-all-panels").to_owned()
+        } else {
+            say!("sheet-all-but", panels = input.names(&left))
+        };
         table.row([layers, which]);
     }
     table
@@ -152,12 +159,13 @@ fn costs(input: &SheetInput<'_>, sheet: &mut Sheet) {
     let used = supplies(input.job, input.template, input.insight);
     let cost = shop_cost(input.job, input.insight, &used, input.polishing.map(|o| o.takes));
     let prices = &input.job.shop.prices;
-    let money = |value: f64| format!("{value:.2}\u{202f}{}", prices.currency);
-    let mut table = Table::new(TextSize::Normal, &[("Cost of polishing", false, 1.0), ("Amount", true, 0.0)]);
-    table.row(["Work".to_owned(), money(cost.labour)]);
-    table.row(["Pads, polish and towels".to_owned(), money(cost.pads + cost.polish + cost.towels)]);
-    table.row(["Together".to_owned(), money(cost.total())]);
-    sheet.heading(2, "Costs");
+    let money = |value: f64| format!("{}\u{202f}{}", decimal(value, 2), prices.currency);
+    let mut table =
+        Table::new(TextSize::Normal, &[(say!("sheet-cost-polishing"), false, 1.0), (say!("sheet-amount"), true, 0.0)]);
+    table.row([say!("sheet-work").to_owned(), money(cost.labour)]);
+    table.row([say!("sheet-supplies").to_owned(), money(cost.pads + cost.polish + cost.towels)]);
+    table.row([say!("sheet-together").to_owned(), money(cost.total())]);
+    sheet.heading(2, say!("sheet-costs"));
     sheet.table(table);
 }
 
@@ -165,49 +173,31 @@ fn look_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
     if coated_panels(input.job, input.template).is_empty() {
         return;
     }
-    sheet.heading(2, "Looking after it");
+    sheet.heading(2, say!("sheet-look-after"));
     match input.done() {
-        Some(done) => sheet.text(format!(
-            "Counted from {}, when the last panel is finished. If it gets later, all of it moves.",
-            done.in_words(input.options.dates)
-        )),
-        None => sheet.text("Counted from the moment when the last panel is finished."),
+        Some(done) => sheet.text(say!("sheet-counted-from", moment = done.in_words(input.options.dates))),
+        None => sheet.text(say!("sheet-counted")),
     }
-    let mut table = Table::new(TextSize::Normal, &[("When", false, 0.0), ("What", false, 1.0)]);
+    let mut table = Table::new(TextSize::Normal, &[(say!("sheet-when"), false, 0.0), (say!("sheet-what"), false, 1.0)]);
     for same in care(input).chunk_by(|a, b| a.0 == b.0) {
         let when = same.first().map(|(when, _)| when.clone()).unwrap_or_default();
         table.row([when, same.iter().map(|(_, what)| what.as_str()).collect::<Vec<_>>().join(" ")]);
     }
     sheet.table(table);
-    sheet.list(vec![
-        DROPPINGS_ADVICE.text().to_owned(),
-        "Until it is fully hard: no strong cleaners, no washing brushes, and dry water off before it dries by itself."
-            .to_owned(),
-    ]);
+    sheet.list(vec![DROPPINGS_ADVICE.text().to_owned(), say!("sheet-until-hard").to_owned()]);
 }
 
 /// For somebody who owns the vehicle, not for those who work on it. Common practice, no source.
 fn cautions(input: &SheetInput<'_>) -> Vec<String> {
     let coated = coated_panels(input.job, input.template);
     let is = |surface| coated.iter().any(|&i| input.template.panels[i].surface == surface);
-    let mut list = vec![
-        "Polishing can't fill chips, can't bring back paint that is gone, and can't make failing paint sound.".to_owned(),
-        "Our gauge reads all layers above the metal together. How much of that is clear coat we assume, with care; we don't measure it."
-            .to_owned(),
-    ];
+    let mut list = vec![say!("sheet-polishing-cannot").to_owned(), say!("sheet-gauge-reads-all").to_owned()];
     if !coated.is_empty() {
-        list.push(
-            "A coating makes washing easier and keeps gloss longer. It doesn't stop stone chips, dents or scratches from \
-             keys and brushes, and it still wants washing."
-                .to_owned(),
-        );
+        list.push(say!("sheet-coating-does").to_owned());
     }
     if is(Surface::Glass) {
-        list.push("Coated glass: try the wipers before you drive; if they judder, tell us.".to_owned());
+        list.push(say!("sheet-wipers").to_owned());
     }
-    list.push(format!(
-        "{} and the maker's sheet for the coating come before anything said here.",
-        capital("local rules")
-    ));
+    list.push(say!("sheet-rules-first").to_owned());
     list
 }

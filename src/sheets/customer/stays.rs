@@ -1,6 +1,7 @@
 //! What stays, and why.
 
 use crate::polish::{DefectKind, Outcome, Treatment};
+use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::sheets::model::{Sheet, Table, TextSize};
 use crate::units::capital;
@@ -24,8 +25,11 @@ pub(super) fn stays(input: &SheetInput<'_>, sheet: &mut Sheet) {
     if reasons.is_empty() {
         return;
     }
-    sheet.heading(2, "What stays, and why");
-    let mut table = Table::new(TextSize::Normal, &[("Mark", false, 0.0), ("Where", false, 1.0), ("Why", false, 1.1)]);
+    sheet.heading(2, say!("sheet-stays"));
+    let mut table = Table::new(
+        TextSize::Normal,
+        &[(say!("sheet-mark"), false, 0.0), (say!("sheet-where"), false, 1.0), (say!("sheet-why"), false, 1.1)],
+    );
     for ((kind, reason), panels) in reasons {
         table.row([capital(kind.name()), input.names(&panels), reason.to_owned()]);
     }
@@ -35,13 +39,13 @@ pub(super) fn stays(input: &SheetInput<'_>, sheet: &mut Sheet) {
 /// Why a mark does not go, or not wholly; none where it goes. `left` says that its panel is not polished.
 fn why(kind: DefectKind, outcome: Outcome, left: bool) -> Option<&'static str> {
     Some(match (kind.treatment(), outcome) {
-        (Treatment::TouchUp, _) => "Paint is missing; only touching up or new paint helps.",
-        (Treatment::Refinish, _) => "The paint itself is broken; only new paint helps.",
-        (Treatment::LevelLocally, _) => "It stands proud; it can be levelled by hand if you ask.",
+        (Treatment::TouchUp, _) => say!("sheet-why-missing"),
+        (Treatment::Refinish, _) => say!("sheet-why-broken"),
+        (Treatment::LevelLocally, _) => say!("sheet-why-proud"),
         // What lies on top is cleaned off.
         (Treatment::Decontaminate, _) | (_, Outcome::Goes) => return None,
-        (_, Outcome::Stays) if left => "Not polished: too little paint to be sure of, or none was read.",
-        (_, Outcome::Stays) => "Deeper than is safe to polish out; painting would help.",
-        (_, Outcome::Fades { .. }) => "It gets fainter; the rest would cost too much clear coat.",
+        (_, Outcome::Stays) if left => say!("sheet-why-thin"),
+        (_, Outcome::Stays) => say!("sheet-why-deep"),
+        (_, Outcome::Fades { .. }) => say!("sheet-why-fades"),
     })
 }

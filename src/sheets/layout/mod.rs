@@ -8,6 +8,7 @@ use super::lines::broken;
 use super::model::{Block, Figure, Sheet, TextSize};
 use super::page::{Item, Line, Page, Pages, Paper, PaperPoint, PartKind, polyline};
 use super::palette::{ACCENT, INK, INK_SOFT, QUIET, Rgb};
+use crate::say;
 use flow::{Flow, MARGIN, Style};
 
 /// Points to mm.
@@ -153,9 +154,9 @@ fn feet(pages: &mut [Page], sheet: &Sheet) {
     let count = pages.len();
     for (index, page) in pages.iter_mut().enumerate() {
         let y = page.height - 9.0;
-        let number = format!("Page {} of {count}", index + 1);
+        let number = say!("sheet-page", number = index + 1, count = count);
         let right = page.width - MARGIN - font::width(&number, SMALL.bold, SMALL.size);
-        let code = format!("Job code {}", sheet.code);
+        let code = say!("sheet-code", code = sheet.code.as_str());
         let middle = (page.width - font::width(&code, SMALL.bold, SMALL.size)) / 2.0;
         let room = middle - MARGIN - 4.0;
         let title = broken(&sheet.title, SMALL.bold, SMALL.size, room).swap_remove(0);

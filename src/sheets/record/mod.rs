@@ -10,32 +10,42 @@ use super::pictures::map_picture;
 use crate::job::{Role, Survey};
 use crate::measure::Gauge;
 use crate::polish::Goal;
+use crate::say;
 use crate::scene::Overlay;
+use crate::units::listed;
+use crate::vehicle::template_name;
+use crate::words::decimal;
 
 /// The record.
 pub fn record(input: &SheetInput<'_>) -> Sheet {
     let job = input.job;
-    let mut sheet = Sheet::new("Technical record", job_code(job));
-    sheet.heading(1, "Technical record");
+    let mut sheet = Sheet::new(say!("sheet-record"), job_code(job));
+    sheet.heading(1, say!("sheet-record"));
     let crew = |m: &crate::job::Member| {
         let roles: Vec<&str> = m.roles.iter().copied().map(Role::verb).collect();
-        format!("{} ({}; {})", m.name, roles.join(" and "), m.experience.name())
+        say!("sheet-member", person = m.name.as_str(), does = listed(&roles), experience = m.experience.name())
     };
     sheet.facts(vec![
-        ("Job", job.name.clone()),
-        ("Job code", sheet.code.clone()),
-        ("Date", job.date.map(|d| format!("{} ({d})", d.in_words(input.options.dates))).unwrap_or_default()),
-        ("Vehicle", job.vehicle.description.clone()),
-        ("Number plate", job.vehicle.plate.clone()),
-        ("Vehicle template", format!("{} ({})", input.template.name, input.template.id)),
-        ("History", job.vehicle.history.clone()),
-        ("Customer", job.customer.name.clone()),
-        ("Wishes", job.customer.wishes.clone()),
-        ("Goal", goal(job.goal)),
-        ("Crew", job.crew.iter().map(crew).collect::<Vec<_>>().join(", ")),
+        (say!("sheet-job"), job.name.clone()),
+        (say!("sheet-job-code"), sheet.code.clone()),
+        (
+            say!("sheet-date"),
+            job.date.map(|d| format!("{} ({d})", d.in_words(input.options.dates))).unwrap_or_default(),
+        ),
+        (say!("sheet-vehicle"), job.vehicle.description.clone()),
+        (say!("sheet-plate"), job.vehicle.plate.clone()),
+        (
+            say!("sheet-template"),
+            format!("{} ({})", template_name(&input.template.id, &input.template.name), input.template.id),
+        ),
+        (say!("sheet-history"), job.vehicle.history.clone()),
+        (say!("sheet-customer"), job.customer.name.clone()),
+        (say!("sheet-wishes"), job.customer.wishes.clone()),
+        (say!("sheet-goal"), goal(job.goal)),
+        (say!("sheet-crew"), job.crew.iter().map(crew).collect::<Vec<_>>().join(", ")),
     ]);
-    sheet.heading(2, "Gauge and surveys");
-    sheet.facts(vec![("Gauge", gauge(&job.gauge)), ("Lower bounds", bounds(input))]);
+    sheet.heading(2, say!("sheet-gauge-surveys"));
+    sheet.facts(vec![(say!("sheet-gauge"), gauge(&job.gauge)), (say!("sheet-lower-bounds"), bounds(input))]);
     surveys(input, &mut sheet);
     sheet.blocks.push(super::model::Block::Figure(map_picture(input, Overlay::Film)));
     panels::panels(input, &mut sheet);
@@ -46,27 +56,27 @@ pub fn record(input: &SheetInput<'_>) -> Sheet {
 
 fn goal(goal: Goal) -> String {
     match goal {
-        Goal::Gloss => "Gloss only".to_owned(),
-        Goal::Correct { share } => format!("{:.0}\u{202f}% of the defects gone", share * 100.0),
+        Goal::Gloss => say!("sheet-goal-gloss").to_owned(),
+        Goal::Correct { share } => say!("sheet-goal-share", share = format!("{:.0}\u{202f}%", share * 100.0)),
     }
 }
 
 fn gauge(gauge: &Gauge) -> String {
-    format!(
-        "{}; accuracy ±({} + {:.1}\u{202f}%), display steps of {}",
-        gauge.principle.name(),
-        gauge.accuracy_fixed_um,
-        gauge.accuracy_share * 100.0,
-        gauge.resolution_um
+    say!(
+        "sheet-gauge-facts",
+        principle = gauge.principle.name(),
+        fixed = gauge.accuracy_fixed_um.to_string(),
+        share = format!("{}\u{202f}%", decimal(gauge.accuracy_share * 100.0, 1)),
+        step = gauge.resolution_um.to_string(),
     )
 }
 
 fn bounds(input: &SheetInput<'_>) -> String {
     let a = input.job.assurance;
-    format!(
-        "hold for {:.0}\u{202f}% of a panel with {:.0}\u{202f}% confidence",
-        a.coverage * 100.0,
-        a.confidence * 100.0
+    say!(
+        "sheet-bounds",
+        coverage = format!("{:.0}\u{202f}%", a.coverage * 100.0),
+        confidence = format!("{:.0}\u{202f}%", a.confidence * 100.0),
     )
 }
 
@@ -74,11 +84,11 @@ fn surveys(input: &SheetInput<'_>, sheet: &mut Sheet) {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Survey", true, 0.0),
-            ("Date", false, 0.0),
-            ("By", false, 0.0),
-            ("When", false, 0.0),
-            ("Checks of the gauge", false, 1.0),
+            (say!("sheet-survey"), true, 0.0),
+            (say!("sheet-date"), false, 0.0),
+            (say!("sheet-by"), false, 0.0),
+            (say!("sheet-when"), false, 0.0),
+            (say!("sheet-gauge-checks"), false, 1.0),
         ],
     );
     for (number, survey) in input.job.surveys.iter().enumerate() {
@@ -89,7 +99,7 @@ fn surveys(input: &SheetInput<'_>, sheet: &mut Sheet) {
             told(&survey.date),
             told(&survey.taken_by),
             survey.stage.name().to_owned(),
-            if checks.is_empty() { "none".to_owned() } else { checks.join("\n") },
+            if checks.is_empty() { say!("common-none").to_owned() } else { checks.join("\n") },
         ]);
     }
     sheet.table(table);
@@ -97,12 +107,16 @@ fn surveys(input: &SheetInput<'_>, sheet: &mut Sheet) {
 
 fn checks(gauge: &Gauge, survey: &Survey) -> Vec<String> {
     let check = |c: &crate::job::SurveyCheck| {
-        let verdict = if gauge.passes(&c.check()) { "passed" } else { "failed" };
         let on = match c.certified_um.um() {
-            um if um > 0.0 => format!("shim of {}", c.certified_um),
-            _ => "bare plate".to_owned(),
+            um if um > 0.0 => say!("sheet-shim", film = c.certified_um.to_string()),
+            _ => say!("sheet-bare-plate").to_owned(),
         };
-        format!("after reading {}: {on} shown as {}, {verdict}", c.after_reading, c.shown_um)
+        let (reading, shown) = (c.after_reading, c.shown_um.to_string());
+        if gauge.passes(&c.check()) {
+            say!("sheet-check-passed", reading = reading, on = on, shown = shown)
+        } else {
+            say!("sheet-check-failed", reading = reading, on = on, shown = shown)
+        }
     };
     survey.checks.iter().map(check).collect()
 }

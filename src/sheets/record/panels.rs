@@ -2,27 +2,30 @@
 
 use crate::insight::{Insight, OpenPoints};
 use crate::job::{Defect, PanelRecord, Spot};
+use crate::polish::Finish;
+use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::sheets::model::{Sheet, Table, TextSize};
 use crate::units::{Micrometres, capital};
+use crate::words::decimal;
 
 pub(super) fn panels(input: &SheetInput<'_>, sheet: &mut Sheet) {
-    sheet.heading(2, "Film and what may go");
-    sheet.small("µm. Mean and lower bound of the readings before polishing, number of readings, the clear coat that is assumed, the budget and what decides it.");
+    sheet.heading(2, say!("sheet-film-may-go"));
+    sheet.small(say!("sheet-film-small"));
     let (table, reasons) = film(input.insight, input);
     sheet.table(table);
     sheet.small(
         reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{why}", k + 1)).collect::<Vec<_>>().join("\n"),
     );
     if let Some(removal) = &input.insight.removal {
-        sheet.text(format!("Over the vehicle: {}", removal.text));
+        sheet.text(say!("sheet-over-vehicle", removal = removal.text.as_str()));
     }
-    section(sheet, "Readings", readings(input));
-    section(sheet, "Defects", defects(input));
-    section(sheet, "Gloss", gloss(input));
-    section(sheet, "Earlier visits", ledger(input));
-    section(sheet, "Facts and notes of panels", notes(input));
-    section(sheet, "What the readings suggest", suggestions(&input.insight.points, input));
+    section(sheet, say!("sheet-readings"), readings(input));
+    section(sheet, say!("sheet-defects"), defects(input));
+    section(sheet, say!("sheet-gloss"), gloss(input));
+    section(sheet, say!("sheet-visits"), ledger(input));
+    section(sheet, say!("sheet-facts-notes"), notes(input));
+    section(sheet, say!("sheet-suggest"), suggestions(&input.insight.points, input));
 }
 
 /// A heading with its table, if that has rows.
@@ -45,14 +48,14 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> (Table, Vec<String>) {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Panel", false, 0.9),
+            (say!("sheet-panel"), false, 0.9),
             figure("n"),
-            figure("Mean"),
-            figure("At least"),
-            figure("After"),
-            figure("Clear"),
-            figure("Budget"),
-            figure("Decided by"),
+            figure(say!("sheet-mean")),
+            figure(say!("sheet-at-least")),
+            figure(say!("sheet-after")),
+            figure(say!("sheet-clear")),
+            figure(say!("sheet-budget")),
+            figure(say!("sheet-decided")),
         ],
     );
     for (index, panel) in insight.panels.iter().enumerate() {
@@ -60,9 +63,8 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> (Table, Vec<String>) {
             continue;
         }
         let film = panel.film.as_ref();
-        let of = |value: Option<f64>, digits: usize| {
-            value.map_or_else(|| "\u{2013}".to_owned(), |v| format!("{v:.digits$}"))
-        };
+        let of =
+            |value: Option<f64>, digits: usize| value.map_or_else(|| "\u{2013}".to_owned(), |v| decimal(v, digits));
         let after = panel.after.as_ref().and_then(|a| a.read.film.as_ref());
         let limit = panel.budget.deciding().map(|l| l.what.clone());
         table.row([
@@ -97,7 +99,11 @@ fn place(at: crate::geometry::MapPoint) -> String {
 fn readings(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
-        &[("Panel", false, 0.6), ("Survey", true, 0.0), ("Place on the map, mm: readings, µm", false, 1.6)],
+        &[
+            (say!("sheet-panel"), false, 0.6),
+            (say!("sheet-survey"), true, 0.0),
+            (say!("sheet-place-readings"), false, 1.6),
+        ],
     );
     for (index, record) in records(input) {
         for survey in 0..=input.job.current_survey() {
@@ -114,12 +120,12 @@ fn readings(input: &SheetInput<'_>) -> Table {
 fn spot_line(spot: &Spot, survey: u32) -> String {
     let value = |r: &crate::job::Reading| {
         let um = r.thickness_um.um();
-        if um.fract() == 0.0 { format!("{um:.0}") } else { format!("{um:.1}") }
+        decimal(um, usize::from(um.fract() != 0.0))
     };
     let values: Vec<String> = spot.readings_in(survey).map(value).collect();
     let mut line = format!("{}: {}", place(spot.at), values.join(" "));
     if spot.edge {
-        line.push_str("; edge");
+        line = say!("sheet-edge", spot = line);
     }
     if !spot.note.is_empty() {
         line = format!("{line}; {}", spot.note);
@@ -131,28 +137,27 @@ fn defects(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Panel", false, 0.9),
-            ("Defect", false, 0.0),
-            ("Place, mm", true, 0.0),
-            ("Size", true, 0.0),
-            ("Number", true, 0.0),
-            ("Depth", true, 0.0),
-            ("Note", false, 1.0),
+            (say!("sheet-panel"), false, 0.9),
+            (say!("sheet-defect"), false, 0.0),
+            (say!("sheet-place"), true, 0.0),
+            (say!("sheet-size"), true, 0.0),
+            (say!("sheet-count"), true, 0.0),
+            (say!("sheet-depth"), true, 0.0),
+            (say!("sheet-note"), false, 1.0),
         ],
     );
-    let depth = |(low, high): (Micrometres, Micrometres)| format!("{:.1} to {:.1}", low.um(), high);
+    let depth = |(low, high): (Micrometres, Micrometres)| {
+        say!("sheet-depth-range", low = decimal(low.um(), 1), high = format!("{high:.1}"))
+    };
     for (index, record) in records(input) {
         for Defect { kind, at, size_mm, quantity, note, photos, .. } in &record.defects {
             let facts = record.defects.iter().position(|d| d.at == *at && d.kind == *kind);
             let depth_um = facts.and_then(|k| input.insight.panels[index].defects.get(k)).map(|f| depth(f.depth_um));
             let pictures = match photos.len() {
                 0 => String::new(),
-                n => format!(
-                    "{n} {} {}",
-                    if n == 1 { "picture" } else { "pictures" },
-                    if note.is_empty() { "" } else { "; " }
-                ),
+                count => say!("sheet-pictures", count = count),
             };
+            let told: Vec<&str> = [pictures.as_str(), note].into_iter().filter(|t| !t.is_empty()).collect();
             table.row([
                 input.name(index),
                 kind.name().to_owned(),
@@ -160,7 +165,7 @@ fn defects(input: &SheetInput<'_>) -> Table {
                 format!("{size_mm:.0}"),
                 quantity.to_string(),
                 depth_um.unwrap_or_default(),
-                format!("{pictures}{note}"),
+                told.join("; "),
             ]);
         }
     }
@@ -170,7 +175,12 @@ fn defects(input: &SheetInput<'_>) -> Table {
 fn gloss(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
-        &[("Panel", false, 1.0), ("Survey", true, 0.0), ("Angle", true, 0.0), ("Gloss", true, 0.0)],
+        &[
+            (say!("sheet-panel"), false, 1.0),
+            (say!("sheet-survey"), true, 0.0),
+            (say!("sheet-angle"), true, 0.0),
+            (say!("sheet-gloss"), true, 0.0),
+        ],
     );
     for (index, record) in records(input) {
         for g in &record.gloss {
@@ -185,11 +195,11 @@ fn ledger(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Panel", false, 0.9),
-            ("Visit", false, 1.0),
-            ("Went", true, 0.0),
-            ("At most", true, 0.0),
-            ("Known from", false, 0.0),
+            (say!("sheet-panel"), false, 0.9),
+            (say!("sheet-visit"), false, 1.0),
+            (say!("sheet-went"), true, 0.0),
+            (say!("sheet-at-most"), true, 0.0),
+            (say!("sheet-known-from"), false, 0.0),
         ],
     );
     for (index, record) in records(input) {
@@ -202,34 +212,33 @@ fn ledger(input: &SheetInput<'_>) -> Table {
 }
 
 fn notes(input: &SheetInput<'_>) -> Table {
-    let mut table = Table::new(TextSize::Small, &[("Panel", false, 0.7), ("What is noted", false, 2.0)]);
+    let mut table =
+        Table::new(TextSize::Small, &[(say!("sheet-panel"), false, 0.7), (say!("sheet-noted"), false, 2.0)]);
     for (index, record) in records(input) {
         let mut told = Vec::new();
-        let mut say = |when: bool, text: String| {
+        let mut tell = |when: bool, text: String| {
             if when {
                 told.push(text);
             }
         };
-        say(record.left_uncoated, "left uncoated".to_owned());
-        say(
-            record.finish.is_some(),
-            format!("finish: {}", words(&format!("{:?}", input.insight.panels[index].finish))),
-        );
-        say(record.history != crate::polish::PaintHistory::default(), format!("paint: {}", history(record)));
+        tell(record.left_uncoated, say!("sheet-uncoated").to_owned());
+        let finish = finish_in_words(input.insight.panels[index].finish);
+        tell(record.finish.is_some(), say!("sheet-finish", finish = finish));
+        tell(record.history != crate::polish::PaintHistory::default(), say!("sheet-paint", history = history(record)));
         if let Some(day) = record.painted_on {
-            say(true, format!("painted on {day}"));
+            tell(true, say!("sheet-painted-on", day = day.to_string()));
         }
-        say(
+        tell(
             record.coating != crate::job::PreviousCoating::default(),
-            format!("on it before: {}", record.coating.name()),
+            say!("sheet-on-before", coating = record.coating.name()),
         );
         if let Some(level) = record.level_at_most {
-            say(true, format!("held at {level} at most"));
+            tell(true, say!("sheet-held", level = level.to_string()));
         }
         if let Some(substrate) = record.substrate {
-            say(true, format!("made of {}", substrate.name()));
+            tell(true, say!("sheet-made-of", substrate = substrate.name()));
         }
-        say(!record.note.is_empty(), record.note.clone());
+        tell(!record.note.is_empty(), record.note.clone());
         if !told.is_empty() {
             table.row([input.name(index), capital(&told.join("; "))]);
         }
@@ -240,30 +249,33 @@ fn notes(input: &SheetInput<'_>) -> Table {
 fn history(record: &PanelRecord) -> String {
     use crate::polish::PaintHistory as H;
     match record.history {
-        H::Unknown => "not known".to_owned(),
-        H::Original => "never polished".to_owned(),
-        H::Refinished => "painted again".to_owned(),
-        H::FreshRefinish { days } => format!("painted again {days} days before"),
-        H::PolishedBefore { removed_um } => format!("polished before, {removed_um:.1} in all"),
+        H::Unknown => say!("sheet-history-unknown").to_owned(),
+        H::Original => say!("sheet-history-original").to_owned(),
+        H::Refinished => say!("sheet-history-again").to_owned(),
+        H::FreshRefinish { days } => say!("sheet-history-fresh", count = days),
+        H::PolishedBefore { removed_um } => say!("sheet-history-polished", film = format!("{removed_um:.1}")),
     }
 }
 
-/// `ClearCoat` as "clear coat".
-fn words(name: &str) -> String {
-    let mut out = String::new();
-    for c in name.chars() {
-        if c.is_uppercase() && !out.is_empty() {
-            out.push(' ');
-        }
-        out.extend(c.to_lowercase());
+fn finish_in_words(finish: Finish) -> &'static str {
+    match finish {
+        Finish::ClearCoat => say!("sheet-finish-clear-coat"),
+        Finish::SingleStage => say!("sheet-finish-single-stage"),
+        Finish::Matte => say!("sheet-finish-matte"),
+        Finish::FilmCovered => say!("sheet-finish-film-covered"),
+        Finish::Wrapped => say!("sheet-finish-wrapped"),
+        Finish::Bare => say!("sheet-finish-bare"),
+        Finish::Glass => say!("sheet-finish-glass"),
+        Finish::Lens => say!("sheet-finish-lens"),
     }
-    out
 }
 
 fn suggestions(points: &OpenPoints, input: &SheetInput<'_>) -> Table {
-    let mut table =
-        Table::new(TextSize::Small, &[("Where", false, 0.7), ("What", false, 1.3), ("What to do", false, 1.3)]);
-    let gauge = points.gauge.iter().map(|f| ("Gauge".to_owned(), f));
+    let mut table = Table::new(
+        TextSize::Small,
+        &[(say!("sheet-where"), false, 0.7), (say!("sheet-what"), false, 1.3), (say!("sheet-to-do"), false, 1.3)],
+    );
+    let gauge = points.gauge.iter().map(|f| (say!("sheet-gauge").to_owned(), f));
     let panels = points.panels.iter().enumerate().flat_map(|(i, found)| found.iter().map(move |f| (i, f)));
     for (place, finding) in gauge.chain(panels.map(|(i, f)| (input.name(i), f))) {
         table.row([place, capital(&finding.cause), capital(&finding.action)]);

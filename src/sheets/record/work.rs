@@ -2,28 +2,31 @@
 
 use super::panels::section;
 use crate::insight::supplies;
+use crate::polish::called;
+use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::sheets::model::{Sheet, Table, TextSize};
 use crate::units::{clock, minutes};
+use crate::words::decimal;
 
 pub(super) fn work(input: &SheetInput<'_>, sheet: &mut Sheet) {
-    section(sheet, "Polishing", steps(input));
-    section(sheet, "Test spots", tests(input));
-    section(sheet, "Order of polishing", order(input));
-    section(sheet, "Hands and ears", exposure(input));
-    section(sheet, "Used up in polishing", used(input));
+    section(sheet, say!("sheet-polishing"), steps(input));
+    section(sheet, say!("sheet-test-spots"), tests(input));
+    section(sheet, say!("sheet-order-polishing"), order(input));
+    section(sheet, say!("sheet-hands-ears"), exposure(input));
+    section(sheet, say!("sheet-used-up"), used(input));
 }
 
 fn steps(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Panel", false, 0.8),
-            ("Level", false, 0.0),
-            ("Steps", false, 1.4),
-            ("Takes off, µm", true, 0.0),
-            ("At most", true, 0.0),
-            ("Time", true, 0.0),
+            (say!("sheet-panel"), false, 0.8),
+            (say!("sheet-polish-level"), false, 0.0),
+            (say!("sheet-steps"), false, 1.4),
+            (say!("sheet-takes-off"), true, 0.0),
+            (say!("sheet-at-most"), true, 0.0),
+            (say!("sheet-time"), true, 0.0),
         ],
     );
     for (index, insight) in input.insight.panels.iter().enumerate() {
@@ -36,13 +39,13 @@ fn steps(input: &SheetInput<'_>) -> Table {
             .local
             .iter()
             .flat_map(|l| &l.steps)
-            .map(|s| format!("at one place: {}, {}\u{202f}×", s.name, s.passes));
+            .map(|s| say!("sheet-local-step", step = s.name.as_str(), passes = s.passes));
         table.row([
             input.name(index),
             plan.level.to_string(),
             local.chain(whole).collect::<Vec<_>>().join("\n"),
-            format!("{:.1}", plan.removal.um()),
-            format!("{:.1}", insight.removal_upper().um()),
+            decimal(plan.removal.um(), 1),
+            decimal(insight.removal_upper().um(), 1),
             minutes(plan.seconds),
         ]);
     }
@@ -52,14 +55,29 @@ fn steps(input: &SheetInput<'_>) -> Table {
 fn tests(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
-        &[("Step", false, 1.0), ("Passes", true, 0.0), ("Took off", false, 1.0), ("What went", false, 1.0)],
+        &[
+            (say!("sheet-step"), false, 1.0),
+            (say!("sheet-passes"), true, 0.0),
+            (say!("sheet-took-off"), false, 1.0),
+            (say!("sheet-what-went"), false, 1.0),
+        ],
     );
     for test in &input.job.test_spots.results {
-        let off =
-            test.removal.map(|r| format!("{:.1}, give or take {:.1}", r.um, r.give_or_take_um)).unwrap_or_default();
-        let seen =
-            test.seen.map(|s| format!("{:.0}\u{202f}% of the {}", s.share * 100.0, s.kind.name())).unwrap_or_default();
-        table.row([test.step.clone(), test.passes.to_string(), off, seen]);
+        let off = test
+            .removal
+            .map(|r| {
+                let (film, give) = (format!("{:.1}", r.um), format!("{:.1}", r.give_or_take_um));
+                say!("sheet-give-or-take", film = film, give = give)
+            })
+            .unwrap_or_default();
+        let seen = test
+            .seen
+            .map(|s| {
+                let share = format!("{:.0}\u{202f}%", s.share * 100.0);
+                say!("sheet-share-of", share = share, defect = s.kind.name())
+            })
+            .unwrap_or_default();
+        table.row([called(&test.step).to_owned(), test.passes.to_string(), off, seen]);
     }
     table
 }
@@ -67,7 +85,13 @@ fn tests(input: &SheetInput<'_>) -> Table {
 fn order(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
-        &[("From", true, 0.0), ("Who", false, 0.0), ("Panel", false, 1.0), ("Step", false, 1.2), ("Time", true, 0.0)],
+        &[
+            (say!("sheet-from"), true, 0.0),
+            (say!("sheet-who"), false, 0.0),
+            (say!("sheet-panel"), false, 1.0),
+            (say!("sheet-step"), false, 1.2),
+            (say!("sheet-time"), true, 0.0),
+        ],
     );
     for row in input.polishing.map(|o| o.rows.as_slice()).unwrap_or_default() {
         let who = input.job.crew[row.worker].name.clone();
@@ -80,35 +104,44 @@ fn exposure(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Day", true, 0.0),
-            ("Who", false, 1.0),
-            ("Vibration A(8), m/s²", true, 0.0),
-            ("Points", true, 0.0),
-            ("Noise LEX,8h, dB(A)", true, 0.0),
-            ("Standing", false, 0.0),
+            (say!("sheet-day"), true, 0.0),
+            (say!("sheet-who"), false, 1.0),
+            (say!("sheet-vibration"), true, 0.0),
+            (say!("sheet-points"), true, 0.0),
+            (say!("sheet-noise"), true, 0.0),
+            (say!("sheet-standing"), false, 0.0),
         ],
     );
     for (day, part) in input.polishing.map(|o| o.days.as_slice()).unwrap_or_default().iter().enumerate() {
         for w in &part.workers {
-            let noise = w.noise_lex8h_db.map_or_else(|| "\u{2013}".to_owned(), |db| format!("{db:.1}"));
-            let standing = format!("{}; {}", w.hav_standing, w.noise_standing);
-            let (a8, points) = (format!("{:.2}", w.hav_a8_ms2), format!("{:.0}", w.hav_points));
+            let noise = w.noise_lex8h_db.map_or_else(|| "\u{2013}".to_owned(), |db| decimal(db, 1));
+            let standing = format!("{}; {}", standing_in_words(w.hav_standing), standing_in_words(w.noise_standing));
+            let (a8, points) = (decimal(w.hav_a8_ms2, 2), format!("{:.0}", w.hav_points));
             table.row([(day + 1).to_string(), w.worker.clone(), a8, points, noise, standing]);
         }
     }
     table
 }
 
+/// What the plan says for other programs, for people.
+fn standing_in_words(standing: &'static str) -> &'static str {
+    match standing {
+        "over limit" => say!("sheet-over-limit"),
+        "action" => say!("sheet-action"),
+        _ => say!("sheet-below"),
+    }
+}
+
 fn used(input: &SheetInput<'_>) -> Table {
     let mut table = Table::new(
         TextSize::Small,
         &[
-            ("Step", false, 1.0),
-            ("Area", true, 0.0),
-            ("Pads", true, 0.0),
-            ("Sheets", true, 0.0),
-            ("Polish", true, 0.0),
-            ("Towels", true, 0.0),
+            (say!("sheet-step"), false, 1.0),
+            (say!("sheet-area"), true, 0.0),
+            (say!("sheet-pads"), true, 0.0),
+            (say!("sheet-sheets"), true, 0.0),
+            (say!("sheet-polish"), true, 0.0),
+            (say!("sheet-towels"), true, 0.0),
         ],
     );
     for s in supplies(input.job, input.template, input.insight) {
