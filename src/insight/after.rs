@@ -4,6 +4,7 @@ use super::PanelInsight;
 use super::film::{SurveyFilm, film_at};
 use crate::job::{Job, PanelRecord, Spot, SurveyStage, Suspects};
 use crate::measure::{MeasuredRemoval, Visibility, measured_removal, thickness};
+use crate::say;
 use crate::units::Micrometres;
 use crate::vehicle::{Panel, Template};
 
@@ -23,10 +24,7 @@ pub struct AfterPolishing {
 impl AfterPolishing {
     /// What to mind before anybody polishes here again, as a sentence.
     pub(super) fn caution(&self) -> String {
-        format!(
-            "Mind: polished in this visit already, {:.1} may have gone; at most {:.1} more may go.",
-            self.went.upper, self.left
-        )
+        say!("insight-after", went = format!("{:.1}", self.went.upper), left = format!("{:.1}", self.left))
     }
 }
 

@@ -7,6 +7,7 @@
 use super::coating::{coated_panels, operation_id};
 use crate::crew::{LagSpec, ProblemSpec};
 use crate::job::{Experience, Job, Member, Role};
+use crate::say;
 use crate::units::listed;
 use crate::vehicle::{Naming, Panel, PanelId, Side, Surface, Template};
 use std::collections::{HashMap, HashSet};
@@ -222,16 +223,15 @@ pub fn choice_notes(job: &Job, template: &Template, naming: Naming) -> Vec<Strin
             .filter(|&high| before.panel(high).leans_over.contains(&before.panel(at).id))
             .map(name)
             .collect();
-        let why = match above.as_slice() {
-            [] => "others have to come before it".to_owned(),
-            above => format!("one leans over it to reach {}", listed(above)),
-        };
-        notes.push(format!("{} can't come as early as asked: {why}.", name(at)));
+        notes.push(match above.as_slice() {
+            [] => say!("insight-not-early-others", panel = name(at)),
+            above => say!("insight-not-early-lean", panel = name(at), above = listed(above)),
+        });
     }
     if choices.paint_first {
         let over: Vec<String> = (0..before.coated.len()).filter(|&at| before.is_over_paint(at)).map(name).collect();
         if !over.is_empty() {
-            notes.push(format!("Not after the paint, since one leans over paint to reach them: {}.", listed(&over)));
+            notes.push(say!("insight-not-after-paint", panels = listed(&over)));
         }
     }
     let coated = |id: &PanelId| before.coated.iter().any(|&i| template.panels[i].id == *id);
@@ -239,15 +239,18 @@ pub fn choice_notes(job: &Job, template: &Template, naming: Naming) -> Vec<Strin
         choices.begins.iter().map(|b| (&b.panel, b.member.as_str())).chain(choices.first.iter().map(|id| (id, "")))
     {
         if let Some(panel) = template.panel(id).filter(|_| !coated(id)) {
-            let whose = if whose.is_empty() { String::new() } else { format!(", so {whose} begins anywhere") };
-            notes.push(format!("{} is not coated{whose}.", panel.name(naming)));
+            let panel = panel.name(naming);
+            notes.push(match whose {
+                "" => say!("insight-not-coated", panel = panel),
+                person => say!("insight-not-coated-begins", panel = panel, person = person),
+            });
         }
     }
     for (place, begins) in choices.begins.iter().enumerate() {
         let role = |name: &str| job.crew.iter().find(|m| m.name == name).and_then(|m| opening(job, m));
         let same = |other: &&crate::job::Beginning| role(&other.member) == role(&begins.member);
         if let Some(other) = choices.begins[..place].iter().find(same) {
-            notes.push(format!("{} and {} can't both begin with the same panel.", other.member, begins.member));
+            notes.push(say!("insight-begin-same", one = other.member.as_str(), other = begins.member.as_str()));
         }
     }
     notes
@@ -283,8 +286,5 @@ pub fn levelling_note(crew: &[Member]) -> Option<String> {
     let levels = |m: &&Member| m.roles.contains(&Role::Level);
     let learner = crew.iter().filter(levels).find(|m| m.experience == Experience::Learner)?;
     let better = crew.iter().find(|m| m.experience > learner.experience && !levels(m))?;
-    Some(format!(
-        "{} levels and still learns it, while {} only applies. A mistake in levelling stays; one in applying is levelled away.",
-        learner.name, better.name
-    ))
+    Some(say!("insight-learner-levels", learner = learner.name.as_str(), other = better.name.as_str()))
 }

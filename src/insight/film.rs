@@ -5,10 +5,8 @@
 
 use crate::job::{Job, PanelRecord, Spot, SurveyStage, Suspects};
 use crate::measure::{self, FilmSummary};
+use crate::say;
 use crate::units::Micrometres;
-
-/// Why nothing is decided where all readings are suspect, as the end of a sentence.
-const SUSPECT: &str = "the gauge failed its check after it was read; read it again";
 
 /// The readings of one panel in one survey.
 #[derive(Debug, Clone, PartialEq, Default)]
@@ -33,7 +31,7 @@ impl SurveyFilm {
 
     /// Why nothing is decided although the panel was read, as the end of a sentence.
     pub fn refusal(&self) -> Option<&'static str> {
-        (self.film.is_none() && self.suspects > 0).then_some(SUSPECT)
+        (self.film.is_none() && self.suspects > 0).then(|| say!("insight-suspect"))
     }
 
     /// The same readings, none of which can count.

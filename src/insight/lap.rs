@@ -7,7 +7,10 @@
 use super::coating::is_coated;
 use crate::geometry::MapPoint;
 use crate::job::Job;
+use crate::say;
+use crate::units::listed;
 use crate::vehicle::{FeatureKind, Naming, Surface, Template};
+use crate::words::{Language, language};
 use std::collections::{BTreeMap, BTreeSet};
 
 /// A place where a high spot may be.
@@ -47,24 +50,27 @@ impl LapSpot {
     /// As a person says it: `Seam of bonnet left and wing left`.
     pub fn name(&self, template: &Template, naming: Naming) -> String {
         let names: Vec<String> = self.panels.iter().map(|&i| spoken(&template.panels[i].name(naming))).collect();
-        let (what, joint) = match self.kind {
-            LapKind::Seam => ("Seam of", " and "),
-            LapKind::Corner => ("Corner of", ", "),
-            LapKind::Feature(FeatureKind::Handle) => ("Handle on", ", "),
-            LapKind::Feature(FeatureKind::Mirror) => ("Mirror on", ", "),
-            LapKind::Feature(FeatureKind::Lamp) => ("Lamp in", ", "),
-            LapKind::Feature(FeatureKind::Plate) => ("Plate on", ", "),
-            LapKind::Feature(FeatureKind::SpoilerFoot) => ("Foot of the spoiler on", ", "),
-            LapKind::Feature(FeatureKind::BodyLine) => ("Body line over", ", "),
-            LapKind::Feature(_) => ("Edge of", ", "),
-        };
-        format!("{what} {}", names.join(joint))
+        let panels = names.join(", ");
+        match self.kind {
+            LapKind::Seam => say!("insight-lap-seam", panels = listed(&names)),
+            LapKind::Corner => say!("insight-lap-corner", panels = panels),
+            LapKind::Feature(FeatureKind::Handle) => say!("insight-lap-handle", panels = panels),
+            LapKind::Feature(FeatureKind::Mirror) => say!("insight-lap-mirror", panels = panels),
+            LapKind::Feature(FeatureKind::Lamp) => say!("insight-lap-lamp", panels = panels),
+            LapKind::Feature(FeatureKind::Plate) => say!("insight-lap-plate", panels = panels),
+            LapKind::Feature(FeatureKind::SpoilerFoot) => say!("insight-lap-spoiler", panels = panels),
+            LapKind::Feature(FeatureKind::BodyLine) => say!("insight-lap-body-line", panels = panels),
+            LapKind::Feature(_) => say!("insight-lap-edge", panels = panels),
+        }
     }
 }
 
-/// The name of a panel inside a sentence: `Bonnet, left` becomes `bonnet left`, and `A-pillar, left` stays large.
+/// The name of a panel inside a sentence: `Bonnet, left` becomes `bonnet left`, and `A-pillar, left` stays large, as German nouns do.
 pub fn spoken(name: &str) -> String {
     let plain = name.replace(", ", " ");
+    if language() == Language::German {
+        return plain;
+    }
     let mut letters = plain.chars();
     match (letters.next(), letters.clone().next()) {
         (Some(first), Some(second)) if second.is_lowercase() => first.to_lowercase().chain(letters).collect(),

@@ -6,6 +6,7 @@ use crate::finding::{Code, Finding};
 use crate::job::Job;
 use crate::measure::film_findings;
 use crate::polish::{DefectKind, Finish};
+use crate::say;
 use crate::vehicle::{Panel, Template};
 use std::collections::HashMap;
 
@@ -79,17 +80,16 @@ pub(super) fn of_panel(
 fn doubtful(place: &str, insight: &PanelInsight) -> Option<Finding> {
     let reads = [insight.read.as_ref(), insight.after.as_ref().map(|a| &a.read)];
     if let (Some(reason), Some(_)) = (&insight.unreadable, &insight.read) {
-        let action = "choose the gauge that took them, or correct what the panel is made of";
-        let cause = format!("its readings mean nothing: {reason}");
+        let action = say!("insight-means-nothing-do");
+        let cause = say!("insight-means-nothing", why = reason);
         return Some(Finding::new(Code::ReadingsImpossible, place, cause, action));
     }
     let suspects: usize = reads.into_iter().flatten().map(|r| r.suspects).sum();
     let cause = match suspects {
         0 => return None,
-        1 => "1 reading was taken with a gauge that then failed its check".to_owned(),
-        n => format!("{n} readings were taken with a gauge that then failed its check"),
+        count => say!("insight-suspect-count", count = count),
     };
-    Some(Finding::new(Code::ReadingsSuspect, place, cause, "read those spots again with a gauge that passes"))
+    Some(Finding::new(Code::ReadingsSuspect, place, cause, say!("insight-suspect-do")))
 }
 
 /// Signs of paint without clear coat. **Source**: common practice, no source.
@@ -97,13 +97,8 @@ fn single_stage(job: &Job, panel: &Panel) -> Option<Finding> {
     let record = job.record(&panel.id)?;
     let oxidised = record.defects.iter().any(|d| d.kind == DefectKind::Oxidation);
     let (cause, action) = match record.finish {
-        Some(Finish::SingleStage) => {
-            ("it is noted as single-stage, so there is no clear to spend", "stay with the finest step that works")
-        }
-        None | Some(Finish::ClearCoat) if oxidised => (
-            "it chalks, as single-stage paint does",
-            "rub a hidden place with polish on a white cloth; colour on it means single-stage, then note it under Paint",
-        ),
+        Some(Finish::SingleStage) => (say!("insight-noted-single-stage"), say!("insight-noted-single-stage-do")),
+        None | Some(Finish::ClearCoat) if oxidised => (say!("insight-chalks"), say!("insight-chalks-do")),
         _ => return None,
     };
     Some(Finding::new(Code::FilmSingleStage, panel.id.as_str(), cause, action))
@@ -114,8 +109,9 @@ fn over_plan(place: &str, insight: &PanelInsight) -> Option<Finding> {
     let after = insight.after.as_ref()?;
     let planned = insight.removal_upper();
     (after.went.measured && after.went.upper > planned).then(|| {
-        let cause = format!("{:.1} may have gone, the plan's bound was {planned:.1}", after.went.upper);
-        let action = "check pad, polish and passes before the next panel; enter what was measured into the ledger";
+        let cause =
+            say!("insight-over-plan", went = format!("{:.1}", after.went.upper), planned = format!("{planned:.1}"));
+        let action = say!("insight-over-plan-do");
         Finding::new(Code::RemovedOverPlan, place, cause, action)
     })
 }
@@ -128,18 +124,14 @@ fn failed_checks(job: &Job) -> Vec<Finding> {
     });
     failed
         .map(|(s, c, check)| {
-            let on = if check.certified_um.um() > 0.0 {
-                format!("the shim of {}", check.certified_um)
+            let allowed = format!("{:.1}", job.gauge.allowed_at(check.certified_um));
+            let shown = check.shown_um.to_string();
+            let cause = if check.certified_um.um() > 0.0 {
+                say!("insight-on-shim", film = check.certified_um.to_string(), shown = shown, allowed = allowed)
             } else {
-                "the bare plate".to_owned()
+                say!("insight-on-plate", shown = shown, allowed = allowed)
             };
-            let allowed = job.gauge.allowed_at(check.certified_um);
-            Finding::new(
-                Code::GaugeCheckFailed,
-                format!("surveys[{s}].checks[{c}]"),
-                format!("on {on} the gauge showed {}, more than {allowed:.1} off", check.shown_um),
-                "clean probe and plate, adjust, check again, and read the marked spots again",
-            )
+            Finding::new(Code::GaugeCheckFailed, format!("surveys[{s}].checks[{c}]"), cause, say!("insight-check-do"))
         })
         .collect()
 }

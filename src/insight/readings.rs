@@ -28,7 +28,7 @@ pub fn add_readings(job: &Job, template: &Template, readings: &[GaugeReading]) -
             Some(Command::AddSpots(id.clone(), spots))
         })
         .collect();
-    (!commands.is_empty()).then_some(Command::All { label: "import readings", commands })
+    (!commands.is_empty()).then_some(Command::All { label: crate::say!("insight-import"), commands })
 }
 
 /// The readings of one panel by spot: those without a name first, by their number.

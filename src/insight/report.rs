@@ -13,6 +13,7 @@ use crate::crew::{PlanFile, ProblemSpec};
 use crate::finding::Finding;
 use crate::job::Job;
 use crate::measure::{FilmSummary, MeasuredRemoval, PairedChange, Visibility};
+use crate::say;
 use crate::vehicle::{Naming, Panel, Template};
 use serde::Serialize;
 
@@ -235,7 +236,8 @@ fn panel_report(job: &Job, panel: &Panel, all: &Insight, index: usize) -> PanelR
     let insight = &all.panels[index];
     let PanelInsight { film, budget, polish, .. } = insight;
     let record = job.record(&panel.id);
-    let defect_name = |index: usize| record.and_then(|r| r.defects.get(index)).map_or("defect", |d| d.kind.name());
+    let defect_name =
+        |index: usize| record.and_then(|r| r.defects.get(index)).map_or(say!("insight-defect"), |d| d.kind.name());
     PanelReport {
         id: panel.id.to_string(),
         name: panel.name(Naming::Uk),
@@ -325,8 +327,10 @@ fn coating_report(
 /// What somebody has to look at or to say before polishing begins: contradictory tests, and seams where the finish will differ.
 fn open_points(template: &Template, insight: &Insight) -> Vec<String> {
     let name = |at: usize| template.panels[at].name(Naming::Uk);
-    let seams =
-        insight.differences.iter().map(|d| format!("{} and {}: {}", name(d.panels.0), name(d.panels.1), d.cause));
+    let seams = insight.differences.iter().map(|d| {
+        let (one, other) = (name(d.panels.0), name(d.panels.1));
+        say!("insight-differ", one = one, other = other, why = d.cause.as_str())
+    });
     insight.learned.notes.iter().cloned().chain(seams).collect()
 }
 

@@ -74,7 +74,7 @@ fn coat(input: &SheetInput<'_>, worker: usize, rows: &[&OrderRow], sheet: &mut S
 /// What to mind at this work; each part of a card can be carried on its own.
 fn watch_for(sheet: &mut Sheet, cautions: Vec<String>) {
     sheet.heading(2, say!("sheet-watch-for"));
-    sheet.list(std::iter::once(FIRST_CAUTION.to_owned()).chain(cautions).collect());
+    sheet.list(std::iter::once(FIRST_CAUTION.text().to_owned()).chain(cautions).collect());
 }
 
 fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {

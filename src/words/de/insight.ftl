@@ -1,0 +1,55 @@
+insight-first-caution = Örtliche Regeln, die Datenblätter der Hersteller und zugelassene Fachpraxis gehen allem vor, was dieses Programm sagt.
+insight-high = Das Dach von einem Tritt oder Podest aus erreichen, nicht vom Schweller oder Reifen; eine Person hält den Boden frei.
+insight-machine = Polieren mit der Maschine: Augen- und Gehörschutz, Handschuhe, die Hände warm und trocken halten, nicht fester greifen als nötig.
+insight-mains = Netzmaschinen: hinter einem Fehlerstromschutzschalter (30 mA), Kabel vom nassen Boden weg und über die Schulter, nie in der nassen Halle.
+insight-cordless = Akkumaschinen: Akkus vor Spritzwasser schützen und fern von Lösemitteln laden.
+insight-sand = Nass schleifen und den Schlamm abwischen, bevor er trocknet: Schleifstaub nicht einatmen. Keine Netzmaschine, wo es nass ist.
+insight-air-bay = Beim Polieren und Wischen lüften; Politurreste und Tücher tragen Lösemittel. Nitrilhandschuhe für die Tücher, wechseln, wenn sie nass sind.
+insight-lenses-polish = Lampenscheiben abkleben: Polieren nimmt ihre Hartschicht gegen Sonnenlicht ab, die dann zu erneuern ist; zugelassene Optik nicht verändern.
+insight-sensors = Teile mit Radar, Kamera oder Parksensor: die Regeln des Fahrzeugherstellers für den Sensor gehen vor; nicht darauf drücken und nicht schleifen.
+insight-matte = Matter Lack bleibt, wie er ist: jede geriebene Stelle glänzt und wird nicht wieder matt.
+insight-single-stage = Einschichtlack: Farbe auf dem Pad ist der Lack selbst. Pads und Tücher getrennt halten und beim feinsten Schritt bleiben, der wirkt.
+insight-gauges = Messgeräte dieser Art messen alles über dem Metall; der Klarlack wird als Anteil davon angenommen, nicht gemessen.
+insight-edges = Von Kanten und Sicken wegbleiben: dort ist die Schicht dünner als an den Messstellen.
+insight-failing = Sich lösender Klarlack bleibt unberührt: Polieren hebt ihn weiter ab.
+insight-lenses-coat = Lampenscheiben tragen eine Hartschicht gegen Sonnenlicht: versiegeln, nicht polieren; zugelassene Optik nicht verändern.
+insight-glass = Glas: den Bereich vor Kameras freihalten und die Wischer probieren, bevor das Fahrzeug geht.
+insight-solvents = Lösemittel in Tüchern und Versiegelung: lüften, Flammen, Funken und Heizgeräte fernhalten, Nitrilhandschuhe tragen und bei Nässe wechseln, gebrauchte Tücher in einen geschlossenen Metallbehälter.
+insight-after = Achtung: bei diesem Besuch schon poliert, { $went } können weg sein; höchstens { $left } dürfen noch weg.
+insight-not-early-others = { $panel } kann nicht so früh kommen wie gewünscht: andere müssen vorher kommen.
+insight-not-early-lean = { $panel } kann nicht so früh kommen wie gewünscht: man lehnt sich darüber, um { $above } zu erreichen.
+insight-not-after-paint = Nicht nach dem Lack, denn man lehnt sich über Lack, um sie zu erreichen: { $panels }.
+insight-not-coated = { $panel } wird nicht versiegelt.
+insight-not-coated-begins = { $panel } wird nicht versiegelt, also beginnt { $person } irgendwo.
+insight-begin-same = { $one } und { $other } können nicht beide mit demselben Teil beginnen.
+insight-learner-levels = { $learner } nimmt ab und lernt es noch, während { $other } nur aufträgt. Ein Fehler beim Abnehmen bleibt; einer beim Auftragen wird abgenommen.
+insight-suspect = das Messgerät bestand seine Prüfung nach dieser Messung nicht; neu messen
+insight-lap-seam = Fuge von { $panels }
+insight-lap-corner = Ecke von { $panels }
+insight-lap-handle = Griff an { $panels }
+insight-lap-mirror = Spiegel an { $panels }
+insight-lap-lamp = Leuchte in { $panels }
+insight-lap-plate = Kennzeichen an { $panels }
+insight-lap-spoiler = Spoilerfuß an { $panels }
+insight-lap-body-line = Sicke über { $panels }
+insight-lap-edge = Kante von { $panels }
+insight-means-nothing = seine Messwerte bedeuten nichts: { $why }
+insight-means-nothing-do = das Gerät wählen, mit dem sie entstanden, oder berichtigen, woraus das Teil ist
+insight-suspect-count =
+    { $count ->
+        [one] 1 Messwert entstand mit einem Gerät, das danach seine Prüfung nicht bestand
+       *[other] { $count } Messwerte entstanden mit einem Gerät, das danach seine Prüfung nicht bestand
+    }
+insight-suspect-do = diese Stellen mit einem Gerät neu messen, das besteht
+insight-noted-single-stage = es ist als Einschichtlack vermerkt, also gibt es keinen Klarlack abzutragen
+insight-noted-single-stage-do = beim feinsten Schritt bleiben, der wirkt
+insight-chalks = es kreidet, wie es Einschichtlack tut
+insight-chalks-do = eine verdeckte Stelle mit Politur auf weißem Tuch reiben; Farbe darauf heißt Einschichtlack, dann unter „Lack“ vermerken
+insight-over-plan = { $went } können weg sein, die Grenze des Plans war { $planned }
+insight-over-plan-do = Pad, Politur und Durchgänge vor dem nächsten Teil prüfen; das Gemessene in die Liste eintragen
+insight-on-shim = auf der Folie von { $film } zeigte das Gerät { $shown }, mehr als { $allowed } daneben
+insight-on-plate = auf der blanken Platte zeigte das Gerät { $shown }, mehr als { $allowed } daneben
+insight-check-do = Sonde und Platte reinigen, justieren, erneut prüfen und die markierten Stellen neu messen
+insight-import = Messwerte übernehmen
+insight-defect = Fehler
+insight-differ = { $one } und { $other }: { $why }

@@ -1,0 +1,55 @@
+insight-first-caution = Local rules, the makers' data sheets and licensed practice come before anything this program says.
+insight-high = Reach the roof from a step or platform, not from a sill or tyre; one keeps the floor clear.
+insight-machine = Machine polishing: eye and hearing protection, gloves that keep hands warm and dry, a grip no tighter than needed.
+insight-mains = Mains machines: behind a residual-current device (30 mA, or a ground-fault interrupter), leads off the wet floor and over the shoulder, never in the wet bay.
+insight-cordless = Cordless machines: keep battery packs out of spray and charge them away from solvents.
+insight-sand = Sand wet and wipe the slurry off before it dries: sanding dust is not to be breathed. No mains machine where it is wet.
+insight-air-bay = Air the bay while polishing and wiping; polish residue and wipes carry solvents. Nitrile gloves for wipes, changed when wetted.
+insight-lenses-polish = Tape lamp lenses off: polishing one takes off its hard coat against sunlight, which must then be renewed; do not alter approved optics.
+insight-sensors = Panels with a radar, camera or parking sensor: the vehicle maker's rules for the sensor come first; do not press on it and do not sand it.
+insight-matte = Matte paint stays as it is: every rubbed place turns shiny and can't be made matte again.
+insight-single-stage = Single-stage paint: colour on the pad is the paint itself. Keep its pads and towels apart, and stay with the finest step that works.
+insight-gauges = Gauges of this kind read everything above the metal; the clear coat is assumed as a share of it, not measured.
+insight-edges = Stay off edges and body lines: the film is thinner there than where it was read.
+insight-failing = Failing clear coat is left alone: polishing lifts it further.
+insight-lenses-coat = Lamp lenses carry a hard coat against sunlight: they are coated, not polished; do not alter approved optics.
+insight-glass = Glass: keep coating off the area in front of cameras, and try the wipers before the vehicle leaves.
+insight-solvents = Solvents in wipes and coating: air the bay, keep flames, sparks and heaters away, wear nitrile gloves and change them when wetted, put used cloths into a closed metal bin.
+insight-after = Mind: polished in this visit already, { $went } may have gone; at most { $left } more may go.
+insight-not-early-others = { $panel } can't come as early as asked: others have to come before it.
+insight-not-early-lean = { $panel } can't come as early as asked: one leans over it to reach { $above }.
+insight-not-after-paint = Not after the paint, since one leans over paint to reach them: { $panels }.
+insight-not-coated = { $panel } is not coated.
+insight-not-coated-begins = { $panel } is not coated, so { $person } begins anywhere.
+insight-begin-same = { $one } and { $other } can't both begin with the same panel.
+insight-learner-levels = { $learner } levels and still learns it, while { $other } only applies. A mistake in levelling stays; one in applying is levelled away.
+insight-suspect = the gauge failed its check after it was read; read it again
+insight-lap-seam = Seam of { $panels }
+insight-lap-corner = Corner of { $panels }
+insight-lap-handle = Handle on { $panels }
+insight-lap-mirror = Mirror on { $panels }
+insight-lap-lamp = Lamp in { $panels }
+insight-lap-plate = Plate on { $panels }
+insight-lap-spoiler = Foot of the spoiler on { $panels }
+insight-lap-body-line = Body line over { $panels }
+insight-lap-edge = Edge of { $panels }
+insight-means-nothing = its readings mean nothing: { $why }
+insight-means-nothing-do = choose the gauge that took them, or correct what the panel is made of
+insight-suspect-count =
+    { $count ->
+        [one] 1 reading was taken with a gauge that then failed its check
+       *[other] { $count } readings were taken with a gauge that then failed its check
+    }
+insight-suspect-do = read those spots again with a gauge that passes
+insight-noted-single-stage = it is noted as single-stage, so there is no clear to spend
+insight-noted-single-stage-do = stay with the finest step that works
+insight-chalks = it chalks, as single-stage paint does
+insight-chalks-do = rub a hidden place with polish on a white cloth; colour on it means single-stage, then note it under Paint
+insight-over-plan = { $went } may have gone, the plan's bound was { $planned }
+insight-over-plan-do = check pad, polish and passes before the next panel; enter what was measured into the ledger
+insight-on-shim = on the shim of { $film } the gauge showed { $shown }, more than { $allowed } off
+insight-on-plate = on the bare plate the gauge showed { $shown }, more than { $allowed } off
+insight-check-do = clean probe and plate, adjust, check again, and read the marked spots again
+insight-import = import readings
+insight-defect = defect
+insight-differ = { $one } and { $other }: { $why }

@@ -1,0 +1,55 @@
+insight-first-caution = Las normas locales, las fichas técnicas de los fabricantes y la práctica autorizada van antes que todo lo que diga este programa.
+insight-high = Llegar al techo desde un escalón o plataforma, no desde la talonera ni el neumático; una persona mantiene libre el suelo.
+insight-machine = Pulido a máquina: protección de ojos y oídos, guantes que mantengan las manos calientes y secas, sin apretar más de lo necesario.
+insight-mains = Máquinas con cable: tras un interruptor diferencial (30 mA), cables fuera del suelo mojado y sobre el hombro, nunca en el taller mojado.
+insight-cordless = Máquinas de batería: baterías lejos de salpicaduras, y cargarlas lejos de disolventes.
+insight-sand = Lijar al agua y limpiar el barro antes de que seque: el polvo de lijado no se debe respirar. Ninguna máquina con cable donde esté mojado.
+insight-air-bay = Ventilar al pulir y limpiar; los restos de pulimento y los paños llevan disolventes. Guantes de nitrilo para los paños, cambiarlos si se mojan.
+insight-lenses-polish = Encintar los faros: pulirlos quita su capa dura contra el sol, que luego hay que renovar; no alterar ópticas homologadas.
+insight-sensors = Paneles con radar, cámara o sensor de aparcamiento: primero las reglas del fabricante del vehículo; no apretar ni lijar encima.
+insight-matte = La pintura mate se queda como está: todo lugar frotado brilla y no vuelve a ser mate.
+insight-single-stage = Pintura monocapa: el color en la boina es la propia pintura. Separar sus boinas y paños, y quedarse con el paso más fino que funcione.
+insight-gauges = Los medidores de este tipo leen todo lo que hay sobre el metal; el barniz se supone como una parte, no se mide.
+insight-edges = Evitar bordes y líneas de carrocería: allí la capa es más fina que donde se leyó.
+insight-failing = El barniz que se desprende no se toca: pulirlo lo levanta más.
+insight-lenses-coat = Los faros llevan una capa dura contra el sol: se recubren, no se pulen; no alterar ópticas homologadas.
+insight-glass = Cristal: dejar sin recubrir la zona delante de cámaras y probar los limpiaparabrisas antes de que salga el vehículo.
+insight-solvents = Disolventes en paños y recubrimiento: ventilar, alejar llamas, chispas y calefactores, llevar guantes de nitrilo y cambiarlos si se mojan, y echar los paños usados en un cubo metálico cerrado.
+insight-after = Ojo: ya pulido en esta visita, pueden haberse ido { $went }; como máximo pueden irse { $left } más.
+insight-not-early-others = { $panel } no puede ir tan pronto como se pidió: otros tienen que ir antes.
+insight-not-early-lean = { $panel } no puede ir tan pronto como se pidió: hay que inclinarse sobre él para llegar a { $above }.
+insight-not-after-paint = No después de la pintura, porque hay que inclinarse sobre pintura para llegar: { $panels }.
+insight-not-coated = { $panel } no se recubre.
+insight-not-coated-begins = { $panel } no se recubre, así que { $person } empieza en cualquier sitio.
+insight-begin-same = { $one } y { $other } no pueden empezar los dos con el mismo panel.
+insight-learner-levels = { $learner } nivela y aún está aprendiendo, mientras que { $other } solo aplica. Un error al nivelar se queda; uno al aplicar se nivela.
+insight-suspect = el medidor falló su comprobación después de esta lectura; leer de nuevo
+insight-lap-seam = Junta de { $panels }
+insight-lap-corner = Esquina de { $panels }
+insight-lap-handle = Tirador en { $panels }
+insight-lap-mirror = Retrovisor en { $panels }
+insight-lap-lamp = Faro en { $panels }
+insight-lap-plate = Matrícula en { $panels }
+insight-lap-spoiler = Pie del alerón en { $panels }
+insight-lap-body-line = Línea de carrocería en { $panels }
+insight-lap-edge = Borde de { $panels }
+insight-means-nothing = sus lecturas no significan nada: { $why }
+insight-means-nothing-do = elegir el medidor con que se tomaron o corregir de qué es el panel
+insight-suspect-count =
+    { $count ->
+        [one] 1 lectura se tomó con un medidor que luego falló su comprobación
+       *[other] { $count } lecturas se tomaron con un medidor que luego falló su comprobación
+    }
+insight-suspect-do = leer de nuevo esos puntos con un medidor que la supere
+insight-noted-single-stage = está anotado como monocapa, así que no hay barniz que gastar
+insight-noted-single-stage-do = quedarse con el paso más fino que funcione
+insight-chalks = se pone tizoso, como la pintura monocapa
+insight-chalks-do = frotar un lugar oculto con pulimento en un paño blanco; color en él significa monocapa, y entonces anotarlo en Pintura
+insight-over-plan = pueden haberse ido { $went }, el límite del plan era { $planned }
+insight-over-plan-do = revisar boina, pulimento y pasadas antes del siguiente panel; anotar en la lista lo medido
+insight-on-shim = sobre la galga de { $film } el medidor mostró { $shown }, con más de { $allowed } de error
+insight-on-plate = sobre la placa desnuda el medidor mostró { $shown }, con más de { $allowed } de error
+insight-check-do = limpiar sonda y placa, ajustar, comprobar otra vez y leer de nuevo los puntos marcados
+insight-import = importar lecturas
+insight-defect = defecto
+insight-differ = { $one } y { $other }: { $why }
