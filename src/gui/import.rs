@@ -8,6 +8,7 @@ use super::widgets::{film, page_over, primary, section};
 use crate::cli::Failure;
 use crate::file::{Matched, Readings, ReadingsError, RealDisk, match_panels, read_readings, readings_from_bytes};
 use crate::insight::add_readings;
+use crate::say;
 use crate::vehicle::{Naming, PanelId, Template};
 use eframe::egui::{self, Key, Ui};
 use std::collections::BTreeMap;
@@ -46,7 +47,7 @@ impl App {
     pub(super) fn show_readings(&mut self, path: &Path) {
         self.question = None;
         if self.is_vehicle_changed() {
-            return self.fail(Failure::new("the vehicle is being changed", "save or drop its changes first"));
+            return self.fail(Failure::new(say!("survey-import-changed"), say!("survey-import-changed-do")));
         }
         self.stop_editing();
         let file = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
@@ -56,10 +57,11 @@ impl App {
     /// Shows readings that were pasted, read as a file would be.
     pub(super) fn show_pasted(&mut self, text: &str) {
         if self.is_vehicle_changed() {
-            return self.fail(Failure::new("the vehicle is being changed", "save or drop its changes first"));
+            return self.fail(Failure::new(say!("survey-import-changed"), say!("survey-import-changed-do")));
         }
         self.stop_editing();
-        self.preview("what was pasted".to_owned(), readings_from_bytes("what was pasted", text.as_bytes()));
+        let name = say!("survey-pasted");
+        self.preview(name.to_owned(), readings_from_bytes(name, text.as_bytes()));
     }
 
     fn preview(&mut self, file: String, read: Result<Readings, ReadingsError>) {
@@ -105,8 +107,8 @@ pub(super) fn import_ui(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>)
     let tall = ui.ctx().content_rect().height();
     let shown = page_over(ui, "import").show(ui, |ui| {
         ui.set_width(640.0);
-        ui.label(theme::bold(format!("Readings from {}", draft.file), 20.0));
-        ui.label(theme::soft(format!("Recognised: {}.", draft.readings.recognised.in_words())));
+        ui.label(theme::bold(say!("survey-import-from", file = draft.file.as_str()), 20.0));
+        ui.label(theme::soft(say!("survey-import-read-as", what = draft.readings.recognised.in_words())));
         ui.separator();
         egui::ScrollArea::vertical().max_height((tall - 240.0).max(160.0)).show(ui, |ui| {
             ui.set_width(624.0);
@@ -117,15 +119,15 @@ pub(super) fn import_ui(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>)
         ui.separator();
         ui.horizontal(|ui| {
             let count = draft.matched.taken.len();
-            let text = format!("Add {}", counted(count, "reading"));
+            let text = say!("survey-import-add", count = count);
             let add = ui.add_enabled_ui(count > 0, |ui| primary(ui, &text)).inner;
             if add.clicked() || (count > 0 && ui.input(|i| i.key_pressed(Key::Enter) && i.modifiers.is_none())) {
                 out.push(Action::Import(ImportWish::Add));
             }
-            if ui.button("Cancel").clicked() {
+            if ui.button(say!("survey-import-cancel")).clicked() {
                 out.push(Action::Import(ImportWish::Drop));
             }
-            ui.label(theme::soft("One step, which undo takes back."));
+            ui.label(theme::soft(say!("survey-import-one-step")));
         });
     });
     if shown.should_close() {
@@ -141,13 +143,13 @@ fn taken(ui: &mut Ui, draft: &ImportDraft) {
         *count += 1;
         *sum += reading.thickness.um();
     }
-    ui.label(theme::bold(format!("Will be added to {}", counted(counts.len(), "panel")), 14.0));
+    ui.label(theme::bold(say!("survey-import-to", count = counts.len()), 14.0));
     if counts.is_empty() {
-        ui.label("No row can be taken.");
+        ui.label(say!("survey-import-none"));
         return;
     }
     egui::Grid::new("taken").num_columns(3).striped(true).spacing([24.0, 4.0]).show(ui, |ui| {
-        for heading in ["Panel", "Readings", "Mean"] {
+        for heading in [say!("survey-import-panel"), say!("survey-import-readings"), say!("survey-import-mean")] {
             ui.label(theme::soft(heading));
         }
         ui.end_row();
@@ -166,17 +168,20 @@ fn strange(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>) {
     if draft.strange.is_empty() {
         return;
     }
-    section(ui, "No panel of this vehicle is called");
+    section(ui, say!("survey-import-no-panel"));
     for (name, rows) in &draft.strange {
         let now = draft.assigned.get(name);
         let panel_name = |id: &PanelId| draft.template.panel(id).map(|p| p.name(draft.naming)).unwrap_or_default();
         ui.horizontal(|ui| {
-            let label = ui.label(format!("“{name}”, {}", counted(*rows, "row")));
+            let label = ui.label(say!("survey-import-name-rows", name = name.as_str(), count = *rows));
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let shown = now.map_or_else(|| "is left out".to_owned(), |id| format!("is {}", panel_name(id)));
+                let shown = now.map_or_else(
+                    || say!("survey-import-left-out").to_owned(),
+                    |id| say!("survey-import-is", panel = panel_name(id)),
+                );
                 let combo = egui::ComboBox::from_id_salt(("assign", name)).width(240.0).selected_text(shown);
                 let inner = combo.show_ui(ui, |ui| {
-                    if ui.selectable_label(now.is_none(), "is left out").clicked() {
+                    if ui.selectable_label(now.is_none(), say!("survey-import-left-out")).clicked() {
                         out.push(Action::Import(ImportWish::Assign(name.clone(), None)));
                     }
                     for panel in &draft.template.panels {
@@ -198,23 +203,19 @@ fn rejected(ui: &mut Ui, draft: &ImportDraft) {
     if rejected.is_empty() {
         return;
     }
-    section(ui, &format!("Not taken: {}", counted(rejected.len(), "row")));
+    section(ui, &say!("survey-import-not-taken", count = rejected.len()));
     for row in rejected.iter().take(MOST_SHOWN) {
-        ui.label(format!("Line {}: {}.", row.line, row.reason));
+        ui.label(say!("survey-import-line", line = row.line, why = row.reason.as_str()));
     }
     if rejected.len() > MOST_SHOWN {
-        ui.label(theme::soft(format!("and {} more", rejected.len() - MOST_SHOWN)));
+        ui.label(theme::soft(say!("survey-import-more", count = rejected.len() - MOST_SHOWN)));
     }
 }
 
 /// A button that asks for a file of readings.
 pub(super) fn import_button(ui: &mut Ui, out: &mut Vec<Action>) {
-    let button = ui.button("Readings from a file…");
-    if button.on_hover_text("A CSV file with the columns panel, reading, and thickness_um or thickness_mil").clicked() {
+    let button = ui.button(say!("survey-import-from-file"));
+    if button.on_hover_text(say!("survey-import-from-file-hint")).clicked() {
         out.push(Action::Effect(Effect::AskReadings));
     }
-}
-
-fn counted(count: usize, what: &str) -> String {
-    if count == 1 { format!("1 {what}") } else { format!("{count} {what}s") }
 }

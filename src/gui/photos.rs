@@ -6,6 +6,7 @@ use super::order::waker;
 use crate::cli::Failure;
 use crate::file::{Disk, Picture, RealDisk, SaveError, photo_folder, photos_of, read_photo, save_photo, show_picture};
 use crate::job::{Command, Defect, Job, PhotoId};
+use crate::say;
 use crate::vehicle::PanelId;
 use crate::work::{Ended, PictureRun};
 use eframe::egui::{self, ColorImage, TextureHandle, TextureOptions};
@@ -113,20 +114,20 @@ impl App {
                 Some((panel, defect))
             });
             let Some((panel, defect)) = found else {
-                return self.fail(Failure::new(
-                    "a picture belongs to a defect, and none is open",
-                    "open a defect of a panel in the survey, then add the picture",
-                ));
+                return self.fail(Failure::new(say!("survey-photo-no-defect"), say!("survey-photo-no-defect-do")));
             };
             match PictureRun::start(self.keep.keeper.disk(), files, waker(ctx)) {
                 Ok(run) => self.photos.runs.push((panel, defect, run)),
-                Err(error) => self.fail(Failure::new(format!("the picture can't be opened: {error}"), "try again")),
+                Err(error) => self.fail(Failure::new(
+                    say!("survey-photo-unopened", why = error.to_string()),
+                    say!("survey-photo-again"),
+                )),
             }
         }
         for (panel, defect, picture) in std::mem::take(&mut self.photos.arrived) {
             match picture {
                 Ok(picture) => self.add_photo(panel, &defect, picture, ctx),
-                Err(reason) => self.fail(Failure::new(reason, "choose another picture; JPEG and PNG can be read")),
+                Err(reason) => self.fail(Failure::new(reason, say!("survey-photo-other"))),
             }
         }
     }
@@ -135,7 +136,7 @@ impl App {
     fn add_photo(&mut self, panel: PanelId, of: &Defect, picture: Picture, ctx: &egui::Context) {
         let defects = self.document.job().record(&panel).map(|r| r.defects.clone()).unwrap_or_default();
         let Some(index) = defects.iter().position(|d| d.kind == of.kind && d.at == of.at) else {
-            return self.fail(Failure::new("the defect of the picture is gone", "add the picture to another one"));
+            return self.fail(Failure::new(say!("survey-photo-defect-gone"), say!("survey-photo-defect-gone-do")));
         };
         let mut value = defects[index].clone();
         let known: BTreeSet<&PhotoId> = value.photos.iter().collect();

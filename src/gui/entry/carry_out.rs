@@ -6,6 +6,7 @@ use crate::gui::action::ViewChange;
 use crate::gui::app::App;
 use crate::job::{Command, Job};
 use crate::measure::READINGS_PER_SPOT;
+use crate::say;
 use crate::units::{Micrometres, ThicknessUnit};
 use eframe::egui;
 use std::sync::Arc;
@@ -65,7 +66,7 @@ impl App {
         let thickness = match read(&draft, self.view.entry.unit) {
             Ok(thickness) => thickness,
             Err(reason) => {
-                self.view.entry.said = Some(format!("Not taken: {reason}."));
+                self.view.entry.said = Some(say!("survey-not-taken", why = reason));
                 return;
             }
         };
@@ -73,12 +74,12 @@ impl App {
         let Some(next) = next_reading(&model) else {
             let why = match model.current() {
                 Some((index, _)) if model.insight.panels[index].unreadable.is_some() => {
-                    "this panel can't be read with this gauge"
+                    say!("survey-cannot-read")
                 }
-                Some(_) => "this panel wants no more readings; choose another, or press R to read its last spot again",
-                None => "every spot is read or skipped",
+                Some(_) => say!("survey-wants-no-more"),
+                None => say!("survey-every-read"),
             };
-            self.view.entry.said = Some(format!("Not taken: {why}."));
+            self.view.entry.said = Some(say!("survey-not-taken", why = why));
             return;
         };
         let panel = self.template.panels[next.panel].id.clone();
@@ -146,7 +147,7 @@ impl App {
         let Some((stop, (panel, spot))) = stop.and_then(|k| Some((k, spot_of(&model, k)?))) else { return };
         let panel = self.template.panels[panel].id.clone();
         self.apply(&Command::RemoveSpot { panel, spot }, None, ctx);
-        self.view.entry.said = Some("Measure this spot again.".to_owned());
+        self.view.entry.said = Some(say!("survey-measure-again").to_owned());
         self.go_to(stop);
     }
 
@@ -205,12 +206,8 @@ fn remark(thickness: Micrometres, unit: ThicknessUnit) -> Option<String> {
         ThicknessUnit::Mil => "µm",
     };
     match thickness.um() {
-        um if um < HARDLY_PAINT_UM => {
-            Some(format!("{thickness} was taken. That is hardly any paint: does the gauge show {other}?"))
-        }
-        um if um > HARDLY_FILM_UM => {
-            Some(format!("{thickness} was taken. That is more than filler: does the gauge show {other}?"))
-        }
+        um if um < HARDLY_PAINT_UM => Some(say!("survey-hardly-paint", film = thickness.to_string(), unit = other)),
+        um if um > HARDLY_FILM_UM => Some(say!("survey-more-than-filler", film = thickness.to_string(), unit = other)),
         _ => None,
     }
 }

@@ -5,19 +5,24 @@ use crate::gui::theme;
 use crate::gui::widgets::{fact, said, section};
 use crate::insight::PanelInsight;
 use crate::measure::{MOST_PAIRS, MeasuredRemoval, Visibility};
+use crate::say;
+use crate::words::decimal;
 use eframe::egui::Ui;
 
 /// What went from a panel, and how sure that is.
 pub(super) fn panel_after(ui: &mut Ui, insight: &PanelInsight) {
     let Some(after) = &insight.after else { return };
-    section(ui, "Before and after");
+    section(ui, say!("survey-before-after"));
     match &after.removal {
         Some(removal) => ui.label(said(ui, &removal.text)),
-        None => ui.label("Fewer than two spots were read both before and after, so the change is not known."),
+        None => ui.label(say!("survey-few-pairs")),
     };
-    let source = if after.went.measured { "as measured" } else { "as planned, since the readings don't show it" };
-    fact(ui, "Counts for this visit", format!("{:.1} at most", after.went.upper));
-    ui.label(theme::soft(format!("Taken {source}. The readings have to be taken with the same gauge.")));
+    fact(ui, say!("survey-counts-visit"), say!("survey-at-most", film = format!("{:.1}", after.went.upper)));
+    ui.label(theme::soft(if after.went.measured {
+        say!("survey-taken-measured")
+    } else {
+        say!("survey-taken-planned")
+    }));
 }
 
 /// The mean change over the panels read before and after.
@@ -26,12 +31,10 @@ pub(super) fn vehicle_after(ui: &mut Ui, m: &Model<'_>) {
     if panels == 0 {
         return;
     }
-    section(ui, "Before and after");
+    section(ui, say!("survey-before-after"));
     match &m.insight.removal {
         Some(removal) => ui.label(said(ui, &in_words(removal))),
-        None => {
-            ui.label("One panel was read before and after; with two or more, a mean over the vehicle can be given.")
-        }
+        None => ui.label(say!("survey-one-pair")),
     };
 }
 
@@ -39,16 +42,11 @@ pub(super) fn vehicle_after(ui: &mut Ui, m: &Model<'_>) {
 fn in_words(removal: &MeasuredRemoval) -> String {
     let change = &removal.change;
     let (mean, low, high) = (change.mean, change.low, change.high);
-    let text = format!(
-        "Over {} panels the film is {mean:.1}\u{202f}µm thinner on average, with 95\u{202f}% confidence between {low:.1} and \
-         {high:.1}\u{202f}µm.",
-        change.n
-    );
+    let [mean, low, high] = [mean, low, high].map(|um| decimal(um, 1));
+    let text = say!("survey-thinner", count = change.n, mean = mean, low = low, high = high);
     match removal.visibility {
         Visibility::Shown => text,
-        Visibility::MoreSpots { pairs } => format!("{text} That does not show a removal; about {pairs} panels would."),
-        Visibility::NotMeasurable => format!(
-            "{text} A removal this small is not measurable with this gauge: it would take more than {MOST_PAIRS} panels."
-        ),
+        Visibility::MoreSpots { pairs } => say!("survey-more-panels", change = text, count = pairs),
+        Visibility::NotMeasurable => say!("survey-not-measurable", change = text, most = MOST_PAIRS),
     }
 }

@@ -5,12 +5,22 @@ use crate::gui::theme;
 use crate::gui::view_state::{Shape, Tool, Workspace};
 use crate::gui::widgets::choice;
 use crate::job::{Defect, Extent, PanelRecord};
+use crate::message;
 use crate::polish::DefectKind;
+use crate::say;
 use crate::units::capital;
+use crate::words::Message;
 use eframe::egui::{self, Key, RichText, Ui};
 
 /// How many there are, in words, from 0 to 5, after the idea of ISO 4628-1.
-pub(super) const QUANTITIES: [&str; 6] = ["none", "very few", "few", "moderate", "considerable", "dense"];
+pub(super) const QUANTITIES: [Message; 6] = [
+    message!("survey-quantity-none"),
+    message!("survey-quantity-very-few"),
+    message!("survey-quantity-few"),
+    message!("survey-quantity-moderate"),
+    message!("survey-quantity-considerable"),
+    message!("survey-quantity-dense"),
+];
 
 /// The defects noted so far, and a tool to draw more.
 pub(super) fn defects_ui(ui: &mut Ui, m: &Model<'_>, record: &PanelRecord, out: &mut Vec<Action>) {
@@ -30,7 +40,7 @@ fn row(ui: &mut Ui, index: usize, defect: &Defect, out: &mut Vec<Action>) {
         RichText::new(in_short(defect)).color(p.ink_soft),
     ));
     let width = ui.available_width();
-    let response = ui.add(button.min_size(egui::vec2(width, 32.0))).on_hover_text("Open this defect");
+    let response = ui.add(button.min_size(egui::vec2(width, 32.0))).on_hover_text(say!("survey-open-defect"));
     let response = response.accessible_name(format!("{name}, {}", in_short(defect)));
     if response.clicked() {
         out.push(Action::View(ViewChange::Defect(Some(index))));
@@ -39,17 +49,16 @@ fn row(ui: &mut Ui, index: usize, defect: &Defect, out: &mut Vec<Action>) {
 
 /// How many and how large: "few, 300 mm long".
 pub(super) fn in_short(defect: &Defect) -> String {
-    let quantity = QUANTITIES[usize::from(defect.quantity.min(5))];
-    let across = match defect.extent {
-        Extent::Line(_) => " long",
-        Extent::Point | Extent::Area(_) => "",
+    let quantity = QUANTITIES[usize::from(defect.quantity.min(5))].text();
+    let size = format!("{:.0}", defect.size_mm);
+    let short = match defect.extent {
+        Extent::Line(_) => say!("survey-in-short-long", quantity = quantity, size = size),
+        Extent::Point | Extent::Area(_) => say!("survey-in-short", quantity = quantity, size = size),
     };
-    let photos = match defect.photos.len() {
-        0 => String::new(),
-        1 => ", 1 picture".to_owned(),
-        n => format!(", {n} pictures"),
-    };
-    format!("{quantity}, {:.0}{across}{photos}", defect.size_mm)
+    match defect.photos.len() {
+        0 => short,
+        count => say!("survey-with-pictures", defect = short, count = count),
+    }
 }
 
 /// Kind and shape of the next defect, and how to draw it.
@@ -58,11 +67,11 @@ fn tool_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let placing = placing(m);
     let (kind, shape) = placing.unwrap_or((DefectKind::Swirl, Shape::Point));
     let mut tool = |tool| out.push(Action::View(ViewChange::Tool(tool)));
-    if let Some(kind) = choice(ui, "New defect", kind, &kinds()) {
+    if let Some(kind) = choice(ui, say!("survey-new-defect"), kind, &kinds()) {
         tool(Tool::PlaceDefect(kind, shape));
     }
     if placing.is_none() {
-        if ui.button("Draw on the map (D)").clicked() {
+        if ui.button(say!("survey-draw")).clicked() {
             tool(Tool::PlaceDefect(kind, shape));
         }
         return;
@@ -76,18 +85,18 @@ fn tool_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.button("Done").on_hover_text("Escape").clicked() {
+            if ui.button(say!("common-done")).on_hover_text("Escape").clicked() {
                 tool(Tool::Choose);
             }
         });
     });
     let how = match shape {
-        Shape::Point => "Click on the map where it is.",
-        Shape::Line => "Drag on the map from one end to the other.",
-        Shape::Area => "Drag on the map round it.",
+        Shape::Point => say!("survey-click-where"),
+        Shape::Line => say!("survey-drag-line"),
+        Shape::Area => say!("survey-drag-area"),
     };
     ui.label(RichText::new(how).color(p.accent));
-    ui.label(theme::soft("A letter takes the next kind that begins with it."));
+    ui.label(theme::soft(say!("survey-letter-kind")));
 }
 
 /// Every kind with its name, for a list to choose from.
@@ -121,7 +130,8 @@ pub(in crate::gui) fn defect_keys(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>)
     let now = all.iter().position(|k| *k == kind).unwrap_or(0);
     for letter in 'a'..='z' {
         let Some(key) = Key::from_name(&letter.to_ascii_uppercase().to_string()) else { continue };
-        let next = (1..=all.len()).map(|k| all[(now + k) % all.len()]).find(|k| k.name().starts_with(letter));
+        let next =
+            (1..=all.len()).map(|k| all[(now + k) % all.len()]).find(|k| k.name().to_lowercase().starts_with(letter));
         if let Some(next) = next
             && ui.input_mut(|i| i.consume_key(egui::Modifiers::NONE, key))
         {

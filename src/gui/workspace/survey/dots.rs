@@ -4,6 +4,7 @@ use crate::gui::theme;
 use crate::gui::widgets::units_of;
 use crate::job::{Job, Spot};
 use crate::measure::FilmSummary;
+use crate::say;
 use eframe::egui::{self, Align2, FontId, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 /// Height of a row and of the scale, in points.
@@ -46,19 +47,19 @@ pub(super) fn dots_ui(ui: &mut Ui, job: &Job, spots: &[Spot], survey: u32, film:
     let below = plot.bottom() + 6.0;
     let bold = FontId::new(12.0, theme::bold_family());
     let units = units_of(ui.ctx());
-    let text = format!("at least {}", units.with_unit(film.lower.um(), "µm", 0));
+    let text = say!("survey-at-least", film = units.with_unit(film.lower.um(), "µm", 0));
     let lower = paint.text(pos2(bound.max(area.left()), below), Align2::LEFT_TOP, text, bold, p.accent);
-    let mean = format!("mean {}", units.number(film.mean, "µm", 0));
+    let mean = say!("survey-mean", film = units.number(film.mean, "µm", 0));
     let half = paint.layout_no_wrap(mean.clone(), font.clone(), p.ink_soft).size().x / 2.0;
     let middle = x(film.mean).max(lower.right() + 8.0 + half).min(area.right() - half);
     paint.text(pos2(middle, below), Align2::CENTER_TOP, mean, font, p.ink_soft);
-    let name = format!(
-        "{} readings from {:.0} to {:.0} µm, mean {:.0} µm, at least {:.0} µm",
-        film.n,
-        values().fold(f64::INFINITY, f64::min),
-        values().fold(0.0, f64::max),
-        film.mean,
-        film.lower.um()
+    let name = say!(
+        "survey-plot",
+        count = film.n,
+        low = format!("{:.0}", values().fold(f64::INFINITY, f64::min)),
+        high = format!("{:.0}", values().fold(0.0, f64::max)),
+        mean = format!("{:.0}", film.mean),
+        least = format!("{:.0}", film.lower.um()),
     );
     let name = units.say(&name).into_owned();
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Meter, true, &name));

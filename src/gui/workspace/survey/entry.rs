@@ -7,8 +7,11 @@ use crate::gui::theme;
 use crate::gui::widgets::units_of;
 use crate::job::{Command, PanelRecord};
 use crate::measure::READINGS_PER_SPOT;
+use crate::say;
 use crate::units::{ThicknessUnit, UM_PER_MIL};
 use crate::vehicle::Panel;
+use crate::words::decimal_sign;
+use crate::words::{decimal, shortest};
 use eframe::egui::{self, Align2, EventFilter, FontId, Rect, RichText, Sense, Stroke, StrokeKind, Ui, vec2};
 
 /// Where the next reading goes, the field it is typed into, and the keys that go with it.
@@ -26,18 +29,13 @@ pub(super) fn entry_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 out.push(Action::Entry(wish));
             }
         };
-        button("Skip (S)".to_owned(), next.is_some(), "Leave this spot for later", EntryWish::Skip);
-        let hint = "Measure this spot again; where it has no reading yet, the one before";
+        button(say!("survey-skip").to_owned(), next.is_some(), say!("survey-skip-hint"), EntryWish::Skip);
+        let hint = say!("survey-repeat-hint");
         let read = m.view.entry.last.is_some() || next.as_ref().is_none_or(|n| n.taken > 0);
-        button("Repeat (R)".to_owned(), read, hint, EntryWish::Repeat);
+        button(say!("survey-repeat").to_owned(), read, hint, EntryWish::Repeat);
         let skipped = m.view.entry.skipped.len();
         if skipped > 0 {
-            button(
-                format!("{skipped} skipped (B)"),
-                true,
-                "Back to the first spot that was skipped",
-                EntryWish::Skipped,
-            );
+            button(say!("survey-skipped", count = skipped), true, say!("survey-skipped-hint"), EntryWish::Skipped);
         }
     });
     if m.view.entry.pad {
@@ -62,27 +60,27 @@ fn heading(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>, out: &mut Vec
         let chosen = m.current().map(|(index, _)| &m.insight.panels[index]);
         ui.label(match chosen {
             Some(panel) if panel.unreadable.is_some() => "",
-            Some(_) => "This panel has its readings.",
-            None if m.view.entry.skipped.is_empty() => "Every panel that the gauge can read has its readings.",
-            None => "Every spot is read or skipped.",
+            Some(_) => say!("survey-panel-read"),
+            None if m.view.entry.skipped.is_empty() => say!("survey-all-read"),
+            None => say!("survey-all-or-skipped"),
         });
     }
     ui.horizontal(|ui| {
         if let Some(next) = next {
-            let text = format!("Spot {} of {}", entry::number_of(m, next.stop), progress.all);
+            let text = say!("survey-spot-of", number = entry::number_of(m, next.stop), all = progress.all);
             ui.label(theme::bold(text, 14.0));
         }
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             let pad = m.view.entry.pad;
-            let keys = egui::Button::selectable(pad, "Keypad");
-            if ui.add(keys).on_hover_text("Large keys on the screen, for gloves").clicked() {
+            let keys = egui::Button::selectable(pad, say!("survey-keypad"));
+            if ui.add(keys).on_hover_text(say!("survey-keypad-hint")).clicked() {
                 out.push(Action::Entry(EntryWish::Pad(!pad)));
             }
             for unit in ThicknessUnit::ALL.into_iter().rev() {
                 let chosen = m.view.entry.unit == unit;
                 let button = ui.add(egui::Button::selectable(chosen, unit.name()));
-                if button.on_hover_text("What the gauge shows; the job keeps micrometres").clicked() {
+                if button.on_hover_text(say!("survey-unit-hint")).clicked() {
                     out.push(Action::Entry(EntryWish::Unit(unit)));
                 }
             }
@@ -99,7 +97,7 @@ fn way_bar(ui: &mut Ui, progress: entry::Progress) {
     ui.painter().rect_filled(area, 3.0, p.hairline);
     let done = Rect::from_min_size(area.min, vec2(area.width() * share, area.height()));
     ui.painter().rect_filled(done, 3.0, p.accent);
-    let text = format!("{} of {} spots read", progress.full, progress.all);
+    let text = say!("survey-spots-read", count = progress.full, all = progress.all);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Meter, true, &text));
     response.on_hover_text(text);
 }
@@ -115,11 +113,13 @@ fn field(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
     let unit = m.view.entry.unit;
     let number = next.map_or(0, |n| entry::number_of(m, n.stop));
     let taken = next.map_or(0, |n| n.taken);
-    let name = format!(
-        "Spot {number} of {}, reading {} of {READINGS_PER_SPOT}, in {}",
-        progress(m).all,
-        taken + 1,
-        unit.name()
+    let name = say!(
+        "survey-field",
+        number = number,
+        all = progress(m).all,
+        reading = taken + 1,
+        of = READINGS_PER_SPOT,
+        unit = unit.name(),
     );
     response.widget_info(|| {
         let mut info = egui::WidgetInfo::labeled(egui::Role::TextInput, true, &name);
@@ -143,7 +143,7 @@ fn field(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
     let middle = area.left_center();
     let font = FontId::new(28.0, theme::bold_family());
     let end = if draft.is_empty() {
-        let hint = format!("reading {} of {READINGS_PER_SPOT}, Enter", taken + 1);
+        let hint = say!("survey-reading-of", reading = taken + 1, of = READINGS_PER_SPOT);
         paint.text(middle + vec2(16.0, 0.0), Align2::LEFT_CENTER, hint, FontId::proportional(16.0), p.ink_soft);
         area.left() + 10.0
     } else {
@@ -156,18 +156,23 @@ fn field(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
 }
 
 /// The readings that the present spot has; always one line, so that what is below keeps its place.
+/// Between numbers in a row: no comma where it is the decimal sign.
+fn separator() -> &'static str {
+    if decimal_sign() == ',' { "; " } else { ", " }
+}
+
 fn spot_so_far(ui: &mut Ui, m: &Model<'_>, next: Option<&NextReading>) {
     let spot = next.and_then(|n| m.job.record(&m.template.panels[n.panel].id)?.spots.get(n.spot?));
     let shown = |um: f64| match m.view.entry.unit {
-        ThicknessUnit::Um => format!("{um}"),
-        ThicknessUnit::Mil => format!("{:.2}", um / UM_PER_MIL),
+        ThicknessUnit::Um => shortest(um),
+        ThicknessUnit::Mil => decimal(um / UM_PER_MIL, 2),
     };
     let readings = spot.map(|s| s.readings.as_slice()).unwrap_or_default();
     let values: Vec<String> = readings.iter().map(|r| shown(r.thickness_um.um())).collect();
     ui.label(theme::soft(if values.is_empty() {
-        "This spot has no reading yet".to_owned()
+        say!("survey-spot-none").to_owned()
     } else {
-        format!("This spot so far {}\u{202f}{}", values.join(", "), m.view.entry.unit.name())
+        say!("survey-spot-so-far", values = format!("{}\u{202f}{}", values.join(separator()), m.view.entry.unit.name()))
     }));
 }
 
@@ -176,23 +181,23 @@ pub(super) fn readings_ui(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &Pa
     if record.spots.is_empty() {
         return;
     }
-    egui::CollapsingHeader::new("Readings").id_salt("readings").show(ui, |ui| {
+    egui::CollapsingHeader::new(say!("survey-readings")).id_salt("readings").show(ui, |ui| {
         let suspects = m.job.suspects();
         if record.spots.iter().flat_map(|s| &s.readings).any(|r| suspects.has(r)) {
-            ui.label(theme::soft("Those with ? were taken with a gauge that then failed its check; they don't count."));
+            ui.label(theme::soft(say!("survey-doubtful")));
         }
         for (spot, taken) in record.spots.iter().enumerate() {
             ui.horizontal_wrapped(|ui| {
-                ui.label(theme::soft(format!("Spot {}", spot + 1)));
+                ui.label(theme::soft(say!("survey-spot", number = spot + 1)));
                 let mut edge = taken.edge;
-                if ui.checkbox(&mut edge, "edge").on_hover_text("Taken on an edge or a body line").changed() {
+                if ui.checkbox(&mut edge, say!("survey-edge")).on_hover_text(say!("survey-edge-hint")).changed() {
                     out.push(Action::edit(Command::SetEdge { panel: panel.id.clone(), spot, edge }));
                 }
                 for (reading, value) in taken.readings.iter().enumerate() {
                     let doubt = if suspects.has(value) { " ?" } else { "" };
                     let shown = units_of(ui.ctx()).as_read(value.thickness_um);
                     let button = ui.button(format!("{shown}{doubt}"));
-                    let button = button.on_hover_text("Remove this reading");
+                    let button = button.on_hover_text(say!("survey-remove-reading"));
                     if button.clicked() {
                         let panel = panel.id.clone();
                         out.push(Action::edit(Command::RemoveReading { panel, spot, reading }));

@@ -6,6 +6,7 @@ use crate::gui::theme;
 use crate::gui::widgets::{film as film_with_unit, said, units_of};
 use crate::insight::PanelInsight;
 use crate::measure::{FilmBand, film_remarks};
+use crate::say;
 use crate::units::Micrometres;
 use eframe::egui::Ui;
 
@@ -36,19 +37,23 @@ fn numbers(ui: &mut Ui, insight: &PanelInsight) {
     }
     let shown = insight.read.as_ref().and_then(|r| r.shown());
     match (&insight.unreadable, shown) {
-        (Some(reason), _) => ui.label(format!("Not read: {reason}.")),
+        (Some(reason), _) => ui.label(say!("survey-not-read-why", why = reason)),
         (None, Some(film)) => {
             let mean = film_with_unit(ui, film.mean, 0);
-            ui.label(format!("Read as {mean} on average, but nothing is decided by it."))
+            ui.label(say!("survey-read-undecided", film = mean))
         }
-        (None, None) => ui.label("Not read yet."),
+        (None, None) => ui.label(say!("survey-not-read")),
     };
 }
 
 fn three(ui: &mut Ui, mean: f64, lower: Micrometres, allowed: Micrometres) {
     let units = units_of(ui.ctx());
     ui.horizontal(|ui| {
-        for (um, decimals, name) in [(mean, 0, "mean"), (lower.um(), 0, "at least"), (allowed.um(), 1, "may go")] {
+        for (um, decimals, name) in [
+            (mean, 0, say!("survey-three-mean")),
+            (lower.um(), 0, say!("survey-three-least")),
+            (allowed.um(), 1, say!("survey-three-may-go")),
+        ] {
             let name = format!("{name}, {}", units.name("µm"));
             number_with_name(ui, &units.number(um, "µm", decimals), &name);
         }

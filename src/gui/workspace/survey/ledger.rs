@@ -6,8 +6,10 @@ use crate::gui::widgets::{choice, entry_field, fact, said, section};
 use crate::insight::earlier_visits;
 use crate::job::{Command, PanelRecord, SurveyChange};
 use crate::polish::{LedgerEntry, RemovalSource};
+use crate::say;
 use crate::units::Micrometres;
 use crate::vehicle::{Panel, PanelId, Surface};
+use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
 /// The ledger of one panel, closed at first.
@@ -17,8 +19,8 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
     }
     let removed = record.removals.removed();
     let title = match record.removals.entries.len() {
-        0 => "Earlier visits".to_owned(),
-        _ => format!("Earlier visits, at most {removed:.1} in all"),
+        0 => say!("survey-visits").to_owned(),
+        _ => say!("survey-visits-most", film = format!("{removed:.1}")),
     };
     egui::CollapsingHeader::new(said(ui, &title)).id_salt("ledger").show(ui, |ui| {
         for (entry, visit) in record.removals.entries.iter().enumerate() {
@@ -28,10 +30,15 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
                     ui.spacing_mut().item_spacing.y = 0.0;
                     ui.label(&visit.visit);
                     let source = visit.source.name();
-                    let text = format!("{:.1}, at most {:.1}, {source}", visit.removed_um, visit.upper_um);
+                    let text = say!(
+                        "survey-visit",
+                        went = format!("{:.1}", visit.removed_um),
+                        most = format!("{:.1}", visit.upper_um),
+                        source = source,
+                    );
                     ui.label(theme::soft(said(ui, &text)));
                 });
-                if ui.button("Remove").clicked() {
+                if ui.button(say!("survey-remove")).clicked() {
                     let change = SurveyChange::RemoveRemoval { panel: panel.id.clone(), entry };
                     out.push(Action::edit(Command::Survey(change)));
                 }
@@ -39,31 +46,31 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
         }
         let left = record.removals.visits_left(m.job.policy.lifetime_um, m.job.policy.visit_cap_um);
         if let (Some(left), false) = (left, record.removals.is_empty()) {
-            fact(ui, "Visits left at the cap for one", left.to_string());
+            fact(ui, say!("survey-visits-left"), left.to_string());
         }
-        new_entry(ui, "panel", std::slice::from_ref(&panel.id), "Add to this panel", out);
+        new_entry(ui, "panel", std::slice::from_ref(&panel.id), say!("survey-add-to-panel"), out);
     });
 }
 
 /// The earlier visits over all panels, and the way to the next one.
 pub(super) fn vehicle_ledger(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    section(ui, "Earlier visits");
+    section(ui, say!("survey-visits"));
     let visits = earlier_visits(m.job);
     if visits.is_empty() {
-        ui.label("None noted. Clear coat that went does not come back, so what earlier visits took counts.");
+        ui.label(say!("survey-visits-none"));
     }
     for visit in visits {
-        let most = format!("at most {:.1}\u{202f}µm", visit.most_um);
+        let most = say!("survey-most-film", film = format!("{}\u{202f}µm", decimal(visit.most_um, 1)));
         fact(ui, &visit.visit, most);
-        ui.label(theme::soft(format!("on {} panels, {}", visit.panels, visit.source.name())));
+        ui.label(theme::soft(say!("survey-visit-panels", count = visit.panels, source = visit.source.name())));
     }
-    egui::CollapsingHeader::new("Add an earlier visit").id_salt("add-visit").show(ui, |ui| {
+    egui::CollapsingHeader::new(say!("survey-add-visit")).id_salt("add-visit").show(ui, |ui| {
         let painted = m.template.panels.iter().filter(|p| p.surface == Surface::Paint);
         let painted: Vec<PanelId> = painted.map(|p| p.id.clone()).collect();
-        new_entry(ui, "vehicle", &painted, "Add to every painted panel", out);
+        new_entry(ui, "vehicle", &painted, say!("survey-add-to-all"), out);
     });
-    let hint = "A new job of the same vehicle; what this visit takes stands in its ledger";
-    if ui.button("Next visit of this vehicle").on_hover_text(hint).clicked() {
+    let hint = say!("survey-next-visit-hint");
+    if ui.button(say!("survey-next-visit")).on_hover_text(hint).clicked() {
         out.push(Action::Effect(Effect::NextVisit));
     }
 }
@@ -79,13 +86,13 @@ fn new_entry(ui: &mut Ui, key: &str, panels: &[PanelId], button: &str, out: &mut
     let id = ui.make_persistent_id(("earlier visit", key));
     let blank = Draft { visit: String::new(), source: RemovalSource::Told };
     let mut draft = ui.data(|d| d.get_temp::<Draft>(id)).unwrap_or(blank);
-    let name = ui.label(theme::soft("Day or name of the visit"));
+    let name = ui.label(theme::soft(say!("survey-visit-name")));
     let edit = egui::TextEdit::singleline(&mut draft.visit).id(id.with("visit")).desired_width(f32::INFINITY);
     ui.add(edit.char_limit(200).margin(egui::Margin::symmetric(8, 6))).labelled_by(name.id);
-    let likely = entry_field(ui, key, "Probably went", "µm", 0.0..=1_000.0);
-    let upper = entry_field(ui, key, "At most went", "µm", 0.0..=1_000.0);
+    let likely = entry_field(ui, key, say!("survey-probably-went"), "µm", 0.0..=1_000.0);
+    let upper = entry_field(ui, key, say!("survey-at-most-went"), "µm", 0.0..=1_000.0);
     let sources: Vec<_> = RemovalSource::ALL.iter().map(|s| (*s, s.name().to_owned())).collect();
-    if let Some(source) = choice(ui, "Known from", draft.source, &sources) {
+    if let Some(source) = choice(ui, say!("survey-known-from"), draft.source, &sources) {
         draft.source = source;
     }
     let um = |value: f64| Micrometres::new(value).ok();

@@ -24,6 +24,7 @@ use crate::gui::import::import_button;
 use crate::gui::theme;
 use crate::gui::widgets::{panel_head, section};
 use crate::job::PanelRecord;
+use crate::say;
 use eframe::egui::Ui;
 
 /// Draws the survey of the chosen panel, or of the panels chosen.
@@ -45,9 +46,9 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     entry::entry_ui(ui, m, out);
     film::film_ui(ui, m, index, out);
     entry::readings_ui(ui, m, panel, record, out);
-    section(ui, "Defects");
+    section(ui, say!("survey-defects"));
     defects::defects_ui(ui, m, record, out);
-    section(ui, "Paint");
+    section(ui, say!("survey-paint"));
     paint::paint_ui(ui, m, &[panel], out);
     ledger::panel_ledger(ui, m, panel, record, out);
     gloss::gloss_ui(ui, m, panel, record, out);
@@ -55,8 +56,8 @@ pub(super) fn survey_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 
 /// What to do when no panel is chosen.
 fn overview(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.label(theme::bold("Survey", 20.0));
-    ui.label("Type a reading and press Enter. The next spot lights up by itself, once round the vehicle; or choose a panel on the map.");
+    ui.label(theme::bold(say!("survey-survey"), 20.0));
+    ui.label(say!("survey-how-to"));
     entry::entry_ui(ui, m, out);
     import_button(ui, out);
     points::all_points(ui, m, out);

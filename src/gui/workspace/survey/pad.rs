@@ -3,6 +3,7 @@
 use crate::gui::action::Action;
 use crate::gui::entry::EntryWish;
 use crate::gui::theme;
+use crate::say;
 use eframe::egui::{Button, RichText, Ui, vec2};
 
 /// Height of a key in points, as in the bay.
@@ -21,25 +22,25 @@ pub(super) fn pad_ui(ui: &mut Ui, out: &mut Vec<Action>) {
             ("7", "7", digit("7")),
             ("8", "8", digit("8")),
             ("9", "9", digit("9")),
-            ("Back", "Digit or reading back", EntryWish::Back),
+            (say!("survey-pad-back"), say!("survey-pad-back-name"), EntryWish::Back),
         ],
         [
             ("4", "4", digit("4")),
             ("5", "5", digit("5")),
             ("6", "6", digit("6")),
-            ("Skip", "Skip this spot", EntryWish::Skip),
+            (say!("survey-pad-skip"), say!("survey-pad-skip-name"), EntryWish::Skip),
         ],
         [
             ("1", "1", digit("1")),
             ("2", "2", digit("2")),
             ("3", "3", digit("3")),
-            ("Again", "Measure this spot again", EntryWish::Repeat),
+            (say!("survey-pad-again"), say!("survey-pad-again-name"), EntryWish::Repeat),
         ],
         [
             ("0", "0", digit("0")),
-            (",", "Decimal sign", digit(",")),
+            (",", say!("survey-pad-sign"), digit(",")),
             ("", "", EntryWish::Clear),
-            ("Enter", "Take the reading", EntryWish::Take),
+            ("Enter", say!("survey-pad-take"), EntryWish::Take),
         ],
     ];
     for row in rows {

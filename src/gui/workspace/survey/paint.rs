@@ -5,6 +5,7 @@ use crate::gui::theme;
 use crate::gui::widgets::{choice, day, text};
 use crate::job::{Command, PanelFact, PanelRecord, PreviousCoating};
 use crate::polish::{Finish, PaintHardness, PaintHistory};
+use crate::say;
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{Panel, PanelId, Substrate, Surface};
 use eframe::egui::Ui;
@@ -20,25 +21,25 @@ pub(super) fn paint_ui(ui: &mut Ui, m: &Model<'_>, panels: &[&Panel], out: &mut 
         finish(ui, &records, &ids, out);
         history(ui, m, &records, &ids, out);
         let coatings = PreviousCoating::ALL.map(|c| (Some(c), c.name().to_owned()));
-        if let Some(Some(coating)) = choose(ui, "On it already", common(&records, |r| r.coating), &coatings) {
+        if let Some(Some(coating)) = choose(ui, say!("survey-on-it"), common(&records, |r| r.coating), &coatings) {
             set(&ids, &PanelFact::Coating(coating), out);
         }
         let hardness = [
-            (Some(PaintHardness::Usual), "usual or not known".to_owned()),
-            (Some(PaintHardness::Soft), "soft, marks easily".to_owned()),
-            (Some(PaintHardness::Hard), "hard, slow to correct".to_owned()),
+            (Some(PaintHardness::Usual), say!("survey-hardness-usual").to_owned()),
+            (Some(PaintHardness::Soft), say!("survey-hardness-soft").to_owned()),
+            (Some(PaintHardness::Hard), say!("survey-hardness-hard").to_owned()),
         ];
-        if let Some(Some(hardness)) = choose(ui, "Hardness", common(&records, |r| r.hardness), &hardness) {
+        if let Some(Some(hardness)) = choose(ui, say!("survey-hardness"), common(&records, |r| r.hardness), &hardness) {
             set(&ids, &PanelFact::Hardness(hardness), out);
         }
         substrate(ui, panels, &records, &ids, out);
     }
     let mut coat = !first.left_uncoated;
-    if ui.checkbox(&mut coat, "is coated").changed() {
+    if ui.checkbox(&mut coat, say!("survey-is-coated")).changed() {
         set(&ids, &PanelFact::LeftUncoated(!coat), out);
     }
     if let [id] = ids.as_slice()
-        && let Some((note, gesture)) = text(ui, "Note", &first.note, 2)
+        && let Some((note, gesture)) = text(ui, say!("survey-note"), &first.note, 2)
     {
         out.push(Action::Edit(Command::SetFact((*id).clone(), PanelFact::Note(note)), Some(gesture)));
     }
@@ -46,15 +47,15 @@ pub(super) fn paint_ui(ui: &mut Ui, m: &Model<'_>, panels: &[&Panel], out: &mut 
 
 fn finish(ui: &mut Ui, records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
     let finishes = [
-        (Finish::ClearCoat, "clear coat"),
-        (Finish::SingleStage, "single-stage"),
-        (Finish::Matte, "matte"),
-        (Finish::FilmCovered, "under protective film"),
-        (Finish::Wrapped, "wrapped"),
+        (Finish::ClearCoat, say!("survey-finish-clear")),
+        (Finish::SingleStage, say!("survey-finish-single")),
+        (Finish::Matte, say!("survey-finish-matte")),
+        (Finish::FilmCovered, say!("survey-finish-film")),
+        (Finish::Wrapped, say!("survey-finish-wrapped")),
     ];
     let finishes = finishes.map(|(finish, name)| (Some(finish), name.to_owned()));
     let now = common(records, |r| r.finish.unwrap_or_default());
-    if let Some(Some(finish)) = choose(ui, "Finish", now, &finishes) {
+    if let Some(Some(finish)) = choose(ui, say!("survey-finish"), now, &finishes) {
         set(ids, &PanelFact::Finish((finish != Finish::ClearCoat).then_some(finish)), out);
     }
 }
@@ -68,10 +69,16 @@ fn history(ui: &mut Ui, m: &Model<'_>, records: &[&PanelRecord], ids: &[&PanelId
         PaintHistory::FreshRefinish { .. } => 3,
         PaintHistory::PolishedBefore { .. } => 4,
     };
-    let names = ["not known", "factory paint", "painted again", "freshly painted", "polished before"];
+    let names = [
+        say!("survey-history-unknown"),
+        say!("survey-history-factory"),
+        say!("survey-history-again"),
+        say!("survey-history-fresh"),
+        say!("survey-history-polished"),
+    ];
     let histories: Vec<(Option<u8>, String)> = (0..).zip(names).map(|(k, name)| (Some(k), name.to_owned())).collect();
     let now = common(records, kind);
-    if let Some(Some(chosen)) = choose(ui, "History", now, &histories) {
+    if let Some(Some(chosen)) = choose(ui, say!("survey-history"), now, &histories) {
         set(
             ids,
             &PanelFact::History(match chosen {
@@ -87,7 +94,7 @@ fn history(ui: &mut Ui, m: &Model<'_>, records: &[&PanelRecord], ids: &[&PanelId
     let Some(first) = records.first() else { return };
     match first.history {
         PaintHistory::Refinished | PaintHistory::FreshRefinish { .. } if now.is_some() => {
-            if let Some(painted) = day(ui, "Painted on", common(records, |r| r.painted_on).flatten()) {
+            if let Some(painted) = day(ui, say!("survey-painted-on"), common(records, |r| r.painted_on).flatten()) {
                 set(ids, &PanelFact::PaintedOn(painted), out);
             }
             if now == Some(3) {
@@ -96,7 +103,7 @@ fn history(ui: &mut Ui, m: &Model<'_>, records: &[&PanelRecord], ids: &[&PanelId
         }
         PaintHistory::PolishedBefore { removed_um } if now.is_some() => {
             let value = removed_um.um();
-            if let Some(um) = crate::gui::widgets::number(ui, "Taken before", "µm", value, 1, 0.0..=200.0)
+            if let Some(um) = crate::gui::widgets::number(ui, say!("survey-taken-before"), "µm", value, 1, 0.0..=200.0)
                 && let Ok(removed_um) = Micrometres::new(um)
             {
                 set(ids, &PanelFact::History(PaintHistory::PolishedBefore { removed_um }), out);
@@ -108,18 +115,18 @@ fn history(ui: &mut Ui, m: &Model<'_>, records: &[&PanelRecord], ids: &[&PanelId
 
 /// How long ago a fresh refinish is, which takes the day of the work too.
 fn fresh(ui: &mut Ui, m: &Model<'_>, record: &PanelRecord, out: &mut Vec<Action>) {
-    if let Some(date) = day(ui, "Day of the work", m.job.date) {
+    if let Some(date) = day(ui, say!("survey-day-of-work"), m.job.date) {
         out.push(Action::edit(Command::SetDate(date)));
     }
-    if m.job.date.is_none() && ui.button("It is today").clicked() {
+    if m.job.date.is_none() && ui.button(say!("survey-is-today")).clicked() {
         out.push(Action::edit(Command::SetDate(today())));
     }
     let limit = m.job.policy.fresh_days;
     ui.label(theme::soft(match (record.painted_on, m.job.date, record.history_on(m.job.date)) {
         (Some(_), Some(_), PaintHistory::FreshRefinish { days }) => {
-            format!("{days} days old; it counts as fresh for {limit} days.")
+            say!("survey-days-old", count = days, limit = limit)
         }
-        _ => "Give both days, so that its age is known; until then it counts as quite fresh.".to_owned(),
+        _ => say!("survey-give-days").to_owned(),
     }));
 }
 
@@ -132,12 +139,15 @@ fn today() -> Option<Date> {
 fn substrate(ui: &mut Ui, panels: &[&Panel], records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
     let [panel, ..] = panels else { return };
     let alike = panels.iter().all(|p| p.substrate == panel.substrate);
-    let usual = if alike { format!("as usual: {}", panel.substrate.name()) } else { "as usual".to_owned() };
+    let usual = match alike {
+        true => say!("survey-as-usual-of", substrate = panel.substrate.name()),
+        false => say!("survey-as-usual").to_owned(),
+    };
     let mut options = vec![(Some(None), usual)];
     for other in [Substrate::Steel, Substrate::Aluminium, Substrate::Plastic, Substrate::Composite] {
         options.push((Some(Some(other)), other.name().to_owned()));
     }
-    if let Some(Some(substrate)) = choose(ui, "Under the paint", common(records, |r| r.substrate), &options) {
+    if let Some(Some(substrate)) = choose(ui, say!("survey-under-paint"), common(records, |r| r.substrate), &options) {
         set(ids, &PanelFact::Substrate(substrate), out);
     }
 }
@@ -159,7 +169,7 @@ fn choose<T: PartialEq + Copy>(
     if now.is_some() {
         return choice(ui, label, now, options);
     }
-    let mut all = vec![(None, "they differ".to_owned())];
+    let mut all = vec![(None, say!("survey-differ").to_owned())];
     all.extend(options.iter().cloned());
     choice(ui, label, now, &all)
 }
@@ -171,7 +181,7 @@ fn set(ids: &[&PanelId], fact: &PanelFact, out: &mut Vec<Action>) {
         Some(only) if commands.is_empty() => only,
         last => {
             commands.extend(last);
-            Command::All { label: "change paint facts", commands }
+            Command::All { label: say!("survey-change-facts"), commands }
         }
     }));
 }

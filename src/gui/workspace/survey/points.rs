@@ -4,6 +4,7 @@ use crate::finding::{Finding, Severity};
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{said, section};
+use crate::say;
 use crate::units::capital;
 use eframe::egui::{self, RichText, Sense, Ui, vec2};
 
@@ -21,25 +22,23 @@ pub(super) fn all_points(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         return;
     }
     let count = points.all().count();
-    section(ui, &format!("Open points ({count})"));
+    section(ui, &say!("survey-open-points", count = count));
     for finding in &points.gauge {
-        point(ui, finding, Some("Gauge"));
+        point(ui, finding, Some(say!("survey-gauge")));
     }
     for (panel, found) in m.template.panels.iter().zip(&points.panels).filter(|(_, found)| !found.is_empty()) {
         let p = theme::of(ui.ctx());
         let name = panel.name(m.view.naming);
         let button = egui::Button::new(RichText::new(&name).color(p.accent)).frame(false);
-        let response = ui.add(button).accessible_name(format!("Go to {name}"));
-        if response.on_hover_text("Go to this panel").clicked() {
+        let response = ui.add(button).accessible_name(say!("survey-go-to", panel = name.as_str()));
+        if response.on_hover_text(say!("survey-go-hint")).clicked() {
             out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
         }
         for finding in found {
             point(ui, finding, None);
         }
     }
-    ui.label(theme::soft(
-        "Borders between thin, usual, refinished and filled are trade practice: they point, they prove nothing.",
-    ));
+    ui.label(theme::soft(say!("survey-borders-practice")));
 }
 
 /// One finding with a mark for how much it matters.
@@ -53,7 +52,10 @@ fn point(ui: &mut Ui, finding: &Finding, place: Option<&str>) {
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
             let cause = sentence(&finding.cause);
-            let text = place.map_or_else(|| cause.clone(), |place| format!("{place}, {}", finding.cause));
+            let text = place.map_or_else(
+                || cause.clone(),
+                |place| say!("survey-place-cause", place = place, cause = finding.cause.as_str()),
+            );
             ui.label(RichText::new(said(ui, &text)).color(if warning { p.note } else { p.ink }));
             ui.label(theme::soft(said(ui, &sentence(&finding.action))));
         });

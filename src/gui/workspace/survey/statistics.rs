@@ -8,8 +8,10 @@ use crate::gui::widgets::{entry_field, fact, said, units_of};
 use crate::insight::place;
 use crate::job::{Command, Job, Spot, Suspects};
 use crate::measure::{FilmSummary, LowerBasis};
+use crate::say;
 use crate::units::Micrometres;
 use crate::vehicle::Panel;
+use crate::words::decimal;
 use eframe::egui::{self, RichText, Ui};
 
 /// What is shown round a spot that one goes to, in mm on the map.
@@ -25,7 +27,7 @@ pub(super) fn statistics_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut 
     for spot in film.suspicious.iter().filter_map(|i| Some((*i, record.spots.get(*i)?))) {
         again(ui, m, panel, spot, out);
     }
-    egui::CollapsingHeader::new("Details").id_salt("details").show(ui, |ui| {
+    egui::CollapsingHeader::new(say!("survey-details")).id_salt("details").show(ui, |ui| {
         figures(ui, m.job, film);
         dots::dots_ui(ui, m.job, &record.spots, read.survey, film);
         let suspects = m.job.suspects();
@@ -33,32 +35,39 @@ pub(super) fn statistics_ui(ui: &mut Ui, m: &Model<'_>, index: usize, out: &mut 
             one_spot(ui, m.job, number, spot, read.survey, &suspects);
         }
         if read.suspects > 0 {
-            ui.label(theme::soft("Struck-through readings don't count: the gauge failed its check after them."));
+            ui.label(theme::soft(say!("survey-struck")));
         }
     });
 }
 
 fn figures(ui: &mut Ui, job: &Job, film: &FilmSummary) {
-    let um = |value: f64| format!("{value:.1}\u{202f}µm");
-    fact(ui, "Readings", format!("{} at {} spots", film.n, film.spots));
-    fact(ui, "Thinnest to thickest spot", format!("{:.0} to {:.0}\u{202f}µm", film.min, film.max));
-    fact(ui, "Range", um(film.range()));
+    let um = |value: f64| format!("{}\u{202f}µm", decimal(value, 1));
+    fact(ui, say!("survey-readings"), say!("survey-at-spots", count = film.n, spots = film.spots));
+    fact(
+        ui,
+        say!("survey-thin-thick"),
+        say!("survey-from-to", low = format!("{:.0}", film.min), high = format!("{:.0}", film.max)),
+    );
+    fact(ui, say!("survey-range"), um(film.range()));
     if let Some(sd) = film.sd {
-        fact(ui, "Standard deviation", um(sd));
+        fact(ui, say!("survey-sd"), um(sd));
     }
-    fact(ui, "Standard uncertainty", um(film.standard_uncertainty));
+    fact(ui, say!("survey-uncertainty"), um(film.standard_uncertainty));
     let dof = film.degrees_of_freedom;
-    let shown = if dof.is_finite() && dof < 1_000.0 { format!("{:.0}", dof.floor()) } else { "very many".to_owned() };
-    fact(ui, "Effective degrees of freedom", shown);
-    ui.label(theme::soft(
-        "Standard uncertainty of the mean, with gauge, display and the spread between spots combined (JCGM 100).",
-    ));
-    let meaning = match film.basis {
-        LowerBasis::ToleranceBound => "It comes from the spread of the spots; more spots bring it closer to the mean.",
-        LowerBasis::AssumedSpread => "With fewer than three spots a spread is assumed; read more spots to know it.",
-        LowerBasis::OnePlace => "It holds at this place only.",
+    let shown = if dof.is_finite() && dof < 1_000.0 {
+        format!("{:.0}", dof.floor())
+    } else {
+        say!("survey-very-many").to_owned()
     };
-    let text = format!("At least {:.0}: {}. {meaning}", film.lower, job.assurance.in_words());
+    fact(ui, say!("survey-dof"), shown);
+    ui.label(theme::soft(say!("survey-uncertainty-of")));
+    let meaning = match film.basis {
+        LowerBasis::ToleranceBound => say!("survey-basis-bound"),
+        LowerBasis::AssumedSpread => say!("survey-basis-assumed"),
+        LowerBasis::OnePlace => say!("survey-basis-one"),
+    };
+    let (least, sure) = (format!("{:.0}", film.lower), job.assurance.in_words());
+    let text = say!("survey-at-least-basis", film = least, sure = sure, basis = meaning);
     ui.label(theme::soft(said(ui, &text)));
 }
 
@@ -68,22 +77,28 @@ fn one_spot(ui: &mut Ui, job: &Job, number: usize, spot: &Spot, survey: u32, sus
     let units = units_of(ui.ctx());
     ui.horizontal_wrapped(|ui| {
         ui.spacing_mut().item_spacing = egui::vec2(6.0, 0.0);
-        let edge = if spot.edge { ", edge" } else { "" };
-        ui.label(theme::soft(format!("Spot {}{edge}", number + 1)));
+        ui.label(theme::soft(if spot.edge {
+            say!("survey-spot-edge", number = number + 1)
+        } else {
+            say!("survey-spot", number = number + 1)
+        }));
         for reading in spot.readings_in(survey) {
             let text = RichText::new(units.as_read(reading.thickness_um));
             ui.label(if suspects.has(reading) { text.strikethrough() } else { text });
         }
         let um = |um: f64| units.number(um, "µm", 1);
-        let sd = figures.sd.map_or_else(String::new, |sd| format!(", spread {}", um(sd)));
         let uncertainty = units.with_unit(figures.standard_uncertainty, "µm", 1);
-        ui.label(theme::soft(format!("mean {}{sd}, uncertainty {uncertainty}", um(figures.mean))));
+        let mean = um(figures.mean);
+        ui.label(theme::soft(match figures.sd {
+            Some(sd) => say!("survey-spot-spread", mean = mean, sd = um(sd), uncertainty = uncertainty),
+            None => say!("survey-spot-figures", mean = mean, uncertainty = uncertainty),
+        }));
     });
 }
 
 /// Asks for a spot to be measured again, with a field for it and a way there.
 fn again(ui: &mut Ui, m: &Model<'_>, panel: &Panel, (index, spot): (usize, &Spot), out: &mut Vec<Action>) {
-    let name = format!("Spot {} again", index + 1);
+    let name = say!("survey-spot-again", number = index + 1);
     let typed = entry_field(ui, (panel.id.as_str(), index), &name, "µm", 0.0..=100_000.0);
     if typed.entered
         && let Some(thickness) = typed.value.and_then(|um| Micrometres::new(um).ok())
@@ -91,7 +106,7 @@ fn again(ui: &mut Ui, m: &Model<'_>, panel: &Panel, (index, spot): (usize, &Spot
         typed.clear(ui);
         out.push(Action::edit(Command::AddReading { panel: panel.id.clone(), spot: index, thickness }));
     }
-    if ui.button(format!("Go to spot {}", index + 1)).on_hover_text("Show it large on the map").clicked()
+    if ui.button(say!("survey-go-to-spot", number = index + 1)).on_hover_text(say!("survey-show-large")).clicked()
         && let Some(mut view) = m.view.viewport
     {
         let half = MapVector::new(ROUND_SPOT_MM, ROUND_SPOT_MM);
