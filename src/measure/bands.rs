@@ -1,7 +1,9 @@
 //! What a total film thickness suggests about the past of a panel. Trade practice, not knowledge: it points, it proves nothing.
 
 use super::summary::FilmSummary;
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// Borders between the bands of total film on metal, in rising order; a shop may change them.
@@ -67,13 +69,13 @@ impl FilmBand {
     /// The band in a few words.
     pub fn name(self) -> &'static str {
         match self {
-            Self::NoCut => "too thin to cut",
-            Self::FinestOnly => "very thin",
-            Self::Thin => "thin",
-            Self::Normal => "normal",
-            Self::Refinished => "probably refinished",
-            Self::SeveralResprays => "probably several resprays",
-            Self::FillerLikely => "filler likely",
+            Self::NoCut => say!("measure-band-no-cut"),
+            Self::FinestOnly => say!("measure-band-finest-only"),
+            Self::Thin => say!("measure-band-thin"),
+            Self::Normal => say!("measure-band-normal"),
+            Self::Refinished => say!("measure-band-refinished"),
+            Self::SeveralResprays => say!("measure-band-several"),
+            Self::FillerLikely => say!("measure-band-filler"),
         }
     }
 }
@@ -89,7 +91,7 @@ impl FilmBands {
             self.several_above_um,
             self.filler_above_um,
         ];
-        (!borders.is_sorted()).then_some("the borders of the film bands do not rise")
+        (!borders.is_sorted()).then(|| say!("measure-bands-do-not-rise"))
     }
 
     /// Band of one thickness, in µm.
@@ -120,32 +122,32 @@ pub struct FilmRemark {
 /// Thick bands are judged by the thickest spot (filler hides in one place), thin ones by the thinnest.
 pub fn film_remarks(film: &FilmSummary, bands: &FilmBands) -> Vec<FilmRemark> {
     let (thick, thin, middle) = (bands.band(film.max), bands.band(film.min), bands.band(film.mean));
-    let mut remarks = vec![FilmRemark { band: middle, text: sentence(middle, film.mean, "on average") }];
+    let um = |um: f64| decimal(um, 0);
+    let mean = say!("measure-film-mean", um = um(film.mean), meaning = meaning(middle));
+    let mut remarks = vec![FilmRemark { band: middle, text: mean }];
     if thick > FilmBand::Normal && thick != middle {
-        remarks.push(FilmRemark { band: thick, text: sentence(thick, film.max, "at its thickest spot") });
+        let text = say!("measure-film-thickest", um = um(film.max), meaning = meaning(thick));
+        remarks.push(FilmRemark { band: thick, text });
     }
     if thin < FilmBand::Normal && thin != middle {
-        remarks.push(FilmRemark { band: thin, text: sentence(thin, film.min, "at its thinnest spot") });
+        let text = say!("measure-film-thinnest", um = um(film.min), meaning = meaning(thin));
+        remarks.push(FilmRemark { band: thin, text });
     }
     if film.range() > bands.uneven_above_um.um() {
-        let text = format!(
-            "The spots differ by {:.0}\u{202f}µm; part of the panel may have been painted again or rubbed thin.",
-            film.range()
-        );
-        remarks.push(FilmRemark { band: middle, text });
+        remarks.push(FilmRemark { band: middle, text: say!("measure-film-uneven", um = um(film.range())) });
     }
     remarks
 }
 
-fn sentence(band: FilmBand, um: f64, where_: &str) -> String {
-    let meaning = match band {
-        FilmBand::NoCut => "that is too thin to cut anything",
-        FilmBand::FinestOnly => "that is very thin, only the finest polish is safe",
-        FilmBand::Thin => "that is thin, nothing strong should be used",
-        FilmBand::Normal => "that is usual for factory paint",
-        FilmBand::Refinished => "that suggests it was painted again",
-        FilmBand::SeveralResprays => "that suggests several resprays",
-        FilmBand::FillerLikely => "that suggests body filler under the paint",
-    };
-    format!("The film is {um:.0}\u{202f}µm {where_}; {meaning} (trade practice).")
+/// What a band suggests, as the second half of a sentence.
+fn meaning(band: FilmBand) -> &'static str {
+    match band {
+        FilmBand::NoCut => say!("measure-means-no-cut"),
+        FilmBand::FinestOnly => say!("measure-means-finest-only"),
+        FilmBand::Thin => say!("measure-means-thin"),
+        FilmBand::Normal => say!("measure-means-normal"),
+        FilmBand::Refinished => say!("measure-means-refinished"),
+        FilmBand::SeveralResprays => say!("measure-means-several"),
+        FilmBand::FillerLikely => say!("measure-means-filler"),
+    }
 }

@@ -1,6 +1,7 @@
 //! Film gauges: what they can read, and how far off a reading may be.
 
 use super::uncertainty::Contribution;
+use crate::say;
 use crate::units::Micrometres;
 use crate::units::fields;
 use serde::{Deserialize, Serialize};
@@ -43,10 +44,10 @@ impl GaugePrinciple {
     /// As it stands in a sentence.
     pub fn name(self) -> &'static str {
         match self {
-            Self::MagneticInduction => "magnetic induction",
-            Self::EddyCurrent => "eddy current",
-            Self::MagneticAndEddyCurrent => "induction and eddy current",
-            Self::Ultrasonic => "ultrasonic",
+            Self::MagneticInduction => say!("measure-magnetic-induction"),
+            Self::EddyCurrent => say!("measure-eddy-current"),
+            Self::MagneticAndEddyCurrent => say!("measure-induction-and-eddy-current"),
+            Self::Ultrasonic => say!("measure-ultrasonic"),
         }
     }
 
@@ -56,25 +57,17 @@ impl GaugePrinciple {
     /// meaningless).
     pub fn refusal(self, base: Base) -> Option<&'static str> {
         match (self, base) {
-            (_, Base::Glass) => Some("glass carries no paint to read"),
+            (_, Base::Glass) => Some(say!("measure-no-glass")),
             (Self::MagneticInduction | Self::MagneticAndEddyCurrent, Base::Steel)
             | (Self::EddyCurrent | Self::MagneticAndEddyCurrent, Base::Aluminium)
             | (Self::Ultrasonic, Base::Steel | Base::Aluminium | Base::Plastic | Base::CarbonFibre) => None,
-            (Self::MagneticInduction, Base::Aluminium) => {
-                Some("a magnetic gauge reads on steel only; on aluminium an eddy current gauge is needed")
-            }
-            (Self::MagneticInduction, _) => {
-                Some("a magnetic gauge reads on steel only; on this panel an ultrasonic gauge is needed")
-            }
-            (Self::EddyCurrent, Base::Steel) => {
-                Some("an eddy current gauge is not meant for steel; a magnetic gauge is needed")
-            }
+            (Self::MagneticInduction, Base::Aluminium) => Some(say!("measure-magnetic-on-aluminium")),
+            (Self::MagneticInduction, _) => Some(say!("measure-magnetic-on-no-metal")),
+            (Self::EddyCurrent, Base::Steel) => Some(say!("measure-eddy-on-steel")),
             (Self::EddyCurrent | Self::MagneticAndEddyCurrent, Base::CarbonFibre) => {
-                Some("carbon fibre conducts, so an eddy current reading means nothing there")
+                Some(say!("measure-eddy-on-carbon"))
             }
-            (Self::EddyCurrent | Self::MagneticAndEddyCurrent, _) => {
-                Some("this gauge needs metal under the paint; on this panel an ultrasonic gauge is needed")
-            }
+            (Self::EddyCurrent | Self::MagneticAndEddyCurrent, _) => Some(say!("measure-no-metal")),
         }
     }
 }

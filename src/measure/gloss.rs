@@ -4,6 +4,8 @@
 //! clear coat of lower index can't reach 100, and light from the colour coat adds to the reading; so 100 is not "perfect", and
 //! readings are compared on one panel, at one spot, in one orientation only.
 
+use crate::say;
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// Angle at which a gloss meter looks.
@@ -96,10 +98,10 @@ pub fn gloss_change(before: f64, after: f64) -> GlossChange {
 pub fn next_gloss_geometry(read: &[(GlossGeometry, f64)]) -> (GlossGeometry, &'static str) {
     let at_60 = read.iter().rev().find(|(geometry, _)| *geometry == GlossGeometry::Deg60);
     match at_60.map(|(_, units)| GlossGeometry::after_reading_at_60(*units)) {
-        None => (GlossGeometry::Deg60, "Read at 60° first; it tells which angle to use."),
-        Some(GlossGeometry::Deg20) => (GlossGeometry::Deg20, "Above 70 at 60°, so 20° tells more."),
-        Some(GlossGeometry::Deg85) => (GlossGeometry::Deg85, "Below 10 at 60°, so 85° tells more."),
-        Some(GlossGeometry::Deg60) => (GlossGeometry::Deg60, "From 10 to 70 at 60°, so 60° is the right angle."),
+        None => (GlossGeometry::Deg60, say!("measure-gloss-60-first")),
+        Some(GlossGeometry::Deg20) => (GlossGeometry::Deg20, say!("measure-gloss-use-20")),
+        Some(GlossGeometry::Deg85) => (GlossGeometry::Deg85, say!("measure-gloss-use-85")),
+        Some(GlossGeometry::Deg60) => (GlossGeometry::Deg60, say!("measure-gloss-stay-60")),
     }
 }
 
@@ -121,12 +123,11 @@ pub fn compare_gloss(geometry: GlossGeometry, before: &[f64], after: &[f64]) -> 
     let mean = |values: &[f64]| (!values.is_empty()).then(|| super::mean_and_sd(values).0);
     let (first, second) = (mean(before)?, mean(after)?);
     let change = gloss_change(first, second);
-    let meaning = match change {
-        GlossChange::Higher => "glossier than before",
-        GlossChange::Lower => "duller than before",
-        GlossChange::NotShown => "less than two units apart, so no change is shown",
+    let (before, after, degrees) = (decimal(first, 1), decimal(second, 1), decimal(geometry.degrees(), 0));
+    let text = match change {
+        GlossChange::Higher => say!("measure-gloss-higher", before = before, after = after, degrees = degrees),
+        GlossChange::Lower => say!("measure-gloss-lower", before = before, after = after, degrees = degrees),
+        GlossChange::NotShown => say!("measure-gloss-alike", before = before, after = after, degrees = degrees),
     };
-    let degrees = geometry.degrees();
-    let text = format!("{first:.1} before, {second:.1} after at {degrees:.0}°: {meaning}.");
     Some(GlossComparison { geometry, means: (first, second), change, text })
 }

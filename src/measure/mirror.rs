@@ -6,6 +6,8 @@ use super::bands::FilmBands;
 use super::student::t_quantile;
 use super::summary::{ASSUMED_SPREAD, FilmSummary};
 use super::uncertainty::{Contribution, combined_uncertainty};
+use crate::say;
+use crate::words::decimal;
 
 /// How a panel differs from its mirror panel.
 #[derive(Debug, Clone, PartialEq)]
@@ -33,14 +35,12 @@ pub fn mirror_difference(first: &FilmSummary, second: &FilmSummary, bands: &Film
     let half_width = combined.standard * t_quantile(0.975, combined.degrees_of_freedom);
     let difference = first.mean - second.mean;
     let remarkable = difference.abs() > bands.mirror_above_um.um() && difference.abs() > half_width;
-    let (more, size) = (if difference > 0.0 { "thicker" } else { "thinner" }, difference.abs());
-    let text = if remarkable {
-        format!(
-            "The film is {size:.0}\u{202f}µm {more} than on the mirror panel (\u{b1}{half_width:.0}\u{202f}µm); one of the two \
-             was probably painted again or rubbed thin."
-        )
-    } else {
-        format!("The mirror panel is alike: {size:.0}\u{202f}µm {more}, \u{b1}{half_width:.0}\u{202f}µm.")
+    let (um, within) = (decimal(difference.abs(), 0), decimal(half_width, 0));
+    let text = match (remarkable, difference > 0.0) {
+        (true, true) => say!("measure-mirror-thicker", um = um, within = within),
+        (true, false) => say!("measure-mirror-thinner", um = um, within = within),
+        (false, true) => say!("measure-mirror-alike-thicker", um = um, within = within),
+        (false, false) => say!("measure-mirror-alike-thinner", um = um, within = within),
     };
     MirrorDifference { difference, half_width, remarkable, text }
 }

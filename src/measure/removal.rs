@@ -4,7 +4,9 @@ use super::gauge::Gauge;
 use super::mean_and_sd;
 use super::paired::{PairedChange, paired_change, pairs_needed};
 use super::thickness;
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 
 /// More pairs of spots than this nobody reads on one panel; a change that needs more is called not measurable (our estimate).
 pub const MOST_PAIRS: usize = 30;
@@ -43,18 +45,14 @@ pub fn measured_removal(before: &[&[Micrometres]], after: &[&[Micrometres]], gau
     let (first, second): (Vec<f64>, Vec<f64>) = pairs.map(|(b, a)| (mean_of(b), mean_of(a))).unzip();
     let change = paired_change(&first, &second, 0.95, gauge.resolution_um.um())?;
     let visibility = if change.low > 0.0 { Visibility::Shown } else { hidden(&change, gauge) };
-    let (mean, low, high) = (change.mean, change.low, change.high);
-    let interval = format!("{mean:.1}\u{202f}µm, with 95\u{202f}% confidence between {low:.1} and {high:.1}\u{202f}µm");
+    let (mean, low, high) = (decimal(change.mean, 1), decimal(change.low, 1), decimal(change.high, 1));
+    let interval = say!("measure-interval", mean = mean, low = low, high = high);
     let text = match visibility {
-        Visibility::Shown => format!("Removed {interval}."),
-        Visibility::MoreSpots { pairs } => format!(
-            "The difference is {interval}; that does not show a removal. About {pairs} spots, read before and after, would."
-        ),
-        Visibility::NotMeasurable => {
-            format!("The difference is {interval}; a removal this small is not measurable with this gauge.")
-        }
+        Visibility::Shown => say!("measure-removed", interval = interval),
+        Visibility::MoreSpots { pairs } => say!("measure-removal-not-shown", interval = interval, pairs = pairs),
+        Visibility::NotMeasurable => say!("measure-removal-too-small", interval = interval),
     };
-    Some(MeasuredRemoval { upper: thickness(high.max(0.0)), change, visibility, text })
+    Some(MeasuredRemoval { upper: thickness(change.high.max(0.0)), change, visibility, text })
 }
 
 /// Why a change is not shown: too few spots, or too small for the gauge.

@@ -3,7 +3,9 @@
 use super::memo::known_or;
 use super::special::{normal_quantile, open_unit};
 use super::student::{noncentral_t_cdf, root};
+use crate::say;
 use crate::units::fields;
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// How much of a panel a lower bound shall cover, and how sure one wants to be of that.
@@ -29,11 +31,8 @@ impl Default for Assurance {
 impl Assurance {
     /// What the two numbers promise, for somebody who reads no statistics.
     pub fn in_words(self) -> String {
-        format!(
-            "we are {:.0}\u{202f}% sure that at least {:.0}\u{202f}% of the panel is thicker than this",
-            self.confidence * 100.0,
-            self.coverage * 100.0
-        )
+        let per_cent = |share: f64| decimal(share * 100.0, 0);
+        say!("measure-promise", confidence = per_cent(self.confidence), coverage = per_cent(self.coverage))
     }
 }
 
