@@ -23,6 +23,7 @@ use super::{chart, commands, rail, top_bar, workspace};
 use crate::file::{Loaded, Places, Templates};
 use crate::insight::{Insight, OrderRow, crew_problem, free_problem, order_rows};
 use crate::job::{Document, Job};
+use crate::say;
 use crate::scene::Overlay;
 use crate::vehicle::Template;
 use crate::work::{Clock, Effort, Task, WallClock};
@@ -279,8 +280,11 @@ impl App {
         let dropped: Vec<PathBuf> = ui.input(|i| i.raw.dropped_files.iter().map(|f| f.path().to_owned()).collect());
         out.extend(super::files::dropped(dropped).map(Action::Effect));
         let star = if self.document.is_dirty() { "• " } else { "" };
-        let file =
-            self.path.as_ref().and_then(|p| p.file_name()).map_or_else(|| "sample".into(), |n| n.to_string_lossy());
+        let file = self
+            .path
+            .as_ref()
+            .and_then(|p| p.file_name())
+            .map_or_else(|| say!("window-sample").into(), |n| n.to_string_lossy());
         let title = format!("{star}{file} - Lapwright");
         if title != self.title {
             ui.send_viewport_cmd(egui::ViewportCommand::Title(title.clone()));

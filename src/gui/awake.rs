@@ -1,5 +1,6 @@
 //! Keeping the screen on while a day runs, where the system allows it.
 
+use crate::say;
 use std::sync::mpsc::{SyncSender, sync_channel};
 use std::thread;
 
@@ -27,7 +28,7 @@ impl Awake {
                 let held = keepawake::Builder::default()
                     .display(true)
                     .idle(true)
-                    .reason("a day in the bay runs")
+                    .reason(say!("window-day-runs"))
                     .app_name("Lapwright")
                     .app_reverse_domain("lapwright")
                     .create();

@@ -2,6 +2,7 @@
 
 use crate::file::{Listed, ReadError, Templates, sized};
 use crate::job::Vehicle;
+use crate::say;
 use crate::vehicle::{Size, Template};
 use std::collections::BTreeMap;
 use std::sync::Arc;
@@ -37,7 +38,7 @@ impl Bodies {
         if let Some(template) = self.loaded.get(id) {
             return Ok(Arc::clone(template));
         }
-        let template = self.templates.load("the vehicle", id)?;
+        let template = self.templates.load(say!("window-the-vehicle"), id)?;
         self.loaded.insert(id.to_owned(), Arc::clone(&template));
         Ok(template)
     }

@@ -5,6 +5,7 @@ use super::theme;
 use super::view_state::Workspace;
 use super::widgets::hatched;
 use crate::polish::StepKind;
+use crate::say;
 use crate::scene::{Bar, Lane, TimeChart, Work, polish_chart, time_chart};
 use crate::units::clock;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, Ui, pos2, vec2};
@@ -49,7 +50,7 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     for (k, day) in chart.days.iter().enumerate() {
         paint.vline(x(*day), plot.y_range(), Stroke::new(2.0, p.note));
-        let galley = paint.layout_no_wrap(format!("day {}", k + 2), FontId::proportional(12.0), p.note);
+        let galley = paint.layout_no_wrap(say!("window-chart-day", day = k + 2), FontId::proportional(12.0), p.note);
         let place = Align2::LEFT_BOTTOM.anchor_size(pos2(x(*day) + 3.0, plot.bottom() + 4.0), galley.size());
         paint.rect_filled(place.expand2(vec2(2.0, 0.0)), 2.0, p.sheet);
         paint.galley(place.min, galley, p.note);
@@ -66,13 +67,13 @@ pub(super) fn chart_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     }
     if let Some((worker, bar)) = pointed {
         let panel = &m.template.panels[bar.panel];
-        let text = format!(
-            "{} {} {}\n{} to {}",
-            m.job.crew[worker].name,
-            bar.work.verb(),
-            panel.name(m.view.naming),
-            clock(bar.at.start),
-            clock(bar.at.end)
+        let text = say!(
+            "window-chart-bar",
+            who = &m.job.crew[worker].name,
+            does = bar.work.verb(),
+            panel = panel.name(m.view.naming),
+            from = clock(bar.at.start),
+            to = clock(bar.at.end)
         );
         if response.clicked() {
             out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
@@ -168,21 +169,21 @@ fn shown(m: &Model<'_>) -> Option<(TimeChart, bool)> {
 fn nothing(m: &Model<'_>) -> &'static str {
     let correction = m.view.workspace == Workspace::Correction;
     match (correction, if correction { &m.polishing.state } else { m.order }) {
-        (true, state) if state.is_empty() => "Nothing to polish.",
-        (_, state) if state.is_working() => "Planning the order…",
-        (true, _) => "No order of polishing yet.",
-        (false, _) => "No order of coating yet.",
+        (true, state) if state.is_empty() => say!("window-nothing-to-polish"),
+        (_, state) if state.is_working() => say!("window-planning-order"),
+        (true, _) => say!("window-no-polishing-order"),
+        (false, _) => say!("window-no-coating-order"),
     }
 }
 
 /// The chart in a sentence, for those who don't see it.
 fn summary(m: &Model<'_>) -> String {
-    let Some((chart, _)) = shown(m) else { return "Time chart, empty".to_owned() };
-    let what = if m.view.workspace == Workspace::Correction { "polishing" } else { "coating" };
+    let Some((chart, _)) = shown(m) else { return say!("window-chart-empty").to_owned() };
     let steps: usize = chart.lanes.iter().map(|l| l.bars.len()).sum();
-    let people = match m.job.crew.len() {
-        1 => "1 person".to_owned(),
-        people => format!("{people} people"),
-    };
-    format!("Time chart of {what}: {steps} steps for {people} in {}", clock(chart.span.end))
+    let (people, time) = (m.job.crew.len(), clock(chart.span.end));
+    if m.view.workspace == Workspace::Correction {
+        say!("window-chart-of-polishing", steps = steps, people = people, time = time)
+    } else {
+        say!("window-chart-of-coating", steps = steps, people = people, time = time)
+    }
 }

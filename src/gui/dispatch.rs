@@ -10,6 +10,7 @@ use crate::file::{Fingerprint, Loaded, SAMPLE, Saved, job_from_text, save_job};
 use crate::geometry::Viewport;
 use crate::insight::next_visit;
 use crate::job::{Command, Document, GestureId, Job, Member, carry_over};
+use crate::say;
 use crate::scene::Overlay;
 use crate::vehicle;
 use eframe::egui;
@@ -50,7 +51,7 @@ impl App {
     pub(super) fn apply(&mut self, command: &Command, gesture: Option<GestureId>, ctx: &egui::Context) {
         match self.document.apply(command, gesture) {
             Ok(_) => self.changed(ctx),
-            Err(error) => self.fail(Failure::new(error.to_string(), "the job is as it was")),
+            Err(error) => self.fail(Failure::new(error.to_string(), say!("window-job-as-it-was"))),
         }
     }
 
@@ -159,7 +160,7 @@ impl App {
             }
             Effect::New => {
                 if self.may_leave(Next::New) {
-                    match job_from_text("the sample", SAMPLE) {
+                    match job_from_text(say!("window-the-sample"), SAMPLE) {
                         Ok(sample) => {
                             self.show(blank(&sample, &self.home.preferences.crew), None);
                             self.keep_other(None, None);
@@ -279,10 +280,7 @@ impl App {
                 self.path = Some(path.to_owned());
                 self.bay.move_to(path);
                 if saved == Saved::NotConfirmed {
-                    self.fail(Failure::new(
-                        "saved, but the system did not confirm that the file is on the disk",
-                        "a power cut in the next seconds could bring back the old version; save again before switching off",
-                    ));
+                    self.fail(Failure::new(say!("window-save-not-confirmed"), say!("window-save-again")));
                 } else if let Some(next) = self.after_save.take() {
                     self.carry_out(next.effect(), ctx, frame);
                 }
@@ -321,7 +319,7 @@ fn visit_name(job: &Job) -> String {
 /// A new job: the shop's coating, gauge and rules as in the sample, its crew where that is known, and nothing of its vehicle.
 fn blank(sample: &Loaded, crew: &[Member]) -> Loaded {
     let mut job = (*sample.job).clone();
-    "New job".clone_into(&mut job.name);
+    say!("window-new-job").clone_into(&mut job.name);
     job.vehicle = crate::job::Vehicle { template: job.vehicle.template, ..Default::default() };
     job.customer = crate::job::Customer::default();
     job.panels.clear();

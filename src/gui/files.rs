@@ -3,6 +3,7 @@
 use super::action::{Action, Effect};
 use super::handover::{Form, HandoverWish, Which};
 use super::home::HomeWish;
+use crate::say;
 use eframe::egui;
 use std::path::PathBuf;
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
@@ -39,7 +40,7 @@ impl Purpose {
     /// A name for a file of a job that is called so.
     pub(super) fn suggestion(self, job: &str) -> String {
         match self {
-            Self::Sheet(form, which) => format!("{job}, {}.{}", which.name().to_lowercase(), form.ending()),
+            Self::Sheet(form, which) => format!("{job}, {}.{}", which.file_name(), form.ending()),
             _ => format!("{job}.job.ron"),
         }
     }
@@ -47,27 +48,27 @@ impl Purpose {
     /// The head of the dialog.
     pub(super) fn title(self) -> &'static str {
         match self {
-            Self::Open => "Open a job",
-            Self::Save => "Save the job",
-            Self::Readings => "Readings from a file",
-            Self::Photo => "A picture of the defect",
-            Self::Folder => "The folder of the jobs",
-            Self::Sheet(..) => "Write a file",
+            Self::Open => say!("window-open-job"),
+            Self::Save => say!("window-save-job"),
+            Self::Readings => say!("window-readings-from-file"),
+            Self::Photo => say!("window-picture-of-defect"),
+            Self::Folder => say!("window-folder-of-jobs"),
+            Self::Sheet(..) => say!("window-write-file"),
         }
     }
 
     fn filter(self) -> (&'static str, &'static [&'static str]) {
         match self {
-            Self::Open | Self::Save | Self::Folder => ("Job", &["ron"]),
-            Self::Readings => ("Readings", &["csv", "tsv", "txt"]),
-            Self::Photo => ("Picture", &["jpg", "jpeg", "png"]),
+            Self::Open | Self::Save | Self::Folder => (say!("window-files-job"), &["ron"]),
+            Self::Readings => (say!("window-files-readings"), &["csv", "tsv", "txt"]),
+            Self::Photo => (say!("window-files-picture"), &["jpg", "jpeg", "png"]),
             Self::Sheet(form, _) => match form {
                 Form::Pdf => ("PDF", &["pdf"]),
-                Form::Html => ("Web page", &["html"]),
-                Form::List => ("List", &["csv"]),
-                Form::Calendar => ("Calendar", &["ics"]),
-                Form::Svg => ("Drawing", &["svg"]),
-                Form::Png => ("Picture", &["png"]),
+                Form::Html => (say!("window-files-web-page"), &["html"]),
+                Form::List => (say!("window-files-list"), &["csv"]),
+                Form::Calendar => (say!("window-files-calendar"), &["ics"]),
+                Form::Svg => (say!("window-files-drawing"), &["svg"]),
+                Form::Png => (say!("window-files-picture"), &["png"]),
             },
         }
     }

@@ -36,6 +36,7 @@ pub use view_state::Workspace;
 
 use crate::cli::{self, Exit, Failure, Output};
 use crate::file::{Learners, Opened, Places, RealDisk, Templates, data_folder};
+use crate::say;
 use crate::work::Shelf;
 use eframe::egui;
 use keep::LastWords;
@@ -60,7 +61,7 @@ pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_
         Err(cause) => last_words.failure(&*cause).report(out.notes),
         Ok(Err(error)) => {
             // Somebody who can't be told still gets the plan.
-            drop(writeln!(out.notes, "no window can be opened here ({error}); this is the plan as text"));
+            drop(writeln!(out.notes, "{}", say!("window-none-here", error = error.to_string())));
             cli::plan_as_text(job, &mut out)
         }
     }

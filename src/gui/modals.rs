@@ -9,6 +9,7 @@ use super::theme;
 use super::widgets::{page_over, primary};
 use crate::cli::Failure;
 use crate::file::Listed;
+use crate::say;
 use crate::units::capital;
 use eframe::egui::{self, Key, Ui};
 use std::path::PathBuf;
@@ -97,39 +98,39 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
         ui.set_width(420.0);
         match question {
             Question::Unsaved { name, then } => {
-                ui.label(theme::bold(format!("Save “{name}” first?"), 16.0));
-                ui.label("There are changes that are not in the file.");
+                ui.label(theme::bold(say!("window-save-first", name = &*name), 16.0));
+                ui.label(say!("window-not-in-file"));
                 ui.add_space(8.0);
                 ui.horizontal(|ui| {
                     let mut effect = |effect| out.push(Action::Effect(effect));
-                    if primary(ui, "Save").clicked() {
+                    if primary(ui, say!("common-save")).clicked() {
                         effect(Effect::Save);
                     }
-                    if ui.button("Don't save").clicked() {
+                    if ui.button(say!("window-do-not-save")).clicked() {
                         effect(Effect::Discard);
                         effect(then.clone().effect());
                     }
-                    if ui.button("Cancel").clicked() {
+                    if ui.button(say!("common-cancel")).clicked() {
                         effect(Effect::Dismiss);
                     }
                 });
             }
             Question::Path { purpose, draft } => {
                 let (button, example) = match purpose {
-                    Purpose::Open => ("Open", "my.job.ron"),
-                    Purpose::Save => ("Save", "my.job.ron"),
-                    Purpose::Readings => ("Show", "readings.csv"),
-                    Purpose::Photo => ("Add", "scratch.jpg"),
-                    Purpose::Folder => ("Look through", "jobs"),
-                    Purpose::Sheet(Form::Pdf, _) => ("Write", "sheet.pdf"),
-                    Purpose::Sheet(Form::Html, _) => ("Write", "sheet.html"),
-                    Purpose::Sheet(Form::List, _) => ("Write", "order.csv"),
-                    Purpose::Sheet(Form::Calendar, _) => ("Write", "care.ics"),
-                    Purpose::Sheet(Form::Svg, _) => ("Write", "map.svg"),
-                    Purpose::Sheet(Form::Png, _) => ("Write", "map.png"),
+                    Purpose::Open => (say!("common-open"), say!("window-example-job")),
+                    Purpose::Save => (say!("common-save"), say!("window-example-job")),
+                    Purpose::Readings => (say!("window-show"), say!("window-example-readings")),
+                    Purpose::Photo => (say!("window-add"), say!("window-example-picture")),
+                    Purpose::Folder => (say!("window-look-through"), say!("window-example-folder")),
+                    Purpose::Sheet(Form::Pdf, _) => (say!("window-write"), say!("window-example-pdf")),
+                    Purpose::Sheet(Form::Html, _) => (say!("window-write"), say!("window-example-web-page")),
+                    Purpose::Sheet(Form::List, _) => (say!("window-write"), say!("window-example-list")),
+                    Purpose::Sheet(Form::Calendar, _) => (say!("window-write"), say!("window-example-calendar")),
+                    Purpose::Sheet(Form::Svg, _) => (say!("window-write"), say!("window-example-drawing")),
+                    Purpose::Sheet(Form::Png, _) => (say!("window-write"), say!("window-example-map")),
                 };
                 ui.label(theme::bold(purpose.title(), 16.0));
-                let name = ui.label(theme::soft(format!("Path of the file, for example {example}")));
+                let name = ui.label(theme::soft(say!("window-path-of-file", example = example)));
                 let edit = egui::TextEdit::singleline(draft)
                     .desired_width(f32::INFINITY)
                     .margin(egui::Margin::symmetric(8, 6));
@@ -145,7 +146,7 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                         let path = PathBuf::from(draft.trim());
                         out.push(purpose.wish(path));
                     }
-                    if ui.button("Cancel").clicked() {
+                    if ui.button(say!("common-cancel")).clicked() {
                         out.push(Action::Effect(Effect::Dismiss));
                     }
                 });
@@ -157,11 +158,11 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
             Question::DeleteVehicle { id, name, kept } => edit::delete_ui(ui, id, name, kept, out),
             Question::Keep(question) => keep_question_ui(ui, question, out),
             Question::Failed(failure) => {
-                ui.label(theme::bold("That could not be done", 16.0));
+                ui.label(theme::bold(say!("window-not-done"), 16.0));
                 ui.label(capital(failure.error()));
                 ui.label(theme::soft(capital(failure.hint())));
                 ui.add_space(8.0);
-                if primary(ui, "Close").clicked() {
+                if primary(ui, say!("common-close")).clicked() {
                     out.push(Action::Effect(Effect::Dismiss));
                 }
             }
@@ -173,14 +174,14 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
 }
 
 fn drop_vehicle(ui: &mut Ui, then: Option<&Next>, out: &mut Vec<Action>) {
-    ui.label(theme::bold("Drop the changes to the vehicle?", 16.0));
-    ui.label("They are not saved. The job keeps the vehicle that it has.");
+    ui.label(theme::bold(say!("window-drop-vehicle-changes"), 16.0));
+    ui.label(say!("window-job-keeps-vehicle"));
     ui.add_space(8.0);
     ui.horizontal(|ui| {
-        if primary(ui, "Go on editing").clicked() {
+        if primary(ui, say!("window-go-on-editing")).clicked() {
             out.push(Action::Effect(Effect::Dismiss));
         }
-        if ui.button("Drop the changes").clicked() {
+        if ui.button(say!("window-drop-changes")).clicked() {
             out.push(Action::Vehicle(VehicleWish::Drop));
             out.extend(then.cloned().map(|next| Action::Effect(next.effect())));
         }
@@ -188,8 +189,8 @@ fn drop_vehicle(ui: &mut Ui, then: Option<&Next>, out: &mut Vec<Action>) {
 }
 
 fn name_vehicle(ui: &mut Ui, draft: &mut String, folder: Option<&str>, fresh: &mut bool, out: &mut Vec<Action>) {
-    ui.label(theme::bold("Save as a vehicle of your own", 16.0));
-    let name = ui.label(theme::soft("Name, for example “Saloon with two-piece doors”"));
+    ui.label(theme::bold(say!("window-save-own-vehicle"), 16.0));
+    let name = ui.label(theme::soft(say!("window-vehicle-name")));
     let edit = egui::TextEdit::singleline(draft)
         .desired_width(f32::INFINITY)
         .char_limit(60)
@@ -200,16 +201,16 @@ fn name_vehicle(ui: &mut Ui, draft: &mut String, folder: Option<&str>, fresh: &m
     }
     let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
     ui.label(theme::soft(folder.map_or_else(
-        || "There is no folder for vehicles of your own on this computer.".to_owned(),
-        |folder| format!("It is kept in {folder} and can be chosen for every job. This job changes to it."),
+        || say!("window-no-vehicle-folder").to_owned(),
+        |folder| say!("window-vehicle-kept-in", folder = folder),
     )));
     ui.add_space(8.0);
     ui.horizontal(|ui| {
-        let clicked = primary(ui, "Save").clicked();
+        let clicked = primary(ui, say!("common-save")).clicked();
         if (clicked || entered) && !draft.trim().is_empty() {
             out.push(Action::Vehicle(VehicleWish::SaveAs(draft.clone())));
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(say!("common-cancel")).clicked() {
             out.push(Action::Effect(Effect::Dismiss));
         }
     });

@@ -2,6 +2,7 @@
 
 use crate::insight::CrewOrder;
 use crate::job::Revision;
+use crate::say;
 use crate::work::{Effort, Progress, SolveRun, Task};
 use eframe::egui;
 use std::sync::Arc;
@@ -72,7 +73,7 @@ impl OrderState {
             Ok(run) => self.run = Some(run),
             Err(error) => {
                 self.run = None;
-                self.conflicts = vec![format!("the planner could not be started: {error}")];
+                self.conflicts = vec![say!("window-planner-not-started", error = error.to_string())];
             }
         }
     }

@@ -3,6 +3,8 @@
 use super::action::{Action, Model, ViewChange};
 use super::theme;
 use super::view_state::Workspace;
+use crate::say;
+use crate::units::minutes;
 use crate::vehicle::Surface;
 use eframe::egui::{self, Sense, Stroke, Ui, pos2, vec2};
 
@@ -93,7 +95,9 @@ fn mark(paint: &egui::Painter, at: egui::Pos2, state: State) {
 fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
     let painted = m.template.panels.iter().zip(&m.insight.panels).filter(|(p, _)| p.surface == Surface::Paint);
     match workspace {
-        Workspace::Job if m.job.vehicle.description.trim().is_empty() => (State::Empty, "no vehicle yet".to_owned()),
+        Workspace::Job if m.job.vehicle.description.trim().is_empty() => {
+            (State::Empty, say!("window-rail-no-vehicle").to_owned())
+        }
         Workspace::Job => (State::Done, m.template.name.clone()),
         Workspace::Survey => {
             let can_read = painted.filter(|(_, i)| i.unreadable.is_none());
@@ -103,42 +107,42 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
                 n if n == all => State::Done,
                 _ => State::InProgress,
             };
-            (state, format!("{read} of {all} read"))
+            (state, say!("window-rail-read", read = read, all = all))
         }
         Workspace::Correction => {
             let worked = painted.filter(|(_, i)| !i.polish.steps.is_empty()).count();
             let stays: usize = m.insight.panels.iter().map(|p| p.polish.stays.len()).sum();
             if !m.insight.learned.notes.is_empty() {
-                return (State::Open, "look at test spot".to_owned());
+                return (State::Open, say!("window-rail-look-at-test-spot").to_owned());
             }
             match (worked, stays) {
-                (0, _) => (State::Empty, "nothing to polish".to_owned()),
-                (n, 0) => (State::Done, format!("{n} panels")),
-                (n, _) => (State::Open, format!("{n} panels, {stays} stay")),
+                (0, _) => (State::Empty, say!("window-rail-nothing-to-polish").to_owned()),
+                (n, 0) => (State::Done, say!("window-rail-panels", panels = n)),
+                (n, _) => (State::Open, say!("window-rail-panels-stay", panels = n, stays = stays)),
             }
         }
-        Workspace::Coating if !m.insight.air.go => (State::Open, "not in this air".to_owned()),
-        Workspace::Coating if !m.order.conflicts.is_empty() => (State::Open, "no order".to_owned()),
+        Workspace::Coating if !m.insight.air.go => (State::Open, say!("window-rail-not-in-this-air").to_owned()),
+        Workspace::Coating if !m.order.conflicts.is_empty() => (State::Open, say!("window-rail-no-order").to_owned()),
         Workspace::Coating => match m.order.order() {
             Some(order) if m.order.is_current() => {
-                (State::Done, format!("{} for the crew", crate::units::minutes(order.plan.makespan_s)))
+                (State::Done, say!("window-rail-for-crew", time = minutes(order.plan.makespan_s)))
             }
-            _ => (State::InProgress, "planning…".to_owned()),
+            _ => (State::InProgress, say!("window-rail-planning").to_owned()),
         },
         Workspace::Bay => match m.bay.running() {
             Some(trade) => {
                 let (done, all) = m.bay.run(trade).day().done();
-                (State::InProgress, format!("{done} of {all} done"))
+                (State::InProgress, say!("window-rail-done", done = done, all = all))
             }
-            None if m.bay.coating.is_over() => (State::Done, "coated".to_owned()),
-            None if m.bay.polishing.is_over() => (State::InProgress, "polished".to_owned()),
-            None => (State::Empty, "not begun".to_owned()),
+            None if m.bay.coating.is_over() => (State::Done, say!("window-rail-coated").to_owned()),
+            None if m.bay.polishing.is_over() => (State::InProgress, say!("window-rail-polished").to_owned()),
+            None => (State::Empty, say!("window-rail-not-begun").to_owned()),
         },
         Workspace::Handover => handed_over(m),
         Workspace::Practice => match (m.practice.doing(), &m.practice.learner) {
             (Some(done), _) => (State::InProgress, done.name().to_owned()),
             (None, Some(name)) => (State::Empty, name.clone()),
-            (None, None) => (State::Empty, "for apprentices".to_owned()),
+            (None, None) => (State::Empty, say!("window-rail-for-apprentices").to_owned()),
         },
     }
 }
@@ -146,8 +150,8 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
 /// Whether there is something to hand over.
 fn handed_over(m: &Model<'_>) -> (State, String) {
     match (&m.handover.said, m.insight.panels.iter().any(|p| p.film.is_some())) {
-        (Some(_), _) => (State::Done, "written".to_owned()),
-        (None, true) => (State::InProgress, "sheets are ready".to_owned()),
-        (None, false) => (State::Empty, "nothing read yet".to_owned()),
+        (Some(_), _) => (State::Done, say!("window-rail-written").to_owned()),
+        (None, true) => (State::InProgress, say!("window-rail-sheets-ready").to_owned()),
+        (None, false) => (State::Empty, say!("window-rail-nothing-read").to_owned()),
     }
 }

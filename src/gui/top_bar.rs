@@ -5,6 +5,7 @@ use super::commands::{self, find_button};
 use super::home::{HomeWish, Preferences, SCALES};
 use super::theme::{self, Theme};
 use crate::geometry::Orientation;
+use crate::say;
 use crate::vehicle::Naming;
 use eframe::egui::{self, Ui};
 
@@ -41,15 +42,15 @@ pub(super) fn names(ui: &mut Ui, name: egui::RichText, about: &str) {
 
 /// Undo and redo, each saying what it would do.
 fn history(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let redo = m.document.redo_label().map(|label| format!("Redo {label}"));
+    let redo = m.document.redo_label().map(|label| say!("window-redo-what", what = label));
     commands::button_saying(ui, m, "redo", redo.as_deref(), out);
-    let undo = m.document.undo_label().map(|label| format!("Undo {label}"));
+    let undo = m.document.undo_label().map(|label| say!("window-undo-what", what = label));
     commands::button_saying(ui, m, "undo", undo.as_deref(), out);
 }
 
 /// How things look: theme, size, which way the front points, names; and what is wanted seldom.
 fn view_menu(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.menu_button("View", |ui| {
+    ui.menu_button(say!("window-view"), |ui| {
         ui.set_min_width(200.0);
         let theme = theme::current(ui.ctx());
         for (id, is) in [("light", Theme::Light), ("dark", Theme::Dark), ("sunlight", Theme::Sunlight)] {

@@ -4,6 +4,7 @@ use super::bay::{BayState, BayView};
 use super::entry::Entry;
 use crate::geometry::{Orientation, Viewport};
 use crate::polish::DefectKind;
+use crate::say;
 use crate::scene::Overlay;
 use crate::vehicle::{Naming, PanelId};
 use std::collections::BTreeSet;
@@ -35,13 +36,13 @@ impl Workspace {
     /// As it stands on the rail.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Job => "Job",
-            Self::Survey => "Survey",
-            Self::Correction => "Correction",
-            Self::Coating => "Coating",
-            Self::Bay => "Bay",
-            Self::Handover => "Handover",
-            Self::Practice => "Practice",
+            Self::Job => say!("window-workspace-job"),
+            Self::Survey => say!("window-workspace-survey"),
+            Self::Correction => say!("window-workspace-correction"),
+            Self::Coating => say!("window-workspace-coating"),
+            Self::Bay => say!("window-workspace-bay"),
+            Self::Handover => say!("window-workspace-handover"),
+            Self::Practice => say!("window-workspace-practice"),
         }
     }
 
@@ -86,9 +87,9 @@ impl Shape {
     /// As it stands on a button.
     pub(super) fn name(self) -> &'static str {
         match self {
-            Self::Point => "Point",
-            Self::Line => "Line",
-            Self::Area => "Area",
+            Self::Point => say!("window-shape-point"),
+            Self::Line => say!("window-shape-line"),
+            Self::Area => say!("window-shape-area"),
         }
     }
 }

@@ -12,6 +12,7 @@ use crate::finding::Finding;
 use crate::geometry::MapPoint;
 use crate::measure::{Assurance, Gauge};
 use crate::polish::{Finish, Goal, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots};
+use crate::say;
 use crate::units::{Date, Micrometres};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::Serialize;
@@ -192,9 +193,9 @@ pub enum PanelFact {
 #[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
 pub enum CommandError {
     /// A spot, reading or defect number past the end.
-    #[error("there is no {what} number {number} on panel \"{panel}\"")]
+    #[error("{}", say!("job-no-such", what = *.what, number = .number, panel = .panel.as_str()))]
     NoSuch {
-        /// "spot", "reading" or "defect".
+        /// A spot, a reading, a defect ..., in words.
         what: &'static str,
         /// Counted from 1, as on screen.
         number: usize,
@@ -208,7 +209,7 @@ pub enum CommandError {
     #[error("{0}")]
     Range(String),
     /// The gauge can't read what lies under the paint of this panel.
-    #[error("not read on panel \"{panel}\": {reason}")]
+    #[error("{}", say!("job-not-read", panel = .panel.as_str(), reason = *.reason))]
     CantRead {
         /// The panel.
         panel: PanelId,
@@ -225,36 +226,36 @@ impl Command {
     pub fn label(&self) -> &'static str {
         match self {
             Self::All { label, .. } => label,
-            Self::SetText(..) => "edit text",
-            Self::SetTemplate { .. } => "change vehicle",
-            Self::SetSize(_) => "change size",
-            Self::SetDate(_) => "change day of work",
-            Self::AddSpots(..) => "add readings",
-            Self::RemoveSpot { .. } => "read spot again",
-            Self::AddSpot { .. } | Self::AddReading { .. } => "add reading",
-            Self::SetReading { .. } => "correct reading",
-            Self::RemoveReading { .. } => "remove reading",
-            Self::SetEdge { .. } => "mark edge",
-            Self::AddDefect(..) => "add defect",
-            Self::SetDefect { .. } => "correct defect",
-            Self::RemoveDefect { .. } => "remove defect",
-            Self::SetFact(..) => "change paint facts",
-            Self::SetGoal(_) => "change goal",
-            Self::SetCrew(_) => "change crew",
-            Self::SetGauge(_) => "change gauge",
-            Self::SetAssurance(_) => "change how sure",
+            Self::SetText(..) => say!("job-undo-edit-text"),
+            Self::SetTemplate { .. } => say!("job-undo-change-vehicle"),
+            Self::SetSize(_) => say!("job-undo-change-size"),
+            Self::SetDate(_) => say!("job-undo-change-day-of-work"),
+            Self::AddSpots(..) => say!("job-undo-add-readings"),
+            Self::RemoveSpot { .. } => say!("job-undo-read-spot-again"),
+            Self::AddSpot { .. } | Self::AddReading { .. } => say!("job-undo-add-reading"),
+            Self::SetReading { .. } => say!("job-undo-correct-reading"),
+            Self::RemoveReading { .. } => say!("job-undo-remove-reading"),
+            Self::SetEdge { .. } => say!("job-undo-mark-edge"),
+            Self::AddDefect(..) => say!("job-undo-add-defect"),
+            Self::SetDefect { .. } => say!("job-undo-correct-defect"),
+            Self::RemoveDefect { .. } => say!("job-undo-remove-defect"),
+            Self::SetFact(..) => say!("job-undo-change-paint-facts"),
+            Self::SetGoal(_) => say!("job-undo-change-goal"),
+            Self::SetCrew(_) => say!("job-undo-change-crew"),
+            Self::SetGauge(_) => say!("job-undo-change-gauge"),
+            Self::SetAssurance(_) => say!("job-undo-change-how-sure"),
             Self::Survey(change) => change.label(),
-            Self::SetPolicy(_) => "change removal limits",
-            Self::SetSteps(_) => "change steps",
-            Self::SetTestSpots(_) => "change test spot",
-            Self::SetShop(_) => "change shop",
-            Self::SetProduct(_) => "change coating",
-            Self::SetAir(_) => "change air",
-            Self::SetPatch(Some(_)) => "note tried window",
-            Self::SetPatch(None) => "drop tried window",
-            Self::SetChoices(_) => "change choices of order",
-            Self::SetOrder(Some(_)) => "accept order",
-            Self::SetOrder(None) => "drop order",
+            Self::SetPolicy(_) => say!("job-undo-change-removal-limits"),
+            Self::SetSteps(_) => say!("job-undo-change-steps"),
+            Self::SetTestSpots(_) => say!("job-undo-change-test-spot"),
+            Self::SetShop(_) => say!("job-undo-change-shop"),
+            Self::SetProduct(_) => say!("job-undo-change-coating"),
+            Self::SetAir(_) => say!("job-undo-change-air"),
+            Self::SetPatch(Some(_)) => say!("job-undo-note-tried-window"),
+            Self::SetPatch(None) => say!("job-undo-drop-tried-window"),
+            Self::SetChoices(_) => say!("job-undo-change-choices-of-order"),
+            Self::SetOrder(Some(_)) => say!("job-undo-accept-order"),
+            Self::SetOrder(None) => say!("job-undo-drop-order"),
         }
     }
 
@@ -291,7 +292,7 @@ impl Command {
             Self::RemoveSpot { panel, spot } => {
                 let survey = job.current_survey();
                 let spots = &mut record(job, panel).spots;
-                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
+                let readings = &mut at(spots, *spot, say!("job-spot"), panel)?.readings;
                 readings.retain(|r| r.survey != survey);
                 if readings.is_empty() {
                     spots.remove(*spot);
@@ -316,34 +317,34 @@ impl Command {
             Self::AddReading { panel, spot, thickness } => {
                 let reading = next_reading(job, *thickness);
                 let spots = &mut record(job, panel).spots;
-                at(spots, *spot, "spot", panel)?.readings.push(reading);
+                at(spots, *spot, say!("job-spot"), panel)?.readings.push(reading);
             }
             Self::SetReading { panel, spot, reading, thickness } => {
                 let spots = &mut record(job, panel).spots;
-                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
-                at(readings, *reading, "reading", panel)?.thickness_um = *thickness;
+                let readings = &mut at(spots, *spot, say!("job-spot"), panel)?.readings;
+                at(readings, *reading, say!("job-reading"), panel)?.thickness_um = *thickness;
             }
             Self::RemoveReading { panel, spot, reading } => {
                 let spots = &mut record(job, panel).spots;
-                let readings = &mut at(spots, *spot, "spot", panel)?.readings;
-                at(readings, *reading, "reading", panel)?;
+                let readings = &mut at(spots, *spot, say!("job-spot"), panel)?.readings;
+                at(readings, *reading, say!("job-reading"), panel)?;
                 readings.remove(*reading);
                 if readings.is_empty() {
                     spots.remove(*spot);
                 }
             }
             Self::SetEdge { panel, spot, edge } => {
-                at(&mut record(job, panel).spots, *spot, "spot", panel)?.edge = *edge;
+                at(&mut record(job, panel).spots, *spot, say!("job-spot"), panel)?.edge = *edge;
             }
             Self::AddDefect(panel, defect) => {
                 record(job, panel).defects.push(defect.clone());
             }
             Self::SetDefect { panel, defect, value } => {
-                *at(&mut record(job, panel).defects, *defect, "defect", panel)? = value.clone();
+                *at(&mut record(job, panel).defects, *defect, say!("job-defect"), panel)? = value.clone();
             }
             Self::RemoveDefect { panel, defect } => {
                 let defects = &mut record(job, panel).defects;
-                at(defects, *defect, "defect", panel)?;
+                at(defects, *defect, say!("job-defect"), panel)?;
                 defects.remove(*defect);
             }
             Self::SetFact(panel, fact) => set_fact(record(job, panel), fact),

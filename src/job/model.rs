@@ -11,6 +11,7 @@ use crate::measure::{Assurance, Gauge};
 use crate::polish::{
     Finish, Goal, Ledger, Level, PaintHardness, PaintHistory, PolishStep, RemovalPolicy, Shop, TestSpots,
 };
+use crate::say;
 use crate::units::{Date, Micrometres, fields};
 use crate::vehicle::{PanelId, Size, Substrate};
 use serde::{Deserialize, Serialize};
@@ -114,8 +115,8 @@ impl Role {
     /// As a person says it of somebody.
     pub fn verb(self) -> &'static str {
         match self {
-            Self::Apply => "applies",
-            Self::Level => "levels",
+            Self::Apply => say!("job-role-applies"),
+            Self::Level => say!("job-role-levels"),
         }
     }
 }
@@ -160,9 +161,9 @@ impl Experience {
     /// As a person says it.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Learner => "learner",
-            Self::Practised => "practised",
-            Self::Expert => "expert",
+            Self::Learner => say!("job-experience-learner"),
+            Self::Practised => say!("job-experience-practised"),
+            Self::Expert => say!("job-experience-expert"),
         }
     }
 }

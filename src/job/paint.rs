@@ -1,5 +1,6 @@
 //! What lies on the paint already.
 
+use crate::say;
 use serde::{Deserialize, Serialize};
 
 /// What was put on the paint before.
@@ -26,11 +27,11 @@ impl PreviousCoating {
     /// As it stands in a list.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Unknown => "not known",
-            Self::Nothing => "nothing",
-            Self::Wax => "wax",
-            Self::Sealant => "sealant",
-            Self::Hard => "hard coating",
+            Self::Unknown => say!("job-coating-unknown"),
+            Self::Nothing => say!("job-coating-nothing"),
+            Self::Wax => say!("job-coating-wax"),
+            Self::Sealant => say!("job-coating-sealant"),
+            Self::Hard => say!("job-coating-hard"),
         }
     }
 
@@ -38,15 +39,9 @@ impl PreviousCoating {
     pub fn caution(self, polished: bool) -> Option<&'static str> {
         match (self, polished) {
             (Self::Unknown | Self::Nothing, _) => None,
-            (Self::Wax | Self::Sealant, _) => Some(
-                "Mind: what is on the paint fills fine marks and keeps a coating from holding; take it off before judging and before coating.",
-            ),
-            (Self::Hard, true) => Some(
-                "Mind: the gauge reads the old coating as paint, and it clogs the pad; polish it off on a test spot first and look again.",
-            ),
-            (Self::Hard, false) => Some(
-                "Mind: the old coating stays, as nothing is polished here; a new one holds on it only if its maker says so.",
-            ),
+            (Self::Wax | Self::Sealant, _) => Some(say!("job-mind-wax")),
+            (Self::Hard, true) => Some(say!("job-mind-polished-hard")),
+            (Self::Hard, false) => Some(say!("job-mind-kept-hard")),
         }
     }
 }

@@ -1,5 +1,6 @@
 //! The name of a picture that is kept beside the job.
 
+use crate::say;
 use serde::{Deserialize, Serialize};
 use std::fmt;
 
@@ -27,7 +28,7 @@ impl TryFrom<String> for PhotoId {
 
     fn try_from(text: String) -> Result<Self, String> {
         let is_hash = text.len() == 64 && text.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f'));
-        if is_hash { Ok(Self(text)) } else { Err("a picture is named by 64 digits 0 to 9 and a to f".to_owned()) }
+        if is_hash { Ok(Self(text)) } else { Err(say!("job-picture-name").to_owned()) }
     }
 }
 

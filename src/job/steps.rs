@@ -3,6 +3,7 @@
 use super::command::CommandError;
 use super::model::Job;
 use crate::polish::{PolishStep, TestSpots};
+use crate::say;
 use std::sync::Arc;
 
 /// Takes another list of steps. Where a list of the same length gives a step at the same place another name, its test results
@@ -13,10 +14,10 @@ use std::sync::Arc;
 pub(super) fn set_steps(job: &mut Job, steps: Vec<PolishStep>) -> Result<(), CommandError> {
     for (at, step) in steps.iter().enumerate() {
         if step.name.trim().is_empty() {
-            return Err(CommandError::Range("every step needs a name".to_owned()));
+            return Err(CommandError::Range(say!("job-step-without-name").to_owned()));
         }
         if steps[..at].iter().any(|s| s.name == step.name) {
-            return Err(CommandError::Range(format!("there is a step \"{}\" already", step.name)));
+            return Err(CommandError::Range(say!("job-step-twice", name = &step.name)));
         }
     }
     let renamed = |name: &str| {

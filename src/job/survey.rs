@@ -2,6 +2,7 @@
 
 use super::model::{Job, PanelRecord, Reading, Spot};
 use crate::measure::{CheckAt, GaugeCheck, GlossGeometry, suspect_readings};
+use crate::say;
 use crate::units::{GlossUnits, Micrometres};
 use serde::{Deserialize, Serialize};
 use std::ops::Range;
@@ -21,8 +22,8 @@ impl SurveyStage {
     /// As it stands in a list.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Before => "before polishing",
-            Self::After => "after polishing",
+            Self::Before => say!("job-stage-before"),
+            Self::After => say!("job-stage-after"),
         }
     }
 }

@@ -5,6 +5,7 @@ use super::model::Job;
 use super::survey::{GlossReading, Survey, SurveyCheck, SurveyStage};
 use crate::measure::{GaugeCheck, GlossGeometry};
 use crate::polish::LedgerEntry;
+use crate::say;
 use crate::units::GlossUnits;
 use crate::vehicle::PanelId;
 
@@ -73,16 +74,16 @@ impl SurveyChange {
     /// What undo calls it.
     pub(super) fn label(&self) -> &'static str {
         match self {
-            Self::Describe { .. } => "describe survey",
-            Self::Begin(_) => "begin survey",
-            Self::Drop => "drop survey",
-            Self::AddCheck(_) => "add gauge check",
-            Self::SetCheck { .. } => "correct gauge check",
-            Self::RemoveCheck { .. } => "remove gauge check",
-            Self::AddGloss { .. } => "add gloss reading",
-            Self::RemoveGloss { .. } => "remove gloss reading",
-            Self::AddRemoval(..) => "add earlier visit",
-            Self::RemoveRemoval { .. } => "remove earlier visit",
+            Self::Describe { .. } => say!("job-undo-describe-survey"),
+            Self::Begin(_) => say!("job-undo-begin-survey"),
+            Self::Drop => say!("job-undo-drop-survey"),
+            Self::AddCheck(_) => say!("job-undo-add-gauge-check"),
+            Self::SetCheck { .. } => say!("job-undo-correct-gauge-check"),
+            Self::RemoveCheck { .. } => say!("job-undo-remove-gauge-check"),
+            Self::AddGloss { .. } => say!("job-undo-add-gloss-reading"),
+            Self::RemoveGloss { .. } => say!("job-undo-remove-gloss-reading"),
+            Self::AddRemoval(..) => say!("job-undo-add-earlier-visit"),
+            Self::RemoveRemoval { .. } => say!("job-undo-remove-earlier-visit"),
         }
     }
 
@@ -117,7 +118,7 @@ impl SurveyChange {
             }
             Self::RemoveGloss { panel, reading } => {
                 let gloss = &mut record(job, panel).gloss;
-                at(gloss, *reading, "gloss reading", panel)?;
+                at(gloss, *reading, say!("job-gloss-reading"), panel)?;
                 gloss.remove(*reading);
             }
             Self::AddRemoval(panels, entry) => {
@@ -127,7 +128,7 @@ impl SurveyChange {
             }
             Self::RemoveRemoval { panel, entry } => {
                 let entries = &mut record(job, panel).removals.entries;
-                at(entries, *entry, "earlier visit", panel)?;
+                at(entries, *entry, say!("job-earlier-visit"), panel)?;
                 entries.remove(*entry);
             }
         }
@@ -137,17 +138,17 @@ impl SurveyChange {
 
 /// An item of a list that belongs to the whole job.
 fn numbered<T>(list: &mut [T], index: usize) -> Result<&mut T, CommandError> {
-    list.get_mut(index).ok_or(CommandError::NotNow("there is no such survey or check any more"))
+    list.get_mut(index).ok_or_else(|| CommandError::NotNow(say!("job-no-such-survey")))
 }
 
 fn begin(job: &mut Job, survey: &Survey) -> Result<(), CommandError> {
     let current = job.current_survey();
     if !job.panels.values().any(|r| r.is_read_in(current)) {
-        return Err(CommandError::NotNow("the present survey has no reading yet, so it can simply go on"));
+        return Err(CommandError::NotNow(say!("job-survey-goes-on")));
     }
     let polished = job.surveys.last().is_some_and(|s| s.stage == SurveyStage::After);
     if polished && survey.stage == SurveyStage::Before {
-        return Err(CommandError::NotNow("after polishing the paint can't be read as it was before"));
+        return Err(CommandError::NotNow(say!("job-polished-already")));
     }
     job.surveys.push(Survey { checks: Vec::new(), ..survey.clone() });
     Ok(())
@@ -156,12 +157,10 @@ fn begin(job: &mut Job, survey: &Survey) -> Result<(), CommandError> {
 fn drop_last(job: &mut Job) -> Result<(), CommandError> {
     let last = job.current_survey();
     if last == 0 {
-        return Err(CommandError::NotNow("the first survey of a job stays"));
+        return Err(CommandError::NotNow(say!("job-first-survey-stays")));
     }
     if job.panels.values().any(|r| r.is_read_in(last) || r.gloss.iter().any(|g| g.survey == last)) {
-        return Err(CommandError::NotNow(
-            "this survey has readings; take them away first, nothing is thrown away unseen",
-        ));
+        return Err(CommandError::NotNow(say!("job-survey-has-readings")));
     }
     job.surveys.pop();
     Ok(())

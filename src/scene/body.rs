@@ -1,14 +1,16 @@
 //! The map while the vehicle itself is changed: which panels are left out, and which are made of something else than most.
 
 use super::map::{Fill, LegendRow, LegendSymbol, MapScene};
+use crate::say;
 use crate::vehicle::{Panel, Substrate, Surface, Template};
+use crate::words::decimal;
 
 /// Marks every panel that is left out with the reason, and every painted one that is not made of what most are.
 pub(super) fn show(template: &Template, scene: &mut MapScene) {
     let usual = most_common(template);
     for (panel, mark) in template.panels.iter().zip(&mut scene.panels) {
         let made_of = panel.substrate.name();
-        mark.summary = format!("{made_of}, about {:.2} m²", panel.area.m2());
+        mark.summary = say!("scene-made-of", substrate = made_of, area = decimal(panel.area.m2(), 2));
         if let Some(skip) = panel.skip {
             mark.fill = Fill::LeftOut;
             skip.short().clone_into(&mut mark.value);
@@ -22,12 +24,12 @@ pub(super) fn show(template: &Template, scene: &mut MapScene) {
             scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(fill), text });
         }
     };
-    let painted = usual.map_or_else(String::new, |kind| format!("Painted, {} where nothing is said", kind.name()));
+    let painted = usual.map_or_else(String::new, |kind| say!("scene-painted-usual", substrate = kind.name()));
     row(Fill::Plain(Surface::Paint), painted);
-    row(Fill::Plain(Surface::Glass), "Glass".to_owned());
-    row(Fill::Plain(Surface::Lamp), "Lamp".to_owned());
-    row(Fill::Plain(Surface::Trim), "Bare trim".to_owned());
-    row(Fill::LeftOut, "Left out".to_owned());
+    row(Fill::Plain(Surface::Glass), say!("scene-glass").to_owned());
+    row(Fill::Plain(Surface::Lamp), say!("scene-lamp").to_owned());
+    row(Fill::Plain(Surface::Trim), say!("scene-trim").to_owned());
+    row(Fill::LeftOut, say!("scene-left-out").to_owned());
 }
 
 fn is_painted(panel: &Panel) -> bool {

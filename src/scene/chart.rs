@@ -3,6 +3,8 @@
 use super::work::Work;
 use crate::insight::OrderRow;
 use crate::job::{Job, Role};
+use crate::say;
+use crate::units::listed;
 use crate::units::{Interval, Seconds};
 
 /// The whole chart.
@@ -67,7 +69,7 @@ pub fn time_chart(job: &Job, order: &[OrderRow], window: (Seconds, Seconds)) -> 
             let verbs: Vec<_> = member.roles.iter().map(|r| r.verb()).collect();
             Lane {
                 worker,
-                title: format!("{} {}", member.name, verbs.join(" and ")),
+                title: say!("scene-who-does", who = &member.name, does = listed(&verbs)),
                 note: String::new(),
                 bars: mine
                     .iter()

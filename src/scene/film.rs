@@ -4,7 +4,9 @@ use super::map::{Fill, LegendRow, LegendSymbol, MapScene, Pin, PinShape};
 use crate::insight::{Insight, PanelInsight};
 use crate::job::{Extent, Job, Spot, Suspects};
 use crate::measure::FilmSummary;
+use crate::say;
 use crate::vehicle::{Surface, Template};
+use crate::words::decimal;
 
 /// Film values at the two ends of the scale, in µm: thin and thick for factory paint (our estimate); what lies beyond looks
 /// like the end.
@@ -18,8 +20,8 @@ pub(super) fn show(job: &Job, template: &Template, insight: &Insight, scene: &mu
         if let Some(film) = shown(&insight.panels[index]) {
             let share = (film.mean - FILM_SCALE_UM.0) / (FILM_SCALE_UM.1 - FILM_SCALE_UM.0);
             mark.fill = Fill::Scale(share.clamp(0.0, 1.0) as f32);
-            mark.value = format!("{:.0}", film.mean);
-            mark.below = format!("\u{2265}\u{202f}{:.0}", film.lower.um());
+            mark.value = decimal(film.mean, 0);
+            mark.below = format!("\u{2265}\u{202f}{}", decimal(film.lower.um(), 0));
         } else if panel.surface == Surface::Paint {
             mark.fill = Fill::Unread;
         }
@@ -44,7 +46,7 @@ fn pin(job: &Job, spot: &Spot, panel: usize, suspects: &Suspects) -> Pin {
         panel,
         shape: if suspect { PinShape::SuspectSpot } else { PinShape::Spot },
         severity: 0.0,
-        value: format!("{:.0}", sum / spot.count_in(survey).max(1) as f64),
+        value: decimal(sum / spot.count_in(survey).max(1) as f64, 0),
         extent: Extent::Point,
     }
 }
@@ -57,15 +59,12 @@ fn legend(scene: &mut MapScene) {
     };
     let read = scene.panels.iter().any(|p| matches!(p.fill, Fill::Scale(_)));
     let (low, high) = FILM_SCALE_UM;
-    row(
-        read,
-        LegendSymbol::Ramp,
-        &format!("Mean film, {low:.0} µm or less to {high:.0} µm or more; \u{2265} is at least"),
-    );
-    for (shape, text) in [(PinShape::Spot, "Spot, mean in µm"), (PinShape::SuspectSpot, "Doesn't count, gauge failed")]
+    row(read, LegendSymbol::Ramp, &say!("scene-film-ramp", low = decimal(low, 0), high = decimal(high, 0)));
+    for (shape, text) in
+        [(PinShape::Spot, say!("scene-spot-mean")), (PinShape::SuspectSpot, say!("scene-spot-suspect"))]
     {
         row(scene.pins.iter().any(|p| p.shape == shape), LegendSymbol::Pin(shape), text);
     }
     let unread = scene.panels.iter().any(|p| p.fill == Fill::Unread);
-    row(unread, LegendSymbol::Fill(Fill::Unread), "Painted, not read");
+    row(unread, LegendSymbol::Fill(Fill::Unread), say!("scene-not-read"));
 }

@@ -5,8 +5,10 @@ use crate::geometry::MapPoint;
 use crate::insight::{Insight, OrderRow, SurveyFilm};
 use crate::job::{Extent, Job};
 use crate::polish::{DefectKind, Level, Treatment};
+use crate::say;
 use crate::units::{Micrometres, Seconds, ShownUnits};
 use crate::vehicle::{Surface, Template};
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// What the map shows; one thing at a time.
@@ -31,11 +33,11 @@ impl Overlay {
     /// As it stands on a button.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Film => "Film",
-            Self::Defects => "Defects",
-            Self::Polish => "Polish",
-            Self::Order => "Order",
-            Self::Body => "Body",
+            Self::Film => say!("scene-overlay-film"),
+            Self::Defects => say!("scene-overlay-defects"),
+            Self::Polish => say!("scene-overlay-polish"),
+            Self::Order => say!("scene-overlay-order"),
+            Self::Body => say!("scene-overlay-body"),
         }
     }
 }
@@ -187,10 +189,10 @@ impl DefectClass {
     /// As it stands in a legend.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Fine => "Fine, polishes out",
-            Self::Deep => "Deep, may only fade",
-            Self::OnTop => "On the surface, cleans off",
-            Self::Broken => "Through the clear, needs paint",
+            Self::Fine => say!("scene-defect-fine"),
+            Self::Deep => say!("scene-defect-deep"),
+            Self::OnTop => say!("scene-defect-on-top"),
+            Self::Broken => say!("scene-defect-broken"),
         }
     }
 }
@@ -282,16 +284,12 @@ fn plain(template: &Template, insight: &Insight, index: usize) -> PanelMark {
 fn summary(insight: &Insight, index: usize) -> String {
     let panel = &insight.panels[index];
     let film = match (&panel.film, &panel.unreadable, panel.read.as_ref().and_then(SurveyFilm::refusal)) {
-        (Some(film), ..) => format!("film {:.0} µm, at least {:.0} µm", film.mean, film.lower.um()),
-        (None, Some(reason), _) => format!("no reading, {reason}"),
-        (None, None, Some(reason)) => format!("no reading that counts, {reason}"),
-        (None, None, None) => "not read".to_owned(),
+        (Some(film), ..) => say!("scene-film", mean = decimal(film.mean, 0), lower = decimal(film.lower.um(), 0)),
+        (None, Some(reason), _) => say!("scene-no-reading", reason = reason.as_str()),
+        (None, None, Some(reason)) => say!("scene-no-reading-counts", reason = reason),
+        (None, None, None) => say!("scene-unread").to_owned(),
     };
-    let defects = match panel.defects.len() {
-        0 => "no defects".to_owned(),
-        1 => "1 defect".to_owned(),
-        n => format!("{n} defects"),
-    };
+    let defects = say!("scene-defects", count = panel.defects.len());
     format!("{film}; {defects}; {}", panel.polish.level)
 }
 
@@ -345,7 +343,7 @@ fn polish(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScen
         if insight.panels[index].budget.refused.is_none() {
             let budgets = spots.iter().zip(insight.spot_budgets(index));
             scene.pins.extend(budgets.filter_map(|(spot, budget)| {
-                let value = format!("{:.1}", budget.as_ref()?.allowed.um());
+                let value = decimal(budget.as_ref()?.allowed.um(), 1);
                 Some(Pin {
                     at: spot.at,
                     panel: index,
@@ -363,7 +361,7 @@ fn polish(job: &Job, template: &Template, insight: &Insight, scene: &mut MapScen
         levels.into_iter().map(|l| LegendRow { symbol: LegendSymbol::Fill(Fill::Level(l)), text: l.to_string() }),
     );
     if scene.panels.iter().any(|mark| mark.budget_used.is_some()) {
-        let text = "Budget used at most".to_owned();
+        let text = say!("scene-budget-used").to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Budget, text });
     }
 }

@@ -4,6 +4,7 @@ use super::map::{Badge, Fill, LegendRow, LegendSymbol, MapScene, Waypoint};
 use super::work::Work;
 use crate::insight::{OrderRow, is_coated};
 use crate::job::Job;
+use crate::say;
 use crate::vehicle::Template;
 
 /// Shows who coats which panel as which of their panels.
@@ -16,7 +17,7 @@ pub(super) fn show(job: &Job, template: &Template, order: &[OrderRow], scene: &m
     stops(job, template, order, scene);
     turns(job, scene);
     if scene.panels.iter().any(|p| p.fill == Fill::LeftOut) {
-        let text = "Left uncoated".to_owned();
+        let text = say!("scene-left-uncoated").to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
     }
 }
@@ -39,7 +40,11 @@ pub(super) fn stops(job: &Job, template: &Template, order: &[OrderRow], scene: &
         if let Some(row) = mine.first() {
             let member = &job.crew[worker];
             let alone = mine.iter().any(|r| r.role != row.role);
-            let text = if alone { member.name.clone() } else { format!("{} {}", member.name, row.role.verb()) };
+            let text = if alone {
+                member.name.clone()
+            } else {
+                say!("scene-who-does", who = &member.name, does = row.role.verb())
+            };
             scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
         }
     }
@@ -61,12 +66,13 @@ pub(super) fn turns(job: &Job, scene: &mut MapScene) {
         if let Fill::Plain(surface) = mark.fill {
             mark.fill = Fill::Turn(surface, place as f32 / last);
         }
-        let who = |b: &Badge| format!("{} {} as number {}", job.crew[b.worker].name, b.work.verb(), b.number);
+        let who =
+            |b: &Badge| say!("scene-stop", who = &job.crew[b.worker].name, does = b.work.verb(), number = b.number);
         let said: Vec<String> = mark.badges.iter().map(who).collect();
         mark.summary = format!("{}; {}", said.join(", "), mark.summary);
     }
     if !panels.is_empty() {
-        let text = "First to last".to_owned();
+        let text = say!("scene-first-to-last").to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Turns, text });
     }
 }

@@ -5,6 +5,7 @@ use super::map::{Badge, Fill, LegendRow, LegendSymbol, MapScene, Overlay, Waypoi
 use super::work::Work;
 use crate::insight::{Insight, PolishOrder, PolishRow};
 use crate::job::{Job, Member};
+use crate::say;
 use crate::units::{Interval, minutes};
 use crate::vehicle::{Surface, Template};
 
@@ -26,7 +27,7 @@ pub fn polish_order_map(job: &Job, template: &Template, insight: &Insight, order
         });
         scene.ways.push(way.collect());
         if !mine.is_empty() {
-            let text = format!("{}’s stops", job.crew[worker].name);
+            let text = say!("scene-stops-of", who = &job.crew[worker].name);
             scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
         }
     }
@@ -45,7 +46,7 @@ pub fn polish_order_map(job: &Job, template: &Template, insight: &Insight, order
         }
     }
     if left {
-        let text = "Not polished".to_owned();
+        let text = say!("scene-not-polished").to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::LeftOut), text });
     }
     scene
@@ -61,7 +62,7 @@ pub fn polish_chart(job: &Job, order: &PolishOrder) -> TimeChart {
         Lane {
             worker,
             title: member.name.clone(),
-            note: format!("{} at panels", minutes(busy)),
+            note: say!("scene-at-panels", time = minutes(busy)),
             bars: mine().map(bar).collect(),
             windows: Vec::new(),
         }

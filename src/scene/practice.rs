@@ -5,6 +5,7 @@ use super::order::stops;
 use super::work::Work;
 use crate::insight::{Insight, OrderRow};
 use crate::job::Job;
+use crate::say;
 use crate::vehicle::Template;
 
 /// A panel in an exercise.
@@ -44,11 +45,11 @@ pub fn practice_map(facts: &PracticeFacts<'_>) -> MapScene {
     let mut scene = MapScene::plain(facts.template, facts.insight, Overlay::Order);
     for (mark, state) in scene.panels.iter_mut().zip(facts.states) {
         mark.summary = match state {
-            PanelState::Out => "not part of this exercise".to_owned(),
-            PanelState::ToDo => "nothing done yet".to_owned(),
-            PanelState::Wet(window) if window.is_empty() => "wet".to_owned(),
-            PanelState::Wet(window) => format!("wet, {window}"),
-            PanelState::Done => "done".to_owned(),
+            PanelState::Out => say!("scene-not-in-exercise").to_owned(),
+            PanelState::ToDo => say!("scene-to-do").to_owned(),
+            PanelState::Wet(window) if window.is_empty() => say!("scene-is-wet").to_owned(),
+            PanelState::Wet(window) => say!("scene-wet-window", window = window),
+            PanelState::Done => say!("scene-is-done").to_owned(),
         };
         match state {
             PanelState::Out => mark.fill = Fill::LeftOut,
@@ -59,7 +60,9 @@ pub fn practice_map(facts: &PracticeFacts<'_>) -> MapScene {
     }
     stops(facts.job, facts.template, facts.rows, &mut scene);
     for mark in &mut scene.panels {
-        let who = |b: &Badge| format!("{} {} as number {}", facts.job.crew[b.worker].name, b.work.verb(), b.number);
+        let who = |b: &Badge| {
+            say!("scene-stop", who = &facts.job.crew[b.worker].name, does = b.work.verb(), number = b.number)
+        };
         let said: Vec<String> = mark.badges.iter().map(who).collect();
         if !said.is_empty() {
             mark.summary = format!("{}; {}", said.join(", "), mark.summary);
@@ -73,18 +76,22 @@ pub fn practice_map(facts: &PracticeFacts<'_>) -> MapScene {
         if facts.rows.is_empty() {
             let role = facts.job.crew[worker].roles.first().copied().unwrap_or(crate::job::Role::Apply);
             scene.panels[panel].value.clone_from(&facts.job.crew[worker].name);
-            let text = format!("{} {} here", facts.job.crew[worker].name, Work::Coat(role).verb());
+            let text = say!("scene-does-here", who = &facts.job.crew[worker].name, does = Work::Coat(role).verb());
             scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
         }
     }
-    for (fill, text) in [(Fill::Wet, "Wet"), (Fill::Done, "Level"), (Fill::LeftOut, "Not in this exercise")] {
+    for (fill, text) in [
+        (Fill::Wet, say!("scene-wet")),
+        (Fill::Done, say!("scene-level")),
+        (Fill::LeftOut, say!("scene-out-of-exercise")),
+    ] {
         if scene.panels.iter().any(|p| p.fill == fill) {
             scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(fill), text: text.to_owned() });
         }
     }
     if scene.legend.is_empty() {
         let surface = crate::vehicle::Surface::Paint;
-        let text = "Nothing done yet".to_owned();
+        let text = say!("scene-nothing-done").to_owned();
         scene.legend.push(LegendRow { symbol: LegendSymbol::Fill(Fill::Plain(surface)), text });
     }
     scene

@@ -2,6 +2,7 @@
 
 use crate::job::Role;
 use crate::polish::StepKind;
+use crate::say;
 
 /// What is done, as a mark on a chart or a map.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -17,10 +18,10 @@ impl Work {
     pub fn verb(self) -> &'static str {
         match self {
             Self::Coat(role) => role.verb(),
-            Self::Polish(StepKind::Sand) => "sands",
-            Self::Polish(StepKind::Cut) => "cuts",
-            Self::Polish(StepKind::Polish) => "polishes",
-            Self::Polish(StepKind::Finish) => "finishes",
+            Self::Polish(StepKind::Sand) => say!("scene-sands"),
+            Self::Polish(StepKind::Cut) => say!("scene-cuts"),
+            Self::Polish(StepKind::Polish) => say!("scene-polishes"),
+            Self::Polish(StepKind::Finish) => say!("scene-finishes"),
         }
     }
 }

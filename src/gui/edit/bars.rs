@@ -7,6 +7,7 @@ use crate::gui::commands::is_pressed;
 use crate::gui::theme;
 use crate::gui::top_bar::names;
 use crate::gui::view_state::Tool;
+use crate::say;
 use eframe::egui::{self, Button, Panel, Ui};
 
 /// Room for the list of what was done.
@@ -17,18 +18,20 @@ pub(in crate::gui) fn top_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out:
     ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
         let mut wish = |wish| out.push(Action::Vehicle(wish));
         let redo = editing.history.what_was_undone();
-        let hint = redo.map_or_else(|| "Nothing to redo".to_owned(), |what| format!("{what} (Ctrl+Shift+Z)"));
-        if ui.add_enabled(redo.is_some(), Button::new("Redo")).on_hover_text(hint).clicked() {
+        let hint =
+            redo.map_or_else(|| say!("edit-nothing-to-redo").to_owned(), |what| say!("edit-redo-what", what = what));
+        if ui.add_enabled(redo.is_some(), Button::new(say!("edit-redo"))).on_hover_text(hint).clicked() {
             wish(VehicleWish::Redo);
         }
         let undo = editing.history.what_was_done().next_back();
-        let hint = undo.map_or_else(|| "Nothing to undo".to_owned(), |what| format!("{what} (Ctrl+Z)"));
-        if ui.add_enabled(undo.is_some(), Button::new("Undo")).on_hover_text(hint).clicked() {
+        let hint =
+            undo.map_or_else(|| say!("edit-nothing-to-undo").to_owned(), |what| say!("edit-undo-what", what = what));
+        if ui.add_enabled(undo.is_some(), Button::new(say!("edit-undo"))).on_hover_text(hint).clicked() {
             wish(VehicleWish::Undo);
         }
         ui.add_space(8.0);
-        let name = theme::bold(format!("Editing {}", m.template.name), 16.0);
-        names(ui, name, "The job keeps its vehicle until this is saved.");
+        let name = theme::bold(say!("edit-editing", vehicle = &m.template.name), 16.0);
+        names(ui, name, say!("edit-not-saved-yet"));
     });
 }
 
@@ -37,7 +40,7 @@ pub(in crate::gui) fn below_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, ou
     let p = theme::of(ui.ctx());
     let frame = egui::Frame::new().fill(p.sheet).inner_margin(egui::Margin::symmetric(16, 8));
     Panel::right("changes").exact_size(LIST_WIDTH).resizable(false).frame(frame).show(ui, |ui| {
-        ui.label(theme::bold("Changes so far", 14.0));
+        ui.label(theme::bold(say!("edit-changes"), 14.0));
         egui::ScrollArea::vertical().stick_to_bottom(true).auto_shrink([false, false]).show(ui, |ui| {
             ui.spacing_mut().item_spacing.y = 4.0;
             let mut none = true;
@@ -46,7 +49,7 @@ pub(in crate::gui) fn below_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, ou
                 ui.label(theme::soft(format!("{}. {what}", index + 1)));
             }
             if none {
-                ui.label(theme::soft("None yet. Each can be taken back."));
+                ui.label(theme::soft(say!("edit-no-changes")));
             }
         });
     });

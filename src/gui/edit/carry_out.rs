@@ -15,8 +15,11 @@ use crate::gui::modals::Question;
 use crate::gui::view_state::{Tool, ViewState, Workspace};
 use crate::insight::Insight;
 use crate::job::{Command, Job, carry_over};
+use crate::say;
 use crate::scene::Overlay;
+use crate::units::listed;
 use crate::vehicle::{EditError, Naming, Panel, PanelId, Template};
+use crate::words::decimal;
 use eframe::egui;
 use std::collections::BTreeSet;
 use std::sync::Arc;
@@ -34,7 +37,7 @@ impl App {
             VehicleWish::CutMiddle(way) => self.cut_middle(way),
             VehicleWish::Merge(a, b) => self.attempt(None, |t, _| merged(t, naming, &a, &b)),
             VehicleWish::Skip(skip) => {
-                let words = skip.map_or("takes part in the work", crate::vehicle::Skip::words);
+                let words = skip.map_or_else(|| say!("edit-takes-part-in-work"), crate::vehicle::Skip::words);
                 self.attempt(None, |t, chosen| each(t, naming, chosen, words, |t, id| t.with_skip(id, skip)));
             }
             VehicleWish::Substrate(kind) => {
@@ -53,7 +56,7 @@ impl App {
                 self.attempt(movement, |t, _| {
                     let moved = t.with_stance(&stance, to)?;
                     let number = number(t, &stance).unwrap_or_default();
-                    Ok((moved, format!("Stance {number} moved, and the one across from it alike")))
+                    Ok((moved, say!("edit-stance-moved", number = number)))
                 });
             }
             VehicleWish::Undo => self.step_back(History::undo),
@@ -201,10 +204,7 @@ impl App {
 
     pub(super) fn say_if_not_confirmed(&mut self, saved: Saved) {
         if saved == Saved::NotConfirmed {
-            self.fail(Failure::new(
-                "the vehicle is saved, but the system did not confirm that the file is on the disk",
-                "before switching off, make sure that it is still in the list of vehicles",
-            ));
+            self.fail(Failure::new(say!("edit-save-not-confirmed"), say!("edit-look-again")));
         }
     }
 }
@@ -218,9 +218,9 @@ fn cut(t: &Template, naming: Naming, panel: &PanelId, a: MapPoint, b: MapPoint) 
         .panels
         .iter()
         .filter(is_part)
-        .map(|p| format!("{} (about {:.2}\u{202f}m²)", p.name(naming), p.area.m2()))
+        .map(|p| say!("edit-part", panel = p.name(naming), area = decimal(p.area.m2(), 2)))
         .collect();
-    let what = format!("{whole} is two panels now: {}; the other side alike", parts.join(" and "));
+    let what = say!("edit-cut-in-two", panel = whole, parts = listed(&parts));
     Ok((changed, what))
 }
 
@@ -229,7 +229,7 @@ fn merged(t: &Template, naming: Naming, a: &PanelId, b: &PanelId) -> Changed {
     let gone = [a, b].into_iter().find(|id| changed.panel(id).is_some());
     let one = gone.or_else(|| changed.panels.iter().map(|p| &p.id).find(|id| t.panel(id).is_none()));
     let one = one.map(|id| name(&changed, id, naming)).unwrap_or_default();
-    let what = format!("{} and {} are one panel now: {one}", name(t, a, naming), name(t, b, naming));
+    let what = say!("edit-joined", a = name(t, a, naming), b = name(t, b, naming), panel = one);
     Ok((changed, what))
 }
 
@@ -247,17 +247,17 @@ fn each(
     }
     let who = match chosen.len() {
         1 => chosen.first().map(|id| name(t, id, naming)).unwrap_or_default(),
-        n => format!("{n} panels"),
+        n => say!("edit-panels", count = n),
     };
-    Ok((changed, format!("{who}: {words}")))
+    Ok((changed, say!("edit-changed", who = who, what = words)))
 }
 
 /// Lets the chosen panels be worked from another stance; says so where that is far.
 fn worked_from(t: &Template, naming: Naming, chosen: &BTreeSet<PanelId>, stance: &str) -> Changed {
-    let words = format!("worked from stance {}", number(t, stance).unwrap_or_default());
+    let words = say!("edit-worked-from-stance", number = number(t, stance).unwrap_or_default());
     let (changed, what) = each(t, naming, chosen, &words, |t, id| t.with_stance_of(id, stance))?;
     let far = |f: &Finding| f.code == Code::TemplateReach && chosen.iter().any(|id| f.place.contains(id.as_str()));
     let far = changed.check().iter().any(far);
-    let what = if far { format!("{what}, which is far along the vehicle from it") } else { what };
+    let what = if far { say!("edit-far-from-stance", what = what) } else { what };
     Ok((changed, what))
 }

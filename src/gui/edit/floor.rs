@@ -6,6 +6,7 @@ use super::wish::VehicleWish;
 use crate::geometry::{FloorPoint, FloorVector};
 use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Palette};
+use crate::say;
 use crate::vehicle::{Stance, Template};
 use eframe::egui::{
     self, Align2, EventFilter, FontId, Key, Painter, Pos2, Rect, Response, Sense, Shape, Stroke, StrokeKind, Ui, pos2,
@@ -113,8 +114,8 @@ pub(super) fn floor_ui(ui: &mut Ui, m: &Model<'_>, editing: &Editing, out: &mut 
 
 fn heading(paint: &Painter, whole: Rect, p: &Palette) {
     let at = whole.min + vec2(MARGIN, 8.0);
-    paint.text(at, Align2::LEFT_TOP, "Stances", FontId::new(14.0, theme::bold_family()), p.ink);
-    let text = "Drag a number, or push it with the arrow keys. The other side moves alike.";
+    paint.text(at, Align2::LEFT_TOP, say!("edit-stances"), FontId::new(14.0, theme::bold_family()), p.ink);
+    let text = say!("edit-stances-how");
     let galley = paint.layout(text.to_owned(), FontId::proportional(12.0), p.ink_soft, HEADING - MARGIN - 8.0);
     paint.galley(at + vec2(0.0, 22.0), galley, p.ink_soft);
 }
@@ -138,11 +139,11 @@ fn dot_response(ui: &Ui, m: &Model<'_>, plan: Plan, index: usize, stance: &Stanc
     let worked: Vec<String> =
         m.template.panels.iter().filter(|p| p.stance == index).map(|p| p.name(m.view.naming)).collect();
     let words = match worked.as_slice() {
-        [] => "nothing is worked from here".to_owned(),
+        [] => say!("edit-stance-unused").to_owned(),
         [one] => one.clone(),
-        [one, rest @ ..] => format!("{one} and {} more", rest.len()),
+        [one, rest @ ..] => say!("edit-and-more", names = one, count = rest.len()),
     };
-    let text = format!("Stance {}: {words}", index + 1);
+    let text = say!("edit-stance-of", number = index + 1, panels = words);
     response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::Button, true, &text));
     if response.hovered() {
         ui.ctx().set_cursor_icon(egui::CursorIcon::Grab);

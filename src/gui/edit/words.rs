@@ -1,24 +1,23 @@
 //! Refusals and changes in the words of people: panels by their names, stances by their numbers.
 
 use crate::finding::Finding;
+use crate::say;
 use crate::vehicle::{EditError, Naming, PanelId, Template};
 
 /// Why a change was refused.
 pub(super) fn refusal(error: &EditError, t: &Template, naming: Naming) -> String {
     let name = |id: &PanelId| name(t, id, naming);
     match error {
-        EditError::UnknownPanel(id) => format!("there is no {}", name(id)),
-        EditError::UnknownStance(_) => "there is no such stance".to_owned(),
-        EditError::NotNeighbours(a, b) => {
-            format!("{} and {} do not share one seam that can be taken away", name(a), name(b))
-        }
-        EditError::NoCut(id) => format!("the line does not cut {} in two", name(id)),
-        EditError::AcrossCentre(id) => format!("{} lies across the centreline and can't be cut", name(id)),
+        EditError::UnknownPanel(id) => say!("edit-no-panel", panel = name(id)),
+        EditError::UnknownStance(_) => say!("edit-no-stance").to_owned(),
+        EditError::NotNeighbours(a, b) => say!("edit-no-shared-seam", a = name(a), b = name(b)),
+        EditError::NoCut(id) => say!("edit-line-cuts-nothing", panel = name(id)),
+        EditError::AcrossCentre(id) => say!("edit-across-centreline", panel = name(id)),
         EditError::Faults(findings) => match findings.first() {
             Some(Finding { place, cause, .. }) => {
-                spoken(&format!("that would leave a fault: {place}: {cause}"), t, naming)
+                spoken(&say!("edit-would-leave-fault", place = place, cause = cause), t, naming)
             }
-            None => "that would leave a fault".to_owned(),
+            None => say!("edit-would-leave-some-fault").to_owned(),
         },
         EditError::Template(error) => spoken(&error.to_string(), t, naming),
     }
@@ -26,7 +25,7 @@ pub(super) fn refusal(error: &EditError, t: &Template, naming: Naming) -> String
 
 /// A panel as people call it.
 pub(super) fn name(t: &Template, id: &PanelId, naming: Naming) -> String {
-    t.panel(id).map_or_else(|| "the new part".to_owned(), |p| p.name(naming))
+    t.panel(id).map_or_else(|| say!("edit-new-part").to_owned(), |p| p.name(naming))
 }
 
 /// The number of a stance as it stands on the floor.
@@ -34,19 +33,28 @@ pub(super) fn number(t: &Template, stance: &str) -> Option<usize> {
     t.stances.iter().position(|s| s.id == stance).map(|i| i + 1)
 }
 
+/// Marks round an id in the texts of any language.
+const QUOTES: [char; 6] = ['"', '“', '”', '„', '«', '»'];
+
+/// Whether a text ends with one of the words of a list such as `panel, panels`; answers what stands before it.
+fn before_word<'t>(text: &'t str, words: &str) -> Option<&'t str> {
+    let before = |word: &str| text.strip_suffix(' ')?.strip_suffix(word);
+    words.split(", ").find_map(before)
+}
+
 /// A text with every quoted id in the words of people: `panel "wing-left"` becomes `Wing, left`.
 fn spoken(text: &str, t: &Template, naming: Naming) -> String {
     let mut said = String::new();
-    for (index, part) in text.split('"').enumerate() {
+    for (index, part) in text.split(QUOTES).enumerate() {
         if index % 2 == 0 {
             said.push_str(part);
-        } else if let Some(number) = number(t, part).filter(|_| said.ends_with("stance ")) {
+        } else if let Some(number) =
+            number(t, part).filter(|_| before_word(&said, say!("edit-words-for-stance")).is_some())
+        {
             said.push_str(&number.to_string()); // many stances are called as the panel worked from there
         } else {
-            for word in ["panel ", "panels "] {
-                if let Some(shorter) = said.strip_suffix(word) {
-                    said.truncate(shorter.len());
-                }
+            if let Some(before) = before_word(&said, say!("edit-words-for-panel")) {
+                said.truncate(before.len());
             }
             said.push_str(&name(t, &PanelId::from(part), naming));
         }

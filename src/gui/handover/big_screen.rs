@@ -5,6 +5,8 @@ use crate::gui::action::{Action, Model};
 use crate::gui::map::{MapCache, map_ui};
 use crate::gui::theme;
 use crate::gui::widgets::primary;
+use crate::job::Role;
+use crate::say;
 use crate::units::{Seconds, clock, minutes};
 use eframe::egui::{self, Key, RichText, Ui};
 use std::time::Duration;
@@ -40,13 +42,13 @@ pub(in crate::gui) fn big_screen_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapC
     let head = egui::Frame::new().fill(p.sheet).inner_margin(egui::Margin::symmetric(24, 12));
     egui::Panel::top("big-head").exact_size(64.0).resizable(false).frame(head).show(ui, |ui| {
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.button("Back").on_hover_text("Escape").clicked() {
+            if ui.button(say!("common-back")).on_hover_text(say!("handover-escape")).clicked() {
                 out.push(Action::Handover(HandoverWish::StopPlaying));
             }
-            if moment >= takes && primary(ui, "Play again").clicked() {
+            if moment >= takes && primary(ui, say!("handover-play-again")).clicked() {
                 out.push(Action::Handover(HandoverWish::Play));
             }
-            ui.label(theme::bold(format!("{} of {}", clock(moment), clock(takes)), 24.0));
+            ui.label(theme::bold(say!("handover-moment", moment = clock(moment), takes = clock(takes)), 24.0));
             ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {
                 ui.add(egui::Label::new(theme::bold(&m.job.vehicle.description, 24.0)).truncate());
             });
@@ -58,7 +60,7 @@ pub(in crate::gui) fn big_screen_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapC
             ui.label(RichText::new(doing(m, worker, moment)).size(20.0));
         }
         if m.rows.is_empty() {
-            ui.label(RichText::new("There is no order of coating yet.").size(20.0));
+            ui.label(RichText::new(say!("handover-no-order")).size(20.0));
         }
     });
     egui::CentralPanel::default().frame(egui::Frame::new().fill(p.paper)).show(ui, |ui| map_ui(ui, m, cache, out));
@@ -76,11 +78,14 @@ fn doing(m: &Model<'_>, worker: usize, moment: Seconds) -> String {
     let mine = || m.rows.iter().filter(|r| r.worker == worker);
     let now = mine().find(|r| r.at.start <= moment && moment < r.at.end);
     if let Some(row) = now {
-        let what = if row.role == crate::job::Role::Apply { "applies the coating" } else { "wipes it level" };
-        return format!("{name} {what}: {}", m.template.panels[row.panel].name(m.view.naming));
+        let panel = m.template.panels[row.panel].name(m.view.naming);
+        return match row.role {
+            Role::Apply => say!("handover-applies", who = name, panel = panel),
+            Role::Level => say!("handover-levels", who = name, panel = panel),
+        };
     }
     match mine().find(|r| r.at.start > moment) {
-        Some(next) => format!("{name} goes to the next panel, in {}", minutes(next.at.start - moment)),
-        None => format!("{name} is done"),
+        Some(next) => say!("handover-goes-on", who = name, time = minutes(next.at.start - moment)),
+        None => say!("handover-is-done", who = name),
     }
 }

@@ -5,6 +5,7 @@ use crate::cli::Failure;
 use crate::file::{RealDisk, write_export};
 use crate::gui::app::App;
 use crate::gui::files::Purpose;
+use crate::say;
 use crate::scene::Overlay;
 use crate::sheets::{self, calendar_stamp, crew_list, figure_png, job_code, map_picture, svg};
 use crate::work::{Clock, WallClock};
@@ -49,7 +50,7 @@ impl App {
             HandoverWish::Options(options) => self.handover.options = options,
             HandoverWish::Ask(form) => self.ask(Purpose::Sheet(form, self.handover.which), ctx, frame),
             HandoverWish::Write(form, path) => match self.write_sheet(form, &path) {
-                Ok(()) => self.handover.said = Some(format!("Written: {}", path.display())),
+                Ok(()) => self.handover.said = Some(say!("handover-written", path = path.display().to_string())),
                 Err(failure) => self.fail(failure),
             },
             HandoverWish::Play => {
@@ -74,7 +75,7 @@ impl App {
 
     /// The map as it is shown, in pixels.
     pub(in crate::gui) fn map_as_picture(&self) -> Result<egui::ColorImage, Failure> {
-        let fault = |e: String| Failure::new(e, "report this as a fault of the program");
+        let fault = |e: String| Failure::new(e, say!("handover-report-fault"));
         let figure = map_picture(&self.for_sheets().input(self.sheet_options()), self.view.overlay);
         let png = figure_png(&figure, PER_MM / 2.0).map_err(|e| fault(e.to_string()))?;
         let picture = image::load_from_memory(&png).map_err(|e| fault(e.to_string()))?.into_rgba8();
@@ -87,7 +88,7 @@ impl App {
     }
 
     pub(in crate::gui) fn write_sheet(&mut self, form: Form, path: &Path) -> Result<(), Failure> {
-        let fault = |e: String| Failure::new(e, "report this as a fault of the program");
+        let fault = |e: String| Failure::new(e, say!("handover-report-fault"));
         self.question = None;
         let options = self.sheet_options();
         let mut handover = std::mem::take(&mut self.handover);
@@ -100,8 +101,8 @@ impl App {
                 missing => {
                     let places: Vec<String> = missing.iter().map(ToString::to_string).collect();
                     Err(Failure::new(
-                        format!("the font of the sheets lacks some characters: {}", places.join("; ")),
-                        "write these texts in Latin, Greek or Cyrillic letters, or save a web page",
+                        say!("handover-font-lacks", places = places.join("; ")),
+                        say!("handover-write-in-letters"),
                     ))
                 }
             }
@@ -111,8 +112,8 @@ impl App {
             Form::Calendar => sheets::calendar(&input, &job_code(input.job), &calendar_stamp(WallClock.now_s()))
                 .map(String::into_bytes)
                 .ok_or_else(|| {
-                    let hint = "enter the day of the work in Job";
-                    Failure::new("the job has no day, so there is nothing to count the care times from", hint)
+                    let hint = say!("handover-enter-day");
+                    Failure::new(say!("handover-no-day"), hint)
                 }),
             Form::Svg => Ok(svg(&map_picture(&input, map_of(handover.which))).into_bytes()),
             Form::Png => {

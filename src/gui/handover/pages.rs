@@ -2,6 +2,7 @@
 
 use crate::gui::action::Model;
 use crate::gui::theme;
+use crate::say;
 use crate::sheets::{Item, Page, Pages, PaperPoint, Piece, Rgb, Run};
 use eframe::egui::epaint::{Mesh, Vertex, WHITE_UV};
 use eframe::egui::{self, Color32, FontFamily, FontId, Painter, Pos2, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
@@ -210,7 +211,8 @@ pub(in crate::gui) fn pages_ui(ui: &mut Ui, m: &Model<'_>) {
             let (room, response) = ui.allocate_exact_size(size, Sense::hover());
             let sheet = Rect::from_center_size(room.center(), vec2(width, size.y));
             response.widget_info(|| {
-                let text = format!("{}, page {} of {count}: {}", built.preview.title, number + 1, page.words);
+                let (title, words) = (&built.preview.title, &page.words);
+                let text = say!("handover-page", title = title, number = number + 1, count = count, words = words);
                 egui::WidgetInfo::labeled(egui::Role::Document, true, text)
             });
             if ui.is_rect_visible(sheet) {

@@ -1,5 +1,6 @@
 //! What can be asked for while handing over.
 
+use crate::say;
 use crate::sheets::Options;
 use std::path::PathBuf;
 
@@ -22,9 +23,18 @@ impl Which {
     /// As it stands on a button.
     pub(in crate::gui) fn name(self) -> &'static str {
         match self {
-            Self::Customer => "Customer sheet",
-            Self::Crew => "Crew cards",
-            Self::Record => "Technical record",
+            Self::Customer => say!("handover-customer"),
+            Self::Crew => say!("handover-crew"),
+            Self::Record => say!("handover-record"),
+        }
+    }
+
+    /// As it stands in the name of a file.
+    pub(in crate::gui) fn file_name(self) -> &'static str {
+        match self {
+            Self::Customer => say!("handover-file-customer"),
+            Self::Crew => say!("handover-file-crew"),
+            Self::Record => say!("handover-file-record"),
         }
     }
 }
@@ -62,12 +72,12 @@ impl Form {
     /// As it stands on a button.
     pub(in crate::gui) fn button(self) -> &'static str {
         match self {
-            Self::Pdf => "Save as PDF…",
-            Self::Html => "Save as web page…",
-            Self::List => "Save the order as a list…",
-            Self::Calendar => "Save care times for a calendar…",
-            Self::Svg => "Save the map as a drawing…",
-            Self::Png => "Save the map as a picture…",
+            Self::Pdf => say!("handover-save-pdf"),
+            Self::Html => say!("handover-save-web-page"),
+            Self::List => say!("handover-save-list"),
+            Self::Calendar => say!("handover-save-calendar"),
+            Self::Svg => say!("handover-save-drawing"),
+            Self::Png => say!("handover-save-picture"),
         }
     }
 }

@@ -6,6 +6,7 @@ use crate::gui::action::Model;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::{hatched, pin_symbol, worker_badge};
+use crate::say;
 use crate::scene::{Fill, LegendSymbol, MapScene, hatch_of};
 use crate::vehicle::Surface;
 use eframe::egui::{Align2, FontId, Painter, Rect, Stroke, StrokeKind, pos2, vec2};
@@ -21,13 +22,13 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>,
     let font = FontId::proportional(12.0);
     if scene.legend.is_empty() {
         let text = match scene.overlay {
-            crate::scene::Overlay::Film => "Nothing read yet.",
-            crate::scene::Overlay::Defects => "No defects noted.",
-            crate::scene::Overlay::Polish => "Nothing to polish.",
+            crate::scene::Overlay::Film => say!("window-nothing-read"),
+            crate::scene::Overlay::Defects => say!("window-no-defects"),
+            crate::scene::Overlay::Polish => say!("window-nothing-to-polish"),
             crate::scene::Overlay::Order if m.view.workspace == Workspace::Correction => polishing(m),
-            crate::scene::Overlay::Order if m.order.is_working() => "Planning the order…",
-            crate::scene::Overlay::Order => "No order yet.",
-            crate::scene::Overlay::Body => "No panels.",
+            crate::scene::Overlay::Order if m.order.is_working() => say!("window-planning-order"),
+            crate::scene::Overlay::Order => say!("window-no-order"),
+            crate::scene::Overlay::Body => say!("window-no-panels"),
         };
         paint.text(pos2(left, y), Align2::LEFT_CENTER, text, font, p.ink_soft);
         return;
@@ -48,7 +49,7 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>,
     }
     let top = y - LINE * (lines.len() - 1) as f32;
     if left_out > 0 {
-        let text = format!("{left_out} small panels show theirs when you zoom in or point at them.");
+        let text = say!("window-labels-left-out", count = left_out);
         let text = paint.layout_no_wrap(text, font, p.ink_soft);
         let at = Align2::LEFT_CENTER.anchor_size(pos2(left, top - LINE), text.size());
         paint.galley(at.min, text, p.ink_soft);
@@ -64,9 +65,9 @@ pub(super) fn draw(paint: &Painter, area: Rect, scene: &MapScene, m: &Model<'_>,
 
 fn polishing(m: &Model<'_>) -> &'static str {
     match &m.polishing.state {
-        state if state.is_empty() => "Nothing to polish.",
-        state if state.is_working() => "Planning the order…",
-        _ => "No order yet.",
+        state if state.is_empty() => say!("window-nothing-to-polish"),
+        state if state.is_working() => say!("window-planning-order"),
+        _ => say!("window-no-order"),
     }
 }
 

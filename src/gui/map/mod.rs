@@ -21,6 +21,7 @@ use super::theme;
 use super::view_state::{Tool, Workspace};
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
+use crate::say;
 use crate::scene::{MapScene, Overlay};
 use crate::vehicle::{Direction, Panel};
 use eframe::egui::accesskit::Action as Access;
@@ -36,7 +37,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
     let builder = egui::UiBuilder::new()
         .id_salt("map")
         .accessibility_role(egui::Role::ListBox)
-        .accessibility_label("Vehicle map");
+        .accessibility_label(say!("window-vehicle-map"));
     ui.scope_builder(builder, |ui| {
         let (area, background) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
         let view = viewport(m, area, out);
@@ -269,7 +270,7 @@ fn front_mark(paint: &egui::Painter, area: Rect, orientation: Orientation) {
     };
     paint.add(egui::Shape::convex_polygon(tip.to_vec(), p.ink_soft, Stroke::NONE));
     let font = egui::FontId::proportional(12.0);
-    paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, "front", font, p.ink_soft);
+    paint.text(pos2(at.x + 10.0, at.y), egui::Align2::LEFT_CENTER, say!("window-front"), font, p.ink_soft);
 }
 
 /// The switch between overlays, and the fit button, over the map.
@@ -289,13 +290,15 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 }
             }
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                if ui.button("Fit").on_hover_text("Show the whole vehicle (F)").clicked() {
+                if ui.button(say!("window-fit")).on_hover_text(say!("window-fit-does")).clicked() {
                     out.push(Action::View(ViewChange::Fit));
                 }
-                let hint = "Show what is chosen as large as it goes (Z)";
+                let hint = say!("window-zoom-in-does");
                 let chosen = !m.view.chosen.is_empty();
                 let in_bay = m.view.workspace == Workspace::Bay; // what is called out stands there
-                if !in_bay && ui.add_enabled(chosen, egui::Button::new("Zoom in")).on_hover_text(hint).clicked() {
+                if !in_bay
+                    && ui.add_enabled(chosen, egui::Button::new(say!("window-zoom-in"))).on_hover_text(hint).clicked()
+                {
                     out.push(Action::View(ViewChange::FitChosen));
                 }
             });

@@ -4,6 +4,7 @@ mod palette;
 
 pub(super) use palette::{Palette, defect_class, paper_colour, text_on, worker};
 
+use crate::say;
 use crate::words::localised;
 use eframe::egui::{
     self, Color32, CornerRadius, FontData, FontDefinitions, FontFamily, FontId, Margin, RichText, Shadow, Stroke,
@@ -31,9 +32,9 @@ impl Theme {
     /// As it stands in a menu.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Light => "Light",
-            Self::Dark => "Dark",
-            Self::Sunlight => "Sunlight",
+            Self::Light => say!("window-theme-light"),
+            Self::Dark => say!("window-theme-dark"),
+            Self::Sunlight => say!("window-theme-sunlight"),
         }
     }
 }

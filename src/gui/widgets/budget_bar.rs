@@ -3,7 +3,9 @@
 use super::units_of;
 use crate::gui::theme::{self, Palette};
 use crate::insight::PanelInsight;
+use crate::say;
 use crate::units::Micrometres;
+use crate::words::decimal;
 use eframe::egui::{self, Align2, FontId, Painter, Rect, Sense, Stroke, StrokeKind, Ui, pos2, vec2};
 
 /// Right end of the scale in µm: twice what a usual limit allows for one visit.
@@ -61,7 +63,8 @@ pub(in crate::gui) fn budget_bars(ui: &mut Ui, insight: &PanelInsight) {
     let (allowed, needed) = (insight.budget.allowed, insight.needed());
     let small = FontId::proportional(12.0);
     let mut bottom = area.top();
-    for (line, name) in ["allowed", "planned", "needed"].into_iter().enumerate() {
+    for (line, name) in [say!("window-allowed"), say!("window-planned"), say!("window-needed")].into_iter().enumerate()
+    {
         let y = area.top() + LINE * line as f32 + LINE / 2.0;
         paint.text(pos2(area.left(), y), Align2::LEFT_CENTER, name, small.clone(), p.ink_soft);
         let bar = Rect::from_x_y_ranges(area.left() + NAMES..=area.right(), y - 6.0..=y + 6.0);
@@ -99,7 +102,13 @@ pub(in crate::gui) fn budget_bars(ui: &mut Ui, insight: &PanelInsight) {
     }
     response.widget_info(|| {
         let (mean, upper) = (insight.polish.removal.um(), insight.removal_upper());
-        let text = format!("allowed {allowed:.1}, planned {mean:.1} to {upper:.1}, needed {needed:.1}");
+        let text = say!(
+            "window-budget",
+            allowed = format!("{allowed:.1}"),
+            mean = decimal(mean, 1),
+            upper = format!("{upper:.1}"),
+            needed = format!("{needed:.1}")
+        );
         egui::WidgetInfo::labeled(egui::Role::Meter, true, units.say(&text))
     });
 }

@@ -2,6 +2,8 @@
 
 use super::units_of;
 use crate::gui::theme;
+use crate::say;
+use crate::words::shortest;
 use eframe::egui::{self, Ui};
 use std::ops::RangeInclusive;
 
@@ -51,7 +53,8 @@ pub(in crate::gui) fn entry_field(
     });
     let value = units.typed(&draft, unit).filter(|v| range.contains(v));
     if value.is_none() && !draft.trim().is_empty() {
-        let text = format!("Type a number from {} to {}\u{202f}{unit}.", range.start(), range.end());
+        let (least, most) = (shortest(*range.start()), shortest(*range.end()));
+        let text = say!("window-type-number", least = least, most = most, unit = unit);
         ui.label(egui::RichText::new(units.say(&text)).color(p.note));
     }
     ui.data_mut(|d| d.insert_temp(id, draft));

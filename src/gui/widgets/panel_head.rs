@@ -2,7 +2,9 @@
 
 use crate::gui::action::Model;
 use crate::gui::theme;
+use crate::say;
 use crate::vehicle::Panel;
+use crate::words::decimal;
 use eframe::egui::{self, Rect, Sense, Shape, Stroke, Ui, pos2, vec2};
 
 /// Name, facts and place of the chosen panel.
@@ -11,7 +13,8 @@ pub(in crate::gui) fn panel_head(ui: &mut Ui, m: &Model<'_>, index: usize, panel
         ui.vertical(|ui| {
             ui.set_width(ui.available_width() - 104.0);
             ui.label(theme::bold(panel.name(m.view.naming), 20.0));
-            let facts = format!("about {:.2}\u{202f}m², {}", panel.area.m2(), m.insight.panels[index].substrate.name());
+            let substrate = m.insight.panels[index].substrate.name();
+            let facts = say!("window-panel-facts", area = decimal(panel.area.m2(), 2), substrate = substrate);
             ui.label(theme::soft(facts));
         });
         let (area, _) = ui.allocate_exact_size(vec2(96.0, 64.0), Sense::hover());

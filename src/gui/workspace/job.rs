@@ -6,27 +6,28 @@ use crate::gui::home::{nothing_yet, recent_ui};
 use crate::gui::theme;
 use crate::gui::widgets::{section, text};
 use crate::job::{Command, Member, Role, TextField};
+use crate::say;
 use eframe::egui::{self, Ui};
 
 /// Draws the job sheet.
 pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let job = m.job;
-    ui.label(theme::bold("Job", 20.0));
+    ui.label(theme::bold(say!("window-workspace-job"), 20.0));
     if job.vehicle.description.trim().is_empty() {
-        let sentence = "Choose the body and write down which vehicle it is. Then read its paint.";
+        let sentence = say!("job-nothing-yet");
         nothing_yet(ui, m, sentence, "survey", out);
     }
     recent_ui(ui, m, out);
-    field(ui, "Name of the job", TextField::Name, &job.name, 1, out);
-    section(ui, "Vehicle");
+    field(ui, say!("job-name"), TextField::Name, &job.name, 1, out);
+    section(ui, say!("job-vehicle"));
     vehicle_ui(ui, m, out);
-    field(ui, "Description", TextField::Vehicle, &job.vehicle.description, 1, out);
-    field(ui, "Plate or other mark", TextField::Plate, &job.vehicle.plate, 1, out);
-    field(ui, "What was done to the paint before", TextField::History, &job.vehicle.history, 3, out);
-    section(ui, "Customer");
-    field(ui, "Name", TextField::Customer, &job.customer.name, 1, out);
-    field(ui, "Wishes", TextField::Wishes, &job.customer.wishes, 3, out);
-    section(ui, "Crew");
+    field(ui, say!("job-description"), TextField::Vehicle, &job.vehicle.description, 1, out);
+    field(ui, say!("job-plate"), TextField::Plate, &job.vehicle.plate, 1, out);
+    field(ui, say!("job-paint-history"), TextField::History, &job.vehicle.history, 3, out);
+    section(ui, say!("job-customer"));
+    field(ui, say!("job-customer-name"), TextField::Customer, &job.customer.name, 1, out);
+    field(ui, say!("job-wishes"), TextField::Wishes, &job.customer.wishes, 3, out);
+    section(ui, say!("job-crew"));
     crew(ui, &job.crew, out);
 }
 
@@ -53,7 +54,7 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
     for (index, member) in crew.iter().enumerate() {
         ui.push_id(index, |ui| {
             let mut changed = crew.to_vec();
-            if let Some((name, gesture)) = text(ui, &format!("Worker {}", index + 1), &member.name, 1) {
+            if let Some((name, gesture)) = text(ui, &say!("job-worker", number = index + 1), &member.name, 1) {
                 changed[index].name = name;
                 out.push(Action::Edit(Command::SetCrew(changed.clone()), Some(gesture)));
             }
@@ -71,7 +72,7 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
                 }
                 let right = egui::Layout::right_to_left(egui::Align::Center);
                 ui.with_layout(right, |ui| {
-                    if crew.len() > 1 && ui.button("Remove").clicked() {
+                    if crew.len() > 1 && ui.button(say!("job-remove-worker")).clicked() {
                         changed.remove(index);
                         take_over(&mut changed);
                         out.push(Action::edit(Command::SetCrew(changed.clone())));
@@ -80,10 +81,11 @@ fn crew(ui: &mut Ui, crew: &[Member], out: &mut Vec<Action>) {
             });
         });
     }
-    if crew.len() < 4 && ui.button("Add somebody").clicked() {
+    if crew.len() < 4 && ui.button(say!("job-add-worker")).clicked() {
         let mut changed = crew.to_vec();
-        let name =
-            (1..=crew.len() + 1).map(|n| format!("Worker {n}")).find(|name| crew.iter().all(|m| m.name != *name));
+        let name = (1..=crew.len() + 1)
+            .map(|n| say!("job-worker", number = n))
+            .find(|name| crew.iter().all(|m| m.name != *name));
         changed.push(Member::new(name.unwrap_or_default(), &[Role::Apply, Role::Level]));
         out.push(Action::edit(Command::SetCrew(changed)));
     }

@@ -24,7 +24,7 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         return bay::bay_ui(ui, m, out); // what is pressed with gloves must not scroll away
     }
     // What is shown of one panel keeps its place from panel to panel; anything else begins at its top.
-    let shown = (m.view.workspace.name(), m.view.chosen.len().min(2), m.view.defect.is_some());
+    let shown = (m.view.workspace, m.view.chosen.len().min(2), m.view.defect.is_some());
     egui::ScrollArea::vertical().id_salt(shown).auto_shrink([false, false]).show(ui, |ui| {
         ui.set_max_width(ui.available_width() - 4.0);
         match m.view.workspace {

@@ -5,8 +5,10 @@ use crate::gui::edit::VehicleWish;
 use crate::gui::theme;
 use crate::gui::widgets::{choice, number};
 use crate::job::Command;
+use crate::say;
 use crate::units::Millimetres;
 use crate::vehicle::Surface;
+use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
 /// Draws body, size and what follows from them.
@@ -14,20 +16,18 @@ pub(super) fn vehicle_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     body(ui, m, out);
     size(ui, m, out);
     let paint: f64 = m.template.panels.iter().filter(|p| p.surface == Surface::Paint).map(|p| p.area.m2()).sum();
-    ui.label(theme::soft(format!(
-        "About {paint:.1}\u{202f}m² of paint, estimated for such a body. Areas, ways and stances follow the size."
-    )));
+    ui.label(theme::soft(say!("job-paint-area", area = decimal(paint, 1))));
     ui.horizontal(|ui| {
-        if ui.button("Edit vehicle…").on_hover_text("Cut or join panels, leave some out, move stances").clicked() {
+        if ui.button(say!("job-edit-vehicle")).on_hover_text(say!("job-edit-vehicle-does")).clicked() {
             out.push(Action::Vehicle(VehicleWish::Begin));
         }
-        if m.bodies.iter().any(|l| l.own) && ui.button("Your vehicles…").clicked() {
+        if m.bodies.iter().any(|l| l.own) && ui.button(say!("job-own-vehicles")).clicked() {
             out.push(Action::Vehicle(VehicleWish::ShowOwn));
         }
     });
     ui.horizontal(|ui| {
         let own = m.job.vehicle.size_mm.is_some();
-        if own && ui.add(egui::Button::new("Keep the template's size")).clicked() {
+        if own && ui.add(egui::Button::new(say!("job-template-size"))).clicked() {
             out.push(Action::edit(Command::SetSize(None)));
         }
     });
@@ -36,7 +36,7 @@ pub(super) fn vehicle_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 /// The choice of a vehicle template: those of the program, then the user's own.
 fn body(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let options: Vec<(&str, String)> = m.bodies.iter().map(|l| (l.id.as_str(), l.name.clone())).collect();
-    if let Some(id) = choice(ui, "Body", m.job.vehicle.template.as_str(), &options) {
+    if let Some(id) = choice(ui, say!("job-body"), m.job.vehicle.template.as_str(), &options) {
         out.push(Action::Effect(Effect::TakeBody(id.to_owned())));
     }
 }
@@ -44,7 +44,7 @@ fn body(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 /// Length, width and height, the template's unless given.
 fn size(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let now = m.template.size();
-    let labels = ["Length", "Width without mirrors", "Height"];
+    let labels = [say!("job-length"), say!("job-width"), say!("job-height")];
     for (index, (label, (_, value, range))) in labels.into_iter().zip(now.measures()).enumerate() {
         let entered = number(ui, label, "mm", value.mm(), 0, range);
         let Some(entered) = entered.and_then(|mm| Millimetres::new(mm).ok()) else { continue };

@@ -5,7 +5,9 @@ use crate::bay::LapMark;
 use crate::coat::{LapPace, last_lap};
 use crate::insight::LapStand;
 use crate::job::Role;
+use crate::say;
 use crate::units::{Seconds, capital};
+use crate::words::text_if_any;
 
 /// Walking with a towel and a lamp, in mm per second: our own estimate.
 const WALK_MM_S: f64 = 900.0;
@@ -111,7 +113,22 @@ fn applied_s(facts: &BayFacts<'_>, panel: usize) -> Option<Seconds> {
     applied.filter_map(|(o, _)| facts.day.done_at(o)).max()
 }
 
-/// `door-front-left` as `Door front left`.
+/// `door-front-left` as `Door front left`; places of one's own vehicles by their names.
 fn in_words(id: &str) -> String {
-    capital(&id.replace('-', " "))
+    let side = [("-left", "left"), ("-right", "right")]
+        .into_iter()
+        .find_map(|(end, side)| Some((id.strip_suffix(end)?, side)));
+    let place = side.map_or(id, |(place, _)| place);
+    let (name, number) = match place.rsplit_once('-') {
+        Some((name, number)) if number.parse::<u32>().is_ok() => (name, Some(number)),
+        _ => (place, None),
+    };
+    let name =
+        text_if_any(&format!("scene-stance-{name}")).map_or_else(|| capital(&name.replace('-', " ")), str::to_owned);
+    let place = number.map_or(name.clone(), |number| format!("{name} {number}"));
+    match side {
+        None => place,
+        Some((_, "left")) => say!("scene-stance-at-left", place = place),
+        Some(_) => say!("scene-stance-at-right", place = place),
+    }
 }

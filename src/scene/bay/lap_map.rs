@@ -4,6 +4,7 @@ use super::{BayFacts, LapScene, bay_map};
 use crate::bay::LapMark;
 use crate::insight::{Insight, LapStand};
 use crate::job::{Extent, Job};
+use crate::say;
 use crate::scene::map::{DefectClass, LegendRow, LegendSymbol, MapScene, Pin, PinShape};
 
 /// The map of the last lap: places at the next stand as rings, high spots as marks.
@@ -25,9 +26,9 @@ pub fn lap_map(job: &Job, insight: &Insight, facts: &BayFacts<'_>, lap: &LapScen
         scene.pins.push(Pin { at: spot.at, panel, shape, severity: 1.0, value: String::new(), extent: Extent::Point });
     }
     for (shape, text) in [
-        (PinShape::WantedSpot, "To look at from here"),
-        (PinShape::Spot, "To look at later"),
-        (PinShape::Defect(DefectClass::Deep), "High spot"),
+        (PinShape::WantedSpot, say!("scene-look-here")),
+        (PinShape::Spot, say!("scene-look-later")),
+        (PinShape::Defect(DefectClass::Deep), say!("scene-high-spot")),
     ] {
         if scene.pins.iter().any(|p| p.shape == shape) {
             scene.legend.push(LegendRow { symbol: LegendSymbol::Pin(shape), text: text.to_owned() });

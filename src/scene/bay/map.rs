@@ -4,6 +4,7 @@ use super::BayFacts;
 use crate::insight::{Insight, is_coated};
 use crate::job::{Job, Role};
 use crate::polish::StepKind;
+use crate::say;
 use crate::scene::map::{Badge, Fill, Here, LegendRow, LegendSymbol, MapScene, Overlay, Waypoint};
 use crate::scene::work::Work;
 use crate::units::clock;
@@ -26,8 +27,8 @@ pub fn bay_map(job: &Job, insight: &Insight, facts: &BayFacts<'_>) -> MapScene {
             mark.fill = Fill::LeftOut;
         } else if !mine.is_empty() && mine.iter().all(|&o| facts.day.done_at(o).is_some()) {
             mark.fill = Fill::Done;
-            "done".clone_into(&mut mark.value);
-            mark.summary = format!("done; {}", mark.summary);
+            say!("scene-is-done").clone_into(&mut mark.value);
+            mark.summary = format!("{}; {}", say!("scene-is-done"), mark.summary);
         }
     }
     for row in super::windows::rows(facts) {
@@ -35,7 +36,7 @@ pub fn bay_map(job: &Job, insight: &Insight, facts: &BayFacts<'_>) -> MapScene {
         let mark = &mut scene.panels[panel];
         mark.fill = Fill::Wet;
         mark.value = clock(row.left_s);
-        mark.summary = format!("wet, {} left to level it; {}", clock(row.left_s), mark.summary);
+        mark.summary = format!("{}; {}", say!("scene-wet-left", time = clock(row.left_s)), mark.summary);
     }
     for worker in 0..facts.problem.workers.len() {
         people(facts, worker, &mut scene);
@@ -62,7 +63,11 @@ fn people(facts: &BayFacts<'_>, worker: usize, scene: &mut MapScene) {
     }
     if !way.is_empty() {
         let name = &facts.problem.workers[worker].id;
-        let text = if board.current.is_some() { format!("{name}, 1 is now") } else { format!("{name}, 1 is next") };
+        let text = if board.current.is_some() {
+            say!("scene-one-is-now", who = name)
+        } else {
+            say!("scene-one-is-next", who = name)
+        };
         scene.legend.push(LegendRow { symbol: LegendSymbol::Worker(worker), text });
     }
     scene.ways.push(way);
@@ -78,9 +83,9 @@ fn work(role: &str) -> Work {
 
 fn legend(scene: &mut MapScene, coats: bool) {
     let rows = [
-        (Fill::Wet, "Wet, time left to level"),
-        (Fill::Done, if coats { "Level" } else { "Done" }),
-        (Fill::LeftOut, if coats { "Left uncoated" } else { "Not polished" }),
+        (Fill::Wet, say!("scene-wet-time-left")),
+        (Fill::Done, if coats { say!("scene-level") } else { say!("scene-done") }),
+        (Fill::LeftOut, if coats { say!("scene-left-uncoated") } else { say!("scene-not-polished") }),
     ];
     for (fill, text) in rows {
         if scene.panels.iter().any(|p| p.fill == fill) {

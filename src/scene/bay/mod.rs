@@ -17,8 +17,10 @@ use crate::bay::{Board, Day, Hold};
 use crate::crew::{Late, ProblemSpec};
 use crate::insight::spoken;
 use crate::job::Role;
+use crate::say;
 use crate::units::{Seconds, capital};
 use crate::vehicle::{Naming, PanelId, Template};
+use crate::words::text_if_any;
 
 /// What the bay is drawn from.
 #[derive(Debug, Clone, Copy)]
@@ -75,7 +77,7 @@ impl Doing {
     /// As it is said: `roof left`, and with what is done where people do several things, `polish roof left`.
     pub fn in_short(&self) -> String {
         let name = spoken(&self.name);
-        if self.coats { name } else { format!("{} {name}", self.verb.to_lowercase()) }
+        if self.coats { name } else { say!("scene-in-short", does = self.verb.to_lowercase(), panel = name) }
     }
 }
 
@@ -85,7 +87,7 @@ impl BayFacts<'_> {
         let spec = &self.problem.operations[operation];
         let panel = self.template.index_of(&PanelId::from(spec.panel.as_str()));
         let name = panel.map_or_else(|| spec.panel.clone(), |i| self.template.panels[i].name(self.naming));
-        let verb = capital(&spec.role);
+        let verb = text_if_any(&format!("scene-role-{}", spec.role)).map_or_else(|| capital(&spec.role), str::to_owned);
         let coats = [Role::Apply, Role::Level].iter().any(|r| r.id() == spec.role);
         Doing { operation, panel, verb, name, coats }
     }
@@ -96,11 +98,11 @@ impl BayFacts<'_> {
         match hold {
             Hold::First { operation } => {
                 let first = self.doing(operation);
-                format!("{} {} comes first", first.verb, spoken(&first.name))
+                say!("scene-hold-first", does = first.verb, panel = spoken(&first.name))
             }
-            Hold::Until { at_s } => format!("{}\u{202f}s too early", at_s - self.now_s),
-            Hold::Wet { operation } => format!("{} is still wet", name(operation)),
-            Hold::InTheWay { worker } => format!("{} works too near", self.problem.workers[worker].id),
+            Hold::Until { at_s } => say!("scene-hold-early", seconds = at_s - self.now_s),
+            Hold::Wet { operation } => say!("scene-hold-wet", panel = name(operation)),
+            Hold::InTheWay { worker } => say!("scene-hold-near", who = &self.problem.workers[worker].id),
         }
     }
 }

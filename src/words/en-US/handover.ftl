@@ -1,0 +1,1 @@
+handover-crew-does = One for each of the crew, to be read from two meters.

@@ -1,0 +1,1 @@
+job-experience-practised = practiced

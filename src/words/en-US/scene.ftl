@@ -1,0 +1,1 @@
+scene-stance-wing = Fender

@@ -1,0 +1,1 @@
+window-vehicle-name = Name, for example “Sedan with two-piece doors”
