@@ -221,7 +221,28 @@ pub enum CommandError {
     NotNow(&'static str),
 }
 
+/// What a step of undo is to somebody with a gauge in hand.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum GaugeStep {
+    /// A reading was taken.
+    Taken,
+    /// A spot was emptied, to be read again.
+    Again,
+    /// Something else.
+    #[default]
+    Other,
+}
+
 impl Command {
+    /// Whether it is a reading.
+    pub(super) fn gauge_step(&self) -> GaugeStep {
+        match self {
+            Self::AddSpot { .. } | Self::AddReading { .. } => GaugeStep::Taken,
+            Self::RemoveSpot { .. } => GaugeStep::Again,
+            _ => GaugeStep::Other,
+        }
+    }
+
     /// What undo calls it: "Undo add reading".
     pub fn label(&self) -> &'static str {
         match self {

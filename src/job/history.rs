@@ -1,6 +1,6 @@
 //! Undo and redo by snapshot.
 
-use super::command::{Command, CommandError};
+use super::command::{Command, CommandError, GaugeStep};
 use super::model::Job;
 use crate::vehicle::Template;
 use std::collections::VecDeque;
@@ -34,6 +34,7 @@ struct Step {
     job: Arc<Job>,
     gesture: Option<GestureId>,
     label: &'static str,
+    gauge: GaugeStep,
 }
 
 impl Document {
@@ -103,7 +104,7 @@ impl Document {
             // A gesture that is back where it began has changed nothing.
             self.undo.pop_back_if(|step| step.job == self.job);
         } else {
-            self.undo.push_back(Step { job: before, gesture, label: command.label() });
+            self.undo.push_back(Step { job: before, gesture, label: command.label(), gauge: command.gauge_step() });
             if self.undo.len() > UNDO_STEPS {
                 self.undo.pop_front();
             }
@@ -124,6 +125,11 @@ impl Document {
         self.undo.back().map(|s| s.label)
     }
 
+    /// What the step that undo would take back is to somebody with a gauge in hand.
+    pub fn undo_gauge_step(&self) -> GaugeStep {
+        self.undo.back().map(|s| s.gauge).unwrap_or_default()
+    }
+
     /// What redo would bring again.
     pub fn redo_label(&self) -> Option<&'static str> {
         self.redo.last().map(|s| s.label)
@@ -133,7 +139,7 @@ impl Document {
     pub fn undo(&mut self) -> bool {
         let Some(step) = self.undo.pop_back() else { return false };
         let after = self.go_to(step.job);
-        self.redo.push(Step { job: after, gesture: None, label: step.label });
+        self.redo.push(Step { job: after, gesture: None, label: step.label, gauge: step.gauge });
         true
     }
 
@@ -141,7 +147,7 @@ impl Document {
     pub fn redo(&mut self) -> bool {
         let Some(step) = self.redo.pop() else { return false };
         let before = self.go_to(step.job);
-        self.undo.push_back(Step { job: before, gesture: None, label: step.label });
+        self.undo.push_back(Step { job: before, gesture: None, label: step.label, gauge: step.gauge });
         true
     }
 

@@ -22,7 +22,7 @@ mod survey_check;
 pub use carry::carry_over;
 pub use check::{check, check_alone};
 pub use choices::{Beginning, OrderChoices};
-pub use command::{Command, CommandError, PanelFact, TextField};
+pub use command::{Command, CommandError, GaugeStep, PanelFact, TextField};
 pub use defect::{Defect, Extent};
 pub use history::{Document, GestureId, Revision};
 pub use model::{Customer, Experience, GaugeReading, Job, Member, PanelRecord, Reading, Role, Spot, Vehicle};

@@ -4,7 +4,7 @@ use super::next::{after, next_reading, open, spot_of, stop_at};
 use super::{EntryWish, field};
 use crate::gui::action::ViewChange;
 use crate::gui::app::App;
-use crate::job::{Command, Job};
+use crate::job::{Command, GaugeStep, Job};
 use crate::measure::READINGS_PER_SPOT;
 use crate::say;
 use crate::units::{Micrometres, ThicknessUnit};
@@ -153,14 +153,14 @@ impl App {
 
     /// Takes the last reading back, and goes to where it was; anything else that was done last stays.
     fn take_back(&mut self, ctx: &egui::Context) {
-        if self.document.undo_label() == Some("add reading") {
+        if self.document.undo_gauge_step() == GaugeStep::Taken {
             self.undo_and_follow(ctx);
         }
     }
 
     /// Undoes one step; where that was a reading, goes to its spot.
     pub(in crate::gui) fn undo_and_follow(&mut self, ctx: &egui::Context) {
-        let is_reading = matches!(self.document.undo_label(), Some("add reading" | "read spot again"));
+        let is_reading = self.document.undo_gauge_step() != GaugeStep::Other;
         let before = Arc::clone(self.document.job());
         self.document.undo();
         self.changed(ctx);
