@@ -5,6 +5,7 @@ use crate::gui::action::{Action, Effect, Model, ViewChange};
 use crate::gui::home::HomeWish;
 use crate::gui::theme;
 use crate::gui::widgets::page_over;
+use crate::say;
 use crate::vehicle::PanelId;
 use eframe::egui::{self, EventFilter, FontId, Key, RichText, Sense, Stroke, Ui, vec2};
 use std::path::PathBuf;
@@ -40,12 +41,12 @@ const ROW: f32 = 44.0;
 pub(in crate::gui) fn find_ui(ui: &mut Ui, m: &Model<'_>, find: &mut Find, out: &mut Vec<Action>) {
     let shown = page_over(ui, "find").show(ui, |ui| {
         ui.set_width(560.0);
-        let name = ui.label(theme::bold("Find a command, a panel or a recent job", 16.0));
+        let name = ui.label(theme::bold(say!("find-title"), 16.0));
         let before = find.words.clone();
         let edit = egui::TextEdit::singleline(&mut find.words)
             .desired_width(f32::INFINITY)
             .char_limit(80)
-            .hint_text("Type what you want to do")
+            .hint_text(say!("find-hint"))
             .margin(egui::Margin::symmetric(8, 8));
         let response = ui.add(edit).labelled_by(name.id);
         // The field keeps the arrow keys, so that they go through the list.
@@ -63,7 +64,7 @@ pub(in crate::gui) fn find_ui(ui: &mut Ui, m: &Model<'_>, find: &mut Find, out: 
         find.at = (find.at + usize::from(down)).saturating_sub(usize::from(up)).min(lines.len().saturating_sub(1));
         let mut taken = lines.get(find.at).filter(|_| enter);
         if lines.is_empty() {
-            ui.label("Nothing is called so. Try another word for it.");
+            ui.label(say!("find-nothing"));
         }
         let height = ROW * SHOWN.min(lines.len()) as f32;
         egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).auto_shrink([false, true]).show(
@@ -150,8 +151,8 @@ fn rank(line: &Line, words: &[String]) -> Option<usize> {
 
 fn everything<'a>(m: &'a Model<'a>, with_panels: bool) -> impl Iterator<Item = Line> + 'a {
     let commands = all().filter(|command| command.id != "find").map(|command| Line {
-        name: command.name.to_owned(),
-        about: command.does.to_owned(),
+        name: command.name().to_owned(),
+        about: command.does().to_owned(),
         keys: command.keys_in_words(),
         not: (command.usable)(m).err(),
         takes: Takes::Command(command),
@@ -159,14 +160,14 @@ fn everything<'a>(m: &'a Model<'a>, with_panels: bool) -> impl Iterator<Item = L
     let panels = m.template.panels.iter().filter(move |_| with_panels).map(|panel| Line {
         name: panel.name(m.view.naming),
         about: turns(m, &panel.id),
-        keys: "panel".to_owned(),
+        keys: say!("find-panel").to_owned(),
         not: None,
         takes: Takes::Panel(panel.id.clone()),
     });
     let jobs = m.home.recent.iter().filter(|path| m.path != Some(path.as_path())).map(|path| Line {
         name: path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default(),
         about: path.parent().map(|folder| folder.display().to_string()).unwrap_or_default(),
-        keys: "recent job".to_owned(),
+        keys: say!("find-recent").to_owned(),
         not: None,
         takes: Takes::Job(path.clone()),
     });
@@ -184,7 +185,7 @@ fn turns(m: &Model<'_>, panel: &PanelId) -> String {
             }
         }
     }
-    if numbers.is_empty() { "Goes to the panel.".to_owned() } else { numbers.join(", ") }
+    if numbers.is_empty() { say!("find-goes").to_owned() } else { numbers.join(", ") }
 }
 
 /// The hint of the field in the bar at the top.
@@ -192,9 +193,9 @@ pub(in crate::gui) fn find_button(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Acti
     let Some(command) = super::by_id("find") else { return };
     let p = theme::of(ui.ctx());
     // Short, so that the bar has room for what the job is called.
-    let text = RichText::new("Find…").color(p.ink_soft);
+    let text = RichText::new(say!("find-find")).color(p.ink_soft);
     let response = ui.add(egui::Button::new(text)).on_hover_text(command.hint());
-    if response.accessible_name(command.name).clicked() {
+    if response.accessible_name(command.name()).clicked() {
         out.push((command.wish)(m));
     }
 }

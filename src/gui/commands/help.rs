@@ -8,6 +8,8 @@ use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::{page_over, section};
 use crate::insight::cautions;
+use crate::say;
+use crate::words::Message;
 use eframe::egui::{self, RichText, Ui};
 
 /// Draws the help.
@@ -17,12 +19,12 @@ pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>)
         let width = 760.0_f32.min(room.x - 96.0);
         ui.set_width(width);
         ui.horizontal(|ui| {
-            ui.label(theme::bold("Help", 20.0));
+            ui.label(theme::bold(say!("find-help"), 20.0));
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                if ui.button("Close").clicked() {
+                if ui.button(say!("find-close")).clicked() {
                     ui.close();
                 }
-                if ui.button("Show the hints again").clicked() {
+                if ui.button(say!("find-hints-again")).clicked() {
                     out.push(Action::Home(HomeWish::Close));
                     out.push(Action::Home(HomeWish::Hint(Some(0))));
                 }
@@ -37,17 +39,15 @@ pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>)
                 section(ui, workspace.name());
                 ui.label(about(workspace));
             }
-            section(ui, "Cautions");
+            section(ui, say!("find-cautions"));
             for caution in CAUTIONS {
-                ui.label(*caution);
+                ui.label(caution.text());
             }
             of_this_job(ui, m);
-            section(ui, "Keys");
-            ui.label(
-                "Every command is found by its name as well: press the keys of “Find a command” and type a word of it.",
-            );
+            section(ui, say!("find-keys"));
+            ui.label(say!("find-by-name"));
             keys(ui);
-            section(ui, "Where files are kept");
+            section(ui, say!("find-files"));
             files(ui, m);
         });
     });
@@ -61,7 +61,7 @@ fn of_this_job(ui: &mut Ui, m: &Model<'_>) {
     if cautions.is_empty() {
         return;
     }
-    ui.label(theme::bold("For this vehicle", 14.0));
+    ui.label(theme::bold(say!("find-for-vehicle"), 14.0));
     for caution in cautions {
         ui.label(crate::gui::widgets::said(ui, &caution));
     }
@@ -80,13 +80,15 @@ fn keys(ui: &mut Ui) {
     for group in Group::ALL {
         let rows = all().filter(|command| command.group == group).map(|command| {
             let keys: Vec<String> = command.keys.iter().copied().map(in_words).collect();
-            let keys = if keys.is_empty() { "–".to_owned() } else { keys.join(" or ") };
-            (keys, format!("{}. {}", command.name, command.does))
+            let both = |all: String, other: String| say!("find-or", keys = all, other = other);
+            let keys = keys.into_iter().reduce(both).unwrap_or_else(|| "–".to_owned());
+            (keys, format!("{}. {}", command.name(), command.does()))
         });
         table(ui, group.name(), rows.collect());
     }
     for (place, rows) in LOCAL {
-        table(ui, place, rows.iter().map(|(keys, what)| ((*keys).to_owned(), (*what).to_owned())).collect());
+        let row = |(keys, what): &(Message, Message)| (keys.text().to_owned(), what.text().to_owned());
+        table(ui, place.text(), rows.iter().map(row).collect());
     }
 }
 
@@ -105,21 +107,21 @@ fn row(ui: &mut Ui, left: &str, right: &str) {
 }
 
 fn files(ui: &mut Ui, m: &Model<'_>) {
-    ui.label(
-        "A job is one file, NAME.job.ron, wherever you save it. Beside it lie the version before (NAME.job.ron~), pictures of \
-         defects (NAME.photos), and the log of a day in the bay (NAME.job.ron.day).",
-    );
+    ui.label(say!("find-one-file"));
     let place = |folder: &Option<std::path::PathBuf>| {
-        folder.as_ref().map_or_else(|| "nowhere on this computer".to_owned(), |f| f.display().to_string())
+        folder.as_ref().map_or_else(|| say!("find-nowhere").to_owned(), |f| f.display().to_string())
     };
     let rows = [
-        ("This job", m.path.map_or_else(|| "not saved yet".to_owned(), |path| path.display().to_string())),
-        ("Preferences", place(&m.home.places.config)),
-        ("Recent jobs", place(&m.home.places.state)),
-        ("What was read of folders", place(&m.home.places.cache)),
+        (
+            say!("find-this-job"),
+            m.path.map_or_else(|| say!("find-unsaved").to_owned(), |path| path.display().to_string()),
+        ),
+        (say!("find-preferences"), place(&m.home.places.config)),
+        (say!("find-recent-jobs"), place(&m.home.places.state)),
+        (say!("find-read-folders"), place(&m.home.places.cache)),
     ];
     for (what, place) in rows {
         row(ui, what, &place);
     }
-    ui.label("The program makes no connection to any network.");
+    ui.label(say!("find-no-network"));
 }

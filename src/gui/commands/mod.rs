@@ -19,6 +19,8 @@ pub(super) use keys::{is_pressed, pressed};
 pub(super) use near::{button, button_saying, radio};
 
 use super::action::{Action, Model};
+use crate::say;
+use crate::words::text;
 use eframe::egui::{KeyboardShortcut, ModifierNames, Modifiers};
 
 /// Where a command stands in the help.
@@ -38,11 +40,11 @@ impl Group {
     /// As a heading.
     pub(super) fn name(self) -> &'static str {
         match self {
-            Self::Job => "The job and its files",
-            Self::Go => "Going about",
-            Self::Map => "The map",
-            Self::Work => "The work",
-            Self::Look => "How it looks",
+            Self::Job => say!("command-group-job"),
+            Self::Go => say!("command-group-go"),
+            Self::Map => say!("command-group-map"),
+            Self::Work => say!("command-group-work"),
+            Self::Look => say!("command-group-look"),
         }
     }
 }
@@ -52,10 +54,6 @@ pub(super) struct WindowCommand {
     /// Tells it from all others.
     pub(super) id: &'static str,
     pub(super) group: Group,
-    /// As it stands on a button, without dots.
-    pub(super) name: &'static str,
-    /// What it does, as one sentence.
-    pub(super) does: &'static str,
     /// The first is the one that is shown.
     pub(super) keys: &'static [KeyboardShortcut],
     /// Whether it may be used now, or why not, as a sentence.
@@ -65,6 +63,16 @@ pub(super) struct WindowCommand {
 }
 
 impl WindowCommand {
+    /// As it stands on a button, without dots.
+    pub(super) fn name(&self) -> &'static str {
+        text(&format!("command-{}", self.id))
+    }
+
+    /// What it does, as one sentence.
+    pub(super) fn does(&self) -> &'static str {
+        text(&format!("command-{}-does", self.id))
+    }
+
     /// Its keys as they stand on them, nothing where it has none.
     pub(super) fn keys_in_words(&self) -> String {
         self.keys.first().copied().map(in_words).unwrap_or_default()
@@ -73,8 +81,8 @@ impl WindowCommand {
     /// What a pointer that rests on its button reads.
     pub(super) fn hint(&self) -> String {
         match self.keys_in_words() {
-            keys if keys.is_empty() => self.does.to_owned(),
-            keys => format!("{} ({keys})", self.does.trim_end_matches('.')),
+            keys if keys.is_empty() => self.does().to_owned(),
+            keys => format!("{} ({keys})", self.does().trim_end_matches('.')),
         }
     }
 }
@@ -97,7 +105,7 @@ pub(super) fn by_id(id: &str) -> Option<&'static WindowCommand> {
 
 /// Id and name of every command, in the order of the help; for tests.
 pub fn command_names() -> impl Iterator<Item = (&'static str, &'static str)> {
-    all().map(|command| (command.id, command.name))
+    all().map(|command| (command.id, command.name()))
 }
 
 /// Every shortcut as it stands on the keys, with the id of its command; for tests.

@@ -14,7 +14,7 @@ pub(in crate::gui) fn button_saying(ui: &mut Ui, m: &Model<'_>, id: &str, says: 
     let Some(command) = by_id(id) else { return };
     let usable = (command.usable)(m);
     let dots = if matches!(id, "open" | "save-as" | "import" | "all-jobs" | "preferences") { "…" } else { "" };
-    let response = ui.add_enabled(usable.is_ok(), Button::new(format!("{}{dots}", command.name)));
+    let response = ui.add_enabled(usable.is_ok(), Button::new(format!("{}{dots}", command.name())));
     let hint = match (says, command.keys_in_words()) {
         (Some(says), keys) if !keys.is_empty() => format!("{says} ({keys})"),
         (Some(says), _) => says.to_owned(),
@@ -32,7 +32,7 @@ pub(in crate::gui) fn button_saying(ui: &mut Ui, m: &Model<'_>, id: &str, says: 
 /// A command as one of a few choices.
 pub(in crate::gui) fn radio(ui: &mut Ui, m: &Model<'_>, id: &str, now: bool, out: &mut Vec<Action>) {
     let Some(command) = by_id(id) else { return };
-    if ui.radio(now, command.name).on_hover_text(command.hint()).clicked() && !now {
+    if ui.radio(now, command.name()).on_hover_text(command.hint()).clicked() && !now {
         out.push((command.wish)(m));
     }
 }

@@ -1,0 +1,2 @@
+command-film-um-does = Shows film in micrometers.
+command-ml-does = Shows milliliters.

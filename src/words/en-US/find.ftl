@@ -1,0 +1,1 @@
+find-caution-harm = Sanding dust and solvent vapor harm the lungs, vibration the hands, noise the ears. Use the mask, the gloves and the ear protection that the sheets name, air the bay, and keep sparks away from solvents.
