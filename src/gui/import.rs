@@ -124,7 +124,7 @@ pub(super) fn import_ui(ui: &mut Ui, draft: &ImportDraft, out: &mut Vec<Action>)
             if add.clicked() || (count > 0 && ui.input(|i| i.key_pressed(Key::Enter) && i.modifiers.is_none())) {
                 out.push(Action::Import(ImportWish::Add));
             }
-            if ui.button(say!("survey-import-cancel")).clicked() {
+            if ui.button(say!("common-cancel")).clicked() {
                 out.push(Action::Import(ImportWish::Drop));
             }
             ui.label(theme::soft(say!("survey-import-one-step")));

@@ -16,7 +16,7 @@ pub fn film_findings(place: &str, film: &FilmSummary, mirror: Option<&FilmSummar
     }
     match bands.band(film.max) {
         FilmBand::FillerLikely => {
-            add(Code::FilmFiller, say!("measure-filler", um = decimal(film.max, 0)), say!("measure-filler-do"))
+            add(Code::FilmFiller, say!("measure-filler", um = decimal(film.max, 0)), say!("measure-filler-do"));
         }
         FilmBand::Refinished | FilmBand::SeveralResprays => add(
             Code::FilmRefinished,

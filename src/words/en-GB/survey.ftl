@@ -5,7 +5,7 @@ survey-one-pair = One panel was read before and after; with two or more, a mean 
 survey-at-most = { $film } at most
 survey-taken-measured = Taken as measured. The readings have to be taken with the same gauge.
 survey-taken-planned = Taken as planned, since the readings don't show it. The readings have to be taken with the same gauge.
-survey-thinner = Over { $count } panels the film is { $mean } µm thinner on average, with 95 % confidence between { $low } and { $high } µm.
+survey-thinner = Over { $count } panels the film is { $mean } µm thinner on average, with 95 % confidence between { $low } and { $high } µm.
 survey-more-panels = { $change } That does not show a removal; about { $count } panels would.
 survey-not-measurable = { $change } A removal this small is not measurable with this gauge: it would take more than { $most } panels.
 survey-back-to-panel = Back to the panel
@@ -31,9 +31,9 @@ survey-use-it = Use it
 survey-picture-gone = The picture is not in the folder beside the job.
 survey-remove = Remove
 survey-class-visible = just visible
-survey-class-small = smaller than 0.5 mm
-survey-class-middle = 0.5 to 5 mm
-survey-class-large = larger than 5 mm
+survey-class-small = smaller than 0.5 mm
+survey-class-middle = 0.5 to 5 mm
+survey-class-large = larger than 5 mm
 survey-drawn-point = A point on the map. Size class { $number }, { $class } (after ISO 4628-1).
 survey-drawn-line = A line on the map. Size class { $number }, { $class } (after ISO 4628-1).
 survey-drawn-area = An area on the map. Size class { $number }, { $class } (after ISO 4628-1).
@@ -44,6 +44,7 @@ survey-remove-picture = Remove picture { $number }
 survey-open-defect = Open this defect
 survey-new-defect = New defect
 survey-draw = Draw on the map (D)
+survey-escape = Escape
 survey-click-where = Click on the map where it is.
 survey-drag-line = Drag on the map from one end to the other.
 survey-drag-area = Drag on the map round it.
@@ -63,7 +64,11 @@ survey-with-pictures =
     }
 survey-at-least = at least { $film }
 survey-mean = mean { $film }
-survey-plot = { $count } readings from { $low } to { $high } µm, mean { $mean } µm, at least { $least } µm
+survey-plot =
+    { $count ->
+        [one] 1 reading from { $low } to { $high } µm, mean { $mean } µm, at least { $least } µm
+       *[other] { $count } readings from { $low } to { $high } µm, mean { $mean } µm, at least { $least } µm
+    }
 survey-skip-hint = Leave this spot for later
 survey-repeat-hint = Measure this spot again; where it has no reading yet, the one before
 survey-skipped-hint = Back to the first spot that was skipped
@@ -167,7 +172,6 @@ survey-taken-before = Taken before
 survey-day-of-work = Day of the work
 survey-is-today = It is today
 survey-under-paint = Under the paint
-survey-change-facts = change paint facts
 survey-finish-clear = clear coat
 survey-finish-single = single-stage
 survey-finish-matte = matte
@@ -209,7 +213,7 @@ survey-border-filler = Filler, above
 survey-border-uneven = Uneven, spots differ by
 survey-border-mirror = Mirror panel differs by
 survey-at-least-means = “At least” means: { $meaning }. Few spots make it a cautious number.
-survey-borders-source = 70 to 200 µm are repeated on trade pages without a measurement behind them, 300 and 1000 µm are common practice; the two differences are our estimate. What the vehicle's maker says comes first.
+survey-borders-source = 70 to 200 µm are repeated on trade pages without a measurement behind them, 300 and 1000 µm are common practice; the two differences are our estimate. What the vehicle's maker says comes first.
 survey-same-on-each = The same defect on each
 survey-add-many = add defect to panels
 survey-paint-each = Paint of each
@@ -227,8 +231,12 @@ survey-basis-bound = It comes from the spread of the spots; more spots bring it 
 survey-basis-assumed = With fewer than three spots a spread is assumed; read more spots to know it.
 survey-basis-one = It holds at this place only.
 survey-show-large = Show it large on the map
-survey-at-spots = { $count } at { $spots } spots
-survey-from-to = { $low } to { $high } µm
+survey-at-spots =
+    { $spots ->
+        [one] { $count } at 1 spot
+       *[other] { $count } at { $spots } spots
+    }
+survey-from-to = { $low } to { $high } µm
 survey-very-many = very many
 survey-at-least-basis = At least { $film }: { $sure }. { $basis }
 survey-spot-edge = Spot { $number }, edge
@@ -266,7 +274,6 @@ survey-photo-defect-gone-do = add the picture to another one
 survey-photo-unopened = the picture can't be opened: { $why }
 survey-import-changed = the vehicle is being changed
 survey-import-changed-do = save or drop its changes first
-survey-import-cancel = Cancel
 survey-import-one-step = One step, which undo takes back.
 survey-import-none = No row can be taken.
 survey-import-panel = Panel

@@ -5,7 +5,7 @@ survey-one-pair = Un panel se leyó antes y después; con dos o más se puede da
 survey-at-most = como máximo { $film }
 survey-taken-measured = Según lo medido. Las lecturas tienen que ser del mismo medidor.
 survey-taken-planned = Según lo planificado, porque las lecturas no lo muestran. Las lecturas tienen que ser del mismo medidor.
-survey-thinner = En { $count } paneles la capa es de media { $mean } µm más fina, con un 95 % de confianza entre { $low } y { $high } µm.
+survey-thinner = En { $count } paneles la capa es de media { $mean } µm más fina, con un 95 % de confianza entre { $low } y { $high } µm.
 survey-more-panels = { $change } Eso no demuestra una remoción; unos { $count } paneles sí.
 survey-not-measurable = { $change } Una remoción tan pequeña no se puede medir con este medidor: harían falta más de { $most } paneles.
 survey-back-to-panel = Volver al panel
@@ -31,9 +31,9 @@ survey-use-it = Usarla
 survey-picture-gone = La foto no está en la carpeta junto al trabajo.
 survey-remove = Quitar
 survey-class-visible = apenas visible
-survey-class-small = menor de 0,5 mm
-survey-class-middle = de 0,5 a 5 mm
-survey-class-large = mayor de 5 mm
+survey-class-small = menor de 0,5 mm
+survey-class-middle = de 0,5 a 5 mm
+survey-class-large = mayor de 5 mm
 survey-drawn-point = Un punto en el mapa. Clase de tamaño { $number }, { $class } (según ISO 4628-1).
 survey-drawn-line = Una línea en el mapa. Clase de tamaño { $number }, { $class } (según ISO 4628-1).
 survey-drawn-area = Un área en el mapa. Clase de tamaño { $number }, { $class } (según ISO 4628-1).
@@ -44,6 +44,7 @@ survey-remove-picture = Quitar foto { $number }
 survey-open-defect = Abrir este defecto
 survey-new-defect = Nuevo defecto
 survey-draw = Dibujar en el mapa (D)
+survey-escape = Tecla Escape
 survey-click-where = Pulsar en el mapa donde está.
 survey-drag-line = Arrastrar en el mapa de un extremo al otro.
 survey-drag-area = Arrastrar en el mapa a su alrededor.
@@ -63,7 +64,11 @@ survey-with-pictures =
     }
 survey-at-least = mínimo { $film }
 survey-mean = media { $film }
-survey-plot = { $count } lecturas de { $low } a { $high } µm, media { $mean } µm, mínimo { $least } µm
+survey-plot =
+    { $count ->
+        [one] 1 lectura de { $low } a { $high } µm, media { $mean } µm, mínimo { $least } µm
+       *[other] { $count } lecturas de { $low } a { $high } µm, media { $mean } µm, mínimo { $least } µm
+    }
 survey-skip-hint = Dejar este punto para después
 survey-repeat-hint = Medir este punto otra vez; si aún no tiene lectura, el anterior
 survey-skipped-hint = Volver al primer punto omitido
@@ -80,7 +85,11 @@ survey-edge-hint = Tomada en un borde o una línea de carrocería
 survey-remove-reading = Quitar esta lectura
 survey-skip = Omitir (S)
 survey-repeat = Repetir (R)
-survey-skipped = { $count } omitidos (B)
+survey-skipped =
+    { $count ->
+        [one] 1 omitido (B)
+       *[other] { $count } omitidos (B)
+    }
 survey-spot-of = Punto { $number } de { $all }
 survey-spots-read = { $count } de { $all } puntos leídos
 survey-field = Punto { $number } de { $all }, lectura { $reading } de { $of }, en { $unit }
@@ -167,7 +176,6 @@ survey-taken-before = Quitado antes
 survey-day-of-work = Día del trabajo
 survey-is-today = Es hoy
 survey-under-paint = Bajo la pintura
-survey-change-facts = cambiar datos de la pintura
 survey-finish-clear = barniz
 survey-finish-single = monocapa
 survey-finish-matte = mate
@@ -208,8 +216,8 @@ survey-border-several = Varias veces, más de
 survey-border-filler = Masilla, más de
 survey-border-uneven = Desigual, los puntos difieren en
 survey-border-mirror = El panel simétrico difiere en
-survey-at-least-means = «Mínimo» significa: { $meaning }. Pocos puntos lo hacen un número prudente.
-survey-borders-source = De 70 a 200 µm se repiten en páginas del oficio sin una medición detrás, 300 y 1000 µm son práctica común; las dos diferencias son estimación nuestra. Primero va lo que diga el fabricante del vehículo.
+survey-at-least-means = «Mínimo» significa: { $meaning }. Con pocos puntos es un número prudente.
+survey-borders-source = De 70 a 200 µm se repiten en páginas del oficio sin una medición detrás, 300 y 1000 µm son práctica común; las dos diferencias son estimación nuestra. Primero va lo que diga el fabricante del vehículo.
 survey-same-on-each = El mismo defecto en cada uno
 survey-add-many = añadir defecto a paneles
 survey-paint-each = Pintura de cada uno
@@ -227,8 +235,12 @@ survey-basis-bound = Viene de la dispersión de los puntos; más puntos la acerc
 survey-basis-assumed = Con menos de tres puntos se supone una dispersión; leer más puntos para conocerla.
 survey-basis-one = Vale solo en este lugar.
 survey-show-large = Mostrarlo grande en el mapa
-survey-at-spots = { $count } en { $spots } puntos
-survey-from-to = de { $low } a { $high } µm
+survey-at-spots =
+    { $spots ->
+        [one] { $count } en 1 punto
+       *[other] { $count } en { $spots } puntos
+    }
+survey-from-to = de { $low } a { $high } µm
 survey-very-many = muchísimos
 survey-at-least-basis = Mínimo { $film }: { $sure }. { $basis }
 survey-spot-edge = Punto { $number }, borde
@@ -266,8 +278,7 @@ survey-photo-defect-gone-do = añadir la foto a otro
 survey-photo-unopened = no se puede abrir la foto: { $why }
 survey-import-changed = se está cambiando el vehículo
 survey-import-changed-do = primero guardar o descartar sus cambios
-survey-import-cancel = Cancelar
-survey-import-one-step = Un paso, que deshacer retira.
+survey-import-one-step = Un solo paso, que se puede deshacer.
 survey-import-none = No se puede tomar ninguna fila.
 survey-import-panel = Panel
 survey-import-readings = Lecturas
@@ -276,8 +287,8 @@ survey-import-no-panel = Ningún panel de este vehículo se llama
 survey-import-left-out = se deja fuera
 survey-import-from-file = Lecturas de un archivo…
 survey-import-from-file-hint = Un archivo CSV con las columnas panel, reading y thickness_um o thickness_mil
-survey-pasted = lo pegado
-survey-import-from = Lecturas de { $file }
+survey-pasted = portapapeles
+survey-import-from = Lecturas de «{ $file }»
 survey-import-read-as = Reconocido: { $what }.
 survey-import-add =
     { $count ->
@@ -286,8 +297,8 @@ survey-import-add =
     }
 survey-import-to =
     { $count ->
-        [one] Se añadirá a 1 panel
-       *[other] Se añadirá a { $count } paneles
+        [one] Se añadirán a 1 panel
+       *[other] Se añadirán a { $count } paneles
     }
 survey-import-name-rows =
     { $count ->

@@ -85,7 +85,7 @@ fn tool_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             }
         }
         ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            if ui.button(say!("common-done")).on_hover_text("Escape").clicked() {
+            if ui.button(say!("common-done")).on_hover_text(say!("survey-escape")).clicked() {
                 tool(Tool::Choose);
             }
         });

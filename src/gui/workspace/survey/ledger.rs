@@ -18,9 +18,10 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
         return;
     }
     let removed = record.removals.removed();
-    let title = match record.removals.entries.len() {
-        0 => say!("survey-visits").to_owned(),
-        _ => say!("survey-visits-most", film = format!("{removed:.1}")),
+    let title = if record.removals.entries.is_empty() {
+        say!("survey-visits").to_owned()
+    } else {
+        say!("survey-visits-most", film = format!("{removed:.1}"))
     };
     egui::CollapsingHeader::new(said(ui, &title)).id_salt("ledger").show(ui, |ui| {
         for (entry, visit) in record.removals.entries.iter().enumerate() {

@@ -139,9 +139,10 @@ fn today() -> Option<Date> {
 fn substrate(ui: &mut Ui, panels: &[&Panel], records: &[&PanelRecord], ids: &[&PanelId], out: &mut Vec<Action>) {
     let [panel, ..] = panels else { return };
     let alike = panels.iter().all(|p| p.substrate == panel.substrate);
-    let usual = match alike {
-        true => say!("survey-as-usual-of", substrate = panel.substrate.name()),
-        false => say!("survey-as-usual").to_owned(),
+    let usual = if alike {
+        say!("survey-as-usual-of", substrate = panel.substrate.name())
+    } else {
+        say!("survey-as-usual").to_owned()
     };
     let mut options = vec![(Some(None), usual)];
     for other in [Substrate::Steel, Substrate::Aluminium, Substrate::Plastic, Substrate::Composite] {
@@ -177,11 +178,12 @@ fn choose<T: PartialEq + Copy>(
 /// Gives every panel the fact, as one step.
 fn set(ids: &[&PanelId], fact: &PanelFact, out: &mut Vec<Action>) {
     let mut commands: Vec<Command> = ids.iter().map(|id| Command::SetFact((*id).clone(), fact.clone())).collect();
-    out.push(Action::edit(match commands.pop() {
-        Some(only) if commands.is_empty() => only,
-        last => {
-            commands.extend(last);
-            Command::All { label: say!("survey-change-facts"), commands }
-        }
+    let Some(last) = commands.pop() else { return };
+    out.push(Action::edit(if commands.is_empty() {
+        last
+    } else {
+        let label = last.label();
+        commands.push(last);
+        Command::All { label, commands }
     }));
 }

@@ -89,9 +89,10 @@ fn one_spot(ui: &mut Ui, job: &Job, number: usize, spot: &Spot, survey: u32, sus
         let um = |um: f64| units.number(um, "µm", 1);
         let uncertainty = units.with_unit(figures.standard_uncertainty, "µm", 1);
         let mean = um(figures.mean);
-        ui.label(theme::soft(match figures.sd {
-            Some(sd) => say!("survey-spot-spread", mean = mean, sd = um(sd), uncertainty = uncertainty),
-            None => say!("survey-spot-figures", mean = mean, uncertainty = uncertainty),
+        ui.label(theme::soft(if let Some(sd) = figures.sd {
+            say!("survey-spot-spread", mean = mean, sd = um(sd), uncertainty = uncertainty)
+        } else {
+            say!("survey-spot-figures", mean = mean, uncertainty = uncertainty)
         }));
     });
 }
