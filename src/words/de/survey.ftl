@@ -169,7 +169,7 @@ survey-finish = Lackart
 survey-history = Vorgeschichte
 survey-painted-on = Lackiert am
 survey-taken-before = Früher abgetragen
-survey-day-of-work = Tag der Arbeit
+survey-day-of-work = Datum der Arbeit
 survey-is-today = Heute
 survey-under-paint = Unter dem Lack
 survey-finish-clear = Klarlack
@@ -195,14 +195,14 @@ survey-days-old =
        *[other] { $count } Tage alt; gilt { $limit } Tage als frisch.
     }
 survey-go-hint = Zu diesem Teil gehen
-survey-borders-practice = Die Grenzen zwischen dünn, üblich, nachlackiert und gespachtelt sind Praxis der Branche: Sie deuten an, sie beweisen nichts.
+survey-borders-practice = Die Grenzen zwischen dünn, üblich, nachlackiert und gespachtelt sind Werkstattpraxis: Sie deuten an, sie beweisen nichts.
 survey-open-points = Offene Punkte ({ $count })
 survey-go-to = Gehe zu { $panel }
 survey-place-cause = { $place }, { $cause }
 survey-how-sure = Wie sicher
 survey-share-of-panel = Anteil des Teils
 survey-sure-of-that = Sicherheit
-survey-borders = Grenzen der Schicht, Praxis der Branche
+survey-borders = Grenzen der Schicht, Werkstattpraxis
 survey-to-defaults = Zurück zu den Vorgaben
 survey-border-no-cut = Zu dünn zum Abtragen, unter
 survey-border-finest = Nur feinste Politur, unter
