@@ -13,6 +13,7 @@ use crate::gui::map::MapCache;
 use crate::gui::theme;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::set_units;
+use crate::say;
 use crate::words;
 use eframe::egui;
 
@@ -72,7 +73,7 @@ impl App {
             HomeWish::CopyTable => {
                 let text = of_workspace(ctx, &self.model()).as_text();
                 ctx.copy_text(text);
-                self.home.said = Some("The table is copied; paste it into a spreadsheet.".to_owned());
+                self.home.said = Some(say!("home-table-copied").to_owned());
             }
             HomeWish::CopyMap(form) => self.copy_map(form, ctx),
             HomeWish::AskPaste => ctx.send_viewport_cmd(egui::ViewportCommand::RequestPaste),
@@ -118,7 +119,7 @@ impl App {
         self.put_to_use(ctx, Some(&before));
         let Home { places, preferences, .. } = &self.home;
         if let Some(Err(error)) = places.config.as_deref().map(|folder| preferences.write(&RealDisk, folder)) {
-            self.home.said = Some(format!("The preferences could not be kept: {error}."));
+            self.home.said = Some(say!("home-not-kept", why = error.to_string()));
         }
     }
 
@@ -167,7 +168,7 @@ impl App {
             Ok(())
         };
         match copied {
-            Ok(()) => self.home.said = Some("The map is copied.".to_owned()),
+            Ok(()) => self.home.said = Some(say!("home-map-copied").to_owned()),
             Err(failure) => self.fail(failure),
         }
     }
@@ -175,8 +176,8 @@ impl App {
     /// Writes the pages of a sheet where they are only passed on, and has the system show them.
     fn print(&mut self, which: Which, ctx: &egui::Context) {
         let written = print::fresh_folder().map_err(|error| {
-            let said = format!("there is no place for the pages: {error}");
-            crate::cli::Failure::new(said, "free some space, or save the sheet as PDF in Handover")
+            let said = say!("home-no-place", why = error.to_string());
+            crate::cli::Failure::new(said, say!("home-print-other"))
         });
         let written = written.and_then(|folder| {
             let file = folder.join(format!("{}.pdf", which.name().to_lowercase().replace(' ', "-")));

@@ -4,12 +4,15 @@ use super::HomeWish;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
 use crate::gui::widgets::primary;
+use crate::message;
+use crate::say;
+use crate::words::Message;
 use eframe::egui::{self, Align2, Area, Color32, Order, Pos2, Shape, Stroke, Ui, Vec2, pos2, vec2};
 
 /// What a hint says, and which part of the window it points at.
 struct Hint {
-    title: &'static str,
-    text: &'static str,
+    title: Message,
+    text: Message,
     at: Place,
 }
 
@@ -23,31 +26,11 @@ enum Place {
 }
 
 const HINTS: [Hint; 5] = [
-    Hint {
-        title: "The work, in its order",
-        text: "Go down here from Job to Handover. The mark says how far each part is; a triangle has something open.",
-        at: Place::Rail,
-    },
-    Hint {
-        title: "The vehicle, unfolded",
-        text: "Click a panel, or go from panel to panel with the arrow keys. This is an invented vehicle to try things on.",
-        at: Place::Map,
-    },
-    Hint {
-        title: "What is chosen",
-        text: "Here stands what is known of it. In Survey, type what the gauge shows and press Enter.",
-        at: Place::Side,
-    },
-    Hint {
-        title: "Who does what, when",
-        text: "The order of the two of you, planned again whenever something changes.",
-        at: Place::Below,
-    },
-    Hint {
-        title: "Everything by its name",
-        text: "Press Ctrl+K and type a word of what you want. Help and preferences are found so too.",
-        at: Place::Top,
-    },
+    Hint { title: message!("home-hint-work"), text: message!("home-hint-work-text"), at: Place::Rail },
+    Hint { title: message!("home-hint-vehicle"), text: message!("home-hint-vehicle-text"), at: Place::Map },
+    Hint { title: message!("home-hint-chosen"), text: message!("home-hint-chosen-text"), at: Place::Side },
+    Hint { title: message!("home-hint-who"), text: message!("home-hint-who-text"), at: Place::Below },
+    Hint { title: message!("home-hint-name"), text: message!("home-hint-name-text"), at: Place::Top },
 ];
 
 const WIDTH: f32 = 300.0;
@@ -67,17 +50,17 @@ pub(in crate::gui) fn hints_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
                 .inner_margin(egui::Margin::same(12));
             frame.show(ui, |ui| {
                 ui.set_width(WIDTH);
-                ui.label(theme::bold(hint.title, 16.0));
-                ui.label(hint.text);
+                ui.label(theme::bold(hint.title.text(), 16.0));
+                ui.label(hint.text.text());
                 ui.horizontal(|ui| {
                     let last = at + 1 == HINTS.len();
-                    if primary(ui, if last { "Done" } else { "Next hint" }).clicked() {
+                    if primary(ui, if last { say!("common-done") } else { say!("home-next-hint") }).clicked() {
                         out.push(Action::Home(HomeWish::Hint((!last).then_some(at + 1))));
                     }
-                    if !last && ui.button("No more hints").clicked() {
+                    if !last && ui.button(say!("home-no-hints")).clicked() {
                         out.push(Action::Home(HomeWish::Hint(None)));
                     }
-                    ui.label(theme::soft(format!("{} of {}", at + 1, HINTS.len())));
+                    ui.label(theme::soft(say!("home-hint-of", number = at + 1, all = HINTS.len())));
                 });
             });
         },

@@ -2,6 +2,7 @@
 
 use crate::file::{FolderOfJobs, Listing};
 use crate::gui::order::waker;
+use crate::say;
 use crate::work::JobsRun;
 use eframe::egui;
 use std::path::{Path, PathBuf};
@@ -46,7 +47,7 @@ impl Jobs {
         self.trouble = None;
         match JobsRun::start(folder, waker(ctx)) {
             Ok(run) => self.run = Some(run),
-            Err(error) => self.trouble = Some(format!("The folder can't be looked through: {error}.")),
+            Err(error) => self.trouble = Some(say!("home-folder-unread", why = error.to_string())),
         }
     }
 
@@ -59,7 +60,7 @@ impl Jobs {
                 self.listing = listing;
                 self.edition += 1;
             }
-            Err(error) => self.trouble = Some(format!("The folder can't be looked through: {error}.")),
+            Err(error) => self.trouble = Some(say!("home-folder-unread", why = error.to_string())),
         }
     }
 
@@ -72,8 +73,8 @@ impl Jobs {
     pub(super) fn progress(&self) -> Option<String> {
         let reading = self.run.as_ref()?.reading;
         Some(match reading.all {
-            0 => "Looking through the folder…".to_owned(),
-            all => format!("Reading {} of {all} jobs…", reading.done + 1),
+            0 => say!("home-looking").to_owned(),
+            all => say!("home-reading", number = reading.done + 1, all = all),
         })
     }
 }

@@ -5,6 +5,9 @@ use crate::file::{JobHead, history_of, matching};
 use crate::gui::action::{Action, Effect, Model};
 use crate::gui::theme;
 use crate::gui::widgets::{page_over, primary};
+use crate::message;
+use crate::say;
+use crate::words::Message;
 use eframe::egui::{self, Align2, EventFilter, FontId, Key, Rect, RichText, Sense, Stroke, Ui, pos2, vec2};
 use std::path::PathBuf;
 
@@ -44,8 +47,13 @@ impl JobsPage {
 
 const ROW: f32 = 28.0;
 /// Head and share of the width of each column.
-const COLUMNS: [(&str, f32); 5] =
-    [("Day", 0.12), ("Plate", 0.13), ("Owner", 0.17), ("Job and vehicle", 0.32), ("Open", 0.26)];
+const COLUMNS: [(Message, f32); 5] = [
+    (message!("home-column-day"), 0.12),
+    (message!("home-column-plate"), 0.13),
+    (message!("home-column-owner"), 0.17),
+    (message!("home-column-job"), 0.32),
+    (message!("home-column-open"), 0.26),
+];
 
 /// Draws the page.
 pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut Vec<Action>) {
@@ -63,11 +71,11 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
         let entered = ui.input(|i| i.key_pressed(Key::Enter)) && !ui.memory(|o| o.has_focus(folder_id()));
         let chosen = page.found.get(page.at).copied();
         if let Some(why) = chosen.and_then(|at| m.home.jobs.listing.jobs.get(at)?.trouble.as_ref()) {
-            ui.label(RichText::new(format!("It can't be read: {why}.")).color(theme::of(ui.ctx()).note));
+            ui.label(RichText::new(say!("home-job-unread", why = why)).color(theme::of(ui.ctx()).note));
         }
         ui.horizontal(|ui| {
             let can = chosen.is_some_and(|at| m.home.jobs.listing.jobs.get(at).is_some_and(|j| j.trouble.is_none()));
-            let clicked = ui.add_enabled_ui(can, |ui| primary(ui, "Open")).inner.clicked();
+            let clicked = ui.add_enabled_ui(can, |ui| primary(ui, say!("home-open"))).inner.clicked();
             if (clicked || entered || picked)
                 && can
                 && let Some(path) = chosen.and_then(|at| m.home.jobs.file(at))
@@ -76,7 +84,7 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
                 out.push(Action::Effect(Effect::Open(path)));
             }
             visits(ui, m, page, chosen);
-            if ui.button("Close").clicked() {
+            if ui.button(say!("home-close")).clicked() {
                 ui.close();
             }
         });
@@ -88,8 +96,8 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
 
 fn head(ui: &mut Ui, m: &Model<'_>, page: &JobsPage) {
     let title = match &page.plate {
-        Some(plate) => format!("Visits of {plate}"),
-        None => "All jobs".to_owned(),
+        Some(plate) => say!("home-visits", plate = plate),
+        None => say!("home-all-jobs").to_owned(),
     };
     ui.horizontal(|ui| {
         ui.label(theme::bold(title, 20.0));
@@ -106,7 +114,7 @@ fn folder_id() -> egui::Id {
 /// Which folder, and the ways to another one.
 fn folder(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut Vec<Action>) {
     ui.horizontal(|ui| {
-        let name = ui.label(theme::soft("Folder"));
+        let name = ui.label(theme::soft(say!("home-folder")));
         let width = (ui.available_width() - 260.0).max(160.0);
         let edit = egui::TextEdit::singleline(&mut page.folder)
             .id(folder_id())
@@ -114,21 +122,21 @@ fn folder(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut Vec<Action>
             .margin(egui::Margin::symmetric(8, 6));
         let response = ui.add(edit).labelled_by(name.id);
         let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
-        let look = ui.button("Look through").on_hover_text("Lists the jobs of this folder and of those inside it");
+        let look = ui.button(say!("home-look-through")).on_hover_text(say!("home-look-through-hint"));
         let typed = page.folder.trim();
         if (look.clicked() || entered) && !typed.is_empty() {
             let same = m.home.jobs.folder().is_some_and(|now| now == std::path::Path::new(typed));
             let folder = PathBuf::from(typed);
             out.push(Action::Home(if same { HomeWish::ListAgain } else { HomeWish::Folder(folder) }));
         }
-        if ui.button("Choose…").clicked() {
+        if ui.button(say!("home-choose")).clicked() {
             out.push(Action::Home(HomeWish::AskFolder));
         }
     });
 }
 
 fn search(ui: &mut Ui, page: &mut JobsPage) -> egui::Id {
-    let name = ui.label(theme::soft("Look for a plate, an owner, a vehicle, a day or an open point"));
+    let name = ui.label(theme::soft(say!("home-look-for")));
     let edit = egui::TextEdit::singleline(&mut page.words)
         .desired_width(f32::INFINITY)
         .char_limit(80)
@@ -149,20 +157,17 @@ fn said(ui: &mut Ui, m: &Model<'_>, page: &JobsPage) {
     if let Some(trouble) = &jobs.trouble {
         ui.label(RichText::new(trouble).color(p.note));
     } else if jobs.folder().is_none() {
-        ui.label("Say in which folder the jobs of the shop are. It is remembered.");
+        ui.label(say!("home-say-folder"));
     } else if !jobs.is_busy() || !jobs.listing.jobs.is_empty() {
         let all = jobs.listing.jobs.len();
-        let more = match jobs.listing.left_out {
-            0 => String::new(),
-            n => format!("; {n} more are not listed, use folders inside"),
-        };
         ui.label(theme::soft(match (page.found.len(), &page.plate) {
-            (_, _) if all == 0 => {
-                "There is no job in this folder yet. Save one here, or choose another folder.".to_owned()
-            }
-            (0, Some(_)) => "No job of this folder has this plate.".to_owned(),
-            (0, None) => format!("None of {all} jobs has these words."),
-            (n, _) => format!("{n} of {all} jobs{more}"),
+            (_, _) if all == 0 => say!("home-none-yet").to_owned(),
+            (0, Some(_)) => say!("home-no-plate").to_owned(),
+            (0, None) => say!("home-no-words", all = all),
+            (count, _) => match jobs.listing.left_out {
+                0 => say!("home-count", count = count, all = all),
+                more => say!("home-count-more", count = count, all = all, more = more),
+            },
         }));
     }
 }
@@ -179,12 +184,14 @@ fn list(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, height: f32, moved: boo
     let p = theme::of(ui.ctx());
     let (heads, _) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::hover());
     for ((name, _), cell) in COLUMNS.iter().zip(cells(heads)) {
-        ui.painter().text(cell.left_center(), Align2::LEFT_CENTER, *name, FontId::proportional(12.0), p.ink_soft);
+        ui.painter().text(cell.left_center(), Align2::LEFT_CENTER, name.text(), FontId::proportional(12.0), p.ink_soft);
     }
     ui.painter().hline(heads.x_range(), heads.bottom(), Stroke::new(1.0, p.hairline));
     let mut picked = false;
-    let builder =
-        egui::UiBuilder::new().id_salt("job-rows").accessibility_role(egui::Role::ListBox).accessibility_label("Jobs");
+    let builder = egui::UiBuilder::new()
+        .id_salt("job-rows")
+        .accessibility_role(egui::Role::ListBox)
+        .accessibility_label(say!("home-jobs"));
     ui.scope_builder(builder, |ui| {
         ui.spacing_mut().item_spacing.y = 0.0;
         let mut area = egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).auto_shrink(false);
@@ -228,7 +235,7 @@ fn row(ui: &mut Ui, job: &JobHead, at: usize, page: &JobsPage) -> egui::Response
         None if job.vehicle.trim().is_empty() => job.name.clone(),
         None => format!("{}; {}", job.name, job.vehicle),
     };
-    let open = job.trouble.as_ref().map_or_else(|| job.open.clone(), |_| "can't be read".to_owned());
+    let open = job.trouble.as_ref().map_or_else(|| job.open.clone(), |_| say!("home-cannot-read").to_owned());
     let texts = [date, job.plate.clone(), job.owner.clone(), what, open];
     let said = texts.iter().filter(|t| !t.is_empty()).cloned().collect::<Vec<_>>().join(", ");
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::ListBoxOption, true, chosen, &said));
@@ -259,14 +266,14 @@ fn row(ui: &mut Ui, job: &JobHead, at: usize, page: &JobsPage) -> egui::Response
 /// From a job to all visits of its vehicle, and back.
 fn visits(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, chosen: Option<usize>) {
     if page.plate.is_some() {
-        if ui.button("All jobs").clicked() {
+        if ui.button(say!("home-all-jobs")).clicked() {
             page.plate = None;
         }
         return;
     }
     let plate = chosen.and_then(|at| m.home.jobs.listing.jobs.get(at)).map(|job| job.plate.clone());
     let plate = plate.filter(|plate| !plate.is_empty());
-    if ui.add_enabled(plate.is_some(), egui::Button::new("Visits of this vehicle")).clicked() {
+    if ui.add_enabled(plate.is_some(), egui::Button::new(say!("home-visits-vehicle"))).clicked() {
         page.plate = plate;
     }
 }

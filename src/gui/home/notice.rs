@@ -3,6 +3,7 @@
 use super::HomeWish;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
+use crate::say;
 use eframe::egui::{self, Align2, Area, Order, Stroke, Ui, UiBuilder};
 
 /// Draws what there is to say.
@@ -25,7 +26,7 @@ pub(in crate::gui) fn notice_ui(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                     ui.set_max_width(520.0);
                     ui.horizontal(|ui| {
                         ui.add(egui::Label::new(said).wrap());
-                        if ui.button("OK").on_hover_text("Puts this away").clicked() {
+                        if ui.button("OK").on_hover_text(say!("home-put-away")).clicked() {
                             out.push(Action::Home(HomeWish::Read));
                         }
                     });

@@ -4,6 +4,7 @@ use crate::file::{Disk, Kept, SaveError, Saved, keep, kept};
 use crate::geometry::Orientation;
 use crate::gui::theme::Theme;
 use crate::job::{Member, Role};
+use crate::say;
 use crate::units::{ShownUnits, TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
 use crate::words::Language;
@@ -68,7 +69,7 @@ impl Preferences {
             Kept::Nothing => (Self::default(), None),
             Kept::Read(read) => (read, None),
             Kept::Broken(why) => {
-                let said = format!("The preferences could not be read, so the usual ones are used. {why}");
+                let said = say!("home-unread", why = why);
                 // Somebody who has preferences has been here before.
                 (Self { hints_seen: true, ..Self::default() }, Some(said))
             }
@@ -96,7 +97,7 @@ impl Preferences {
 fn scale<'de, D: serde::Deserializer<'de>>(from: D) -> Result<u16, D::Error> {
     let value = u16::deserialize(from)?;
     let fits = (SCALES[0]..=SCALES[SCALES.len() - 1]).contains(&value);
-    fits.then_some(value).ok_or_else(|| serde::de::Error::custom(format!("a size of {value} % is not possible")))
+    fits.then_some(value).ok_or_else(|| serde::de::Error::custom(say!("home-bad-size", value = value)))
 }
 
 fn crew<'de, D: serde::Deserializer<'de>>(from: D) -> Result<Vec<Member>, D::Error> {
@@ -104,5 +105,5 @@ fn crew<'de, D: serde::Deserializer<'de>>(from: D) -> Result<Vec<Member>, D::Err
     let can = |role: Role| crew.iter().any(|m| m.roles.contains(&role));
     let alike = crew.iter().enumerate().any(|(i, a)| crew[..i].iter().any(|b| a.name == b.name));
     let works = crew.is_empty() || (can(Role::Apply) && can(Role::Level) && !alike && crew.len() <= 4);
-    works.then_some(crew).ok_or_else(|| serde::de::Error::custom("this crew can't work on a job"))
+    works.then_some(crew).ok_or_else(|| serde::de::Error::custom(say!("home-bad-crew")))
 }

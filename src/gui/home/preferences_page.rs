@@ -7,6 +7,7 @@ use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Theme};
 use crate::gui::widgets::{choice, page_over, primary, section};
 use crate::say;
+use crate::units::listed;
 use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
 use crate::words::{Language, language, within};
@@ -17,8 +18,8 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
     let room = ui.ctx().content_rect().height();
     let shown = page_over(ui, "preferences").show(ui, |ui| {
         ui.set_width(440.0);
-        ui.label(theme::bold("Preferences", 20.0));
-        ui.label(theme::soft("Each takes effect at once and is kept on this computer."));
+        ui.label(theme::bold(say!("home-preferences"), 20.0));
+        ui.label(theme::soft(say!("home-at-once")));
         let mut wanted = m.home.preferences.clone();
         let height = (room - 220.0).max(160.0);
         egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height.min(520.0)).show(ui, |ui| {
@@ -33,11 +34,11 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
         }
         ui.add_space(8.0);
         ui.horizontal(|ui| {
-            if primary(ui, "Close").clicked() {
+            if primary(ui, say!("home-close")).clicked() {
                 ui.close();
             }
             if m.home.places.config.is_none() {
-                ui.label(theme::soft("There is no folder to keep them in, so they last until the window closes."));
+                ui.label(theme::soft(say!("home-no-folder")));
             }
         });
     });
@@ -74,56 +75,56 @@ fn words(ui: &mut Ui, wanted: &mut Preferences) {
 }
 
 fn units(ui: &mut Ui, wanted: &mut Preferences) {
-    section(ui, "Units and names");
-    choose(ui, "Film", &mut wanted.film, &[(ThicknessUnit::Um, "µm"), (ThicknessUnit::Mil, "mil")]);
+    section(ui, say!("home-units-names"));
+    choose(ui, say!("home-film"), &mut wanted.film, &[(ThicknessUnit::Um, "µm"), (ThicknessUnit::Mil, "mil")]);
     let temperatures = [(TemperatureUnit::Celsius, "°C"), (TemperatureUnit::Fahrenheit, "°F")];
-    choose(ui, "Temperature", &mut wanted.temperature, &temperatures);
-    choose(ui, "Amounts", &mut wanted.volume, &[(VolumeUnit::Ml, "ml"), (VolumeUnit::FlOz, "US fl oz")]);
+    choose(ui, say!("home-temperature"), &mut wanted.temperature, &temperatures);
+    choose(ui, say!("home-amounts"), &mut wanted.volume, &[(VolumeUnit::Ml, "ml"), (VolumeUnit::FlOz, "US fl oz")]);
     if matches!(language(), Language::British | Language::American) {
-        let names = [(Naming::Uk, "Bonnet, boot, wing"), (Naming::Us, "Hood, trunk, fender")];
-        choose(ui, "Names of panels", &mut wanted.names, &names);
+        let names = [(Naming::Uk, say!("home-names-uk")), (Naming::Us, say!("home-names-us"))];
+        choose(ui, say!("home-names"), &mut wanted.names, &names);
     }
-    ui.label(theme::soft("Files keep µm, °C and ml. What you type is taken in the unit beside the field."));
+    ui.label(theme::soft(say!("home-files-keep")));
 }
 
 fn looks(ui: &mut Ui, wanted: &mut Preferences) {
-    section(ui, "Looks");
+    section(ui, say!("home-looks"));
     let themes = Theme::ALL.map(|theme| (theme, theme.name()));
-    choose(ui, "Theme", &mut wanted.theme, &themes);
+    choose(ui, say!("home-theme"), &mut wanted.theme, &themes);
     let sizes = SCALES.map(|pct| (pct, format!("{pct}\u{202f}%")));
-    if let Some(pct) = choice(ui, "Size of everything", wanted.scale_pct, &sizes) {
+    if let Some(pct) = choice(ui, say!("home-size"), wanted.scale_pct, &sizes) {
         wanted.scale_pct = pct;
     }
-    let fronts = [(Orientation::FrontLeft, "To the left"), (Orientation::FrontUp, "Up")];
-    choose(ui, "Front of the vehicle", &mut wanted.front, &fronts);
-    ui.checkbox(&mut wanted.large_targets, "Larger things to press, for gloves and touch screens");
+    let fronts = [(Orientation::FrontLeft, say!("home-front-left")), (Orientation::FrontUp, say!("home-front-up"))];
+    choose(ui, say!("home-front"), &mut wanted.front, &fronts);
+    ui.checkbox(&mut wanted.large_targets, say!("home-large"));
 }
 
 fn shop(ui: &mut Ui, m: &Model<'_>, wanted: &mut Preferences, out: &mut Vec<Action>) {
-    section(ui, "The shop");
+    section(ui, say!("home-shop"));
     let crew = match wanted.crew.as_slice() {
-        [] => "New jobs begin with the crew of the sample.".to_owned(),
+        [] => say!("home-crew-sample").to_owned(),
         crew => {
             let names: Vec<&str> = crew.iter().map(|member| member.name.as_str()).collect();
-            format!("New jobs begin with {}.", names.join(" and "))
+            say!("home-crew", people = listed(&names))
         }
     };
     ui.label(crew);
     ui.horizontal(|ui| {
         let other = wanted.crew != m.job.crew;
-        if ui.add_enabled(other, egui::Button::new("Use the crew of this job")).clicked() {
+        if ui.add_enabled(other, egui::Button::new(say!("home-use-crew"))).clicked() {
             wanted.crew.clone_from(&m.job.crew);
         }
-        if ui.add_enabled(!wanted.crew.is_empty(), egui::Button::new("None")).clicked() {
+        if ui.add_enabled(!wanted.crew.is_empty(), egui::Button::new(say!("home-none"))).clicked() {
             wanted.crew.clear();
         }
     });
     let folder = match m.home.jobs.folder() {
-        Some(folder) => format!("The jobs are in {}.", folder.display()),
-        None => "The folder of the jobs is not known yet.".to_owned(),
+        Some(folder) => say!("home-jobs-in", folder = folder.display().to_string()),
+        None => say!("home-jobs-nowhere").to_owned(),
     };
     ui.label(folder);
-    if ui.button("Choose the folder…").clicked() {
+    if ui.button(say!("home-choose-folder")).clicked() {
         out.push(Action::Home(HomeWish::AskFolder));
     }
 }

@@ -5,6 +5,7 @@
 use super::Viewer;
 use crate::file::new_private_folder;
 use crate::gui::order::waker;
+use crate::say;
 use eframe::egui;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -55,10 +56,7 @@ impl Printing {
     }
 
     fn where_it_is(&self) -> String {
-        format!(
-            "No viewer could be opened. The pages are in “{}”; open and print them from there.",
-            self.file.display()
-        )
+        say!("home-no-viewer", file = self.file.display().to_string())
     }
 }
 

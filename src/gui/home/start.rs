@@ -5,6 +5,7 @@ use crate::gui::action::{Action, Effect, Model};
 use crate::gui::commands;
 use crate::gui::theme;
 use crate::gui::widgets::section;
+use crate::say;
 use eframe::egui::{self, RichText, Ui};
 
 /// As many as are shown.
@@ -22,7 +23,7 @@ pub(in crate::gui) fn recent_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action
     if others.is_empty() {
         return;
     }
-    section(ui, "Open again");
+    section(ui, say!("home-open-again"));
     let p = theme::of(ui.ctx());
     for path in others {
         let name = path.file_name().map(|n| n.to_string_lossy().into_owned()).unwrap_or_default();
@@ -30,8 +31,8 @@ pub(in crate::gui) fn recent_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action
         ui.horizontal(|ui| {
             ui.spacing_mut().item_spacing.x = 4.0;
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                let forget = ui.button("Forget").on_hover_text("Takes it out of this list; the file stays");
-                if forget.accessible_name(format!("Forget {name}")).clicked() {
+                let forget = ui.button(say!("home-forget")).on_hover_text(say!("home-forget-hint"));
+                if forget.accessible_name(say!("home-forget-job", job = name.as_str())).clicked() {
                     out.push(Action::Home(HomeWish::Forget(path.clone())));
                 }
                 ui.with_layout(egui::Layout::left_to_right(egui::Align::Center), |ui| {

@@ -3,6 +3,7 @@
 use crate::gui::action::Model;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::units_of;
+use crate::say;
 use crate::units::{ShownUnits, clock};
 use crate::vehicle::Surface;
 use eframe::egui;
@@ -33,17 +34,17 @@ pub(super) fn of_workspace(ctx: &egui::Context, m: &Model<'_>) -> PlainTable {
 pub(super) fn panels_table(units: ShownUnits, m: &Model<'_>) -> PlainTable {
     let um = |head: &str| format!("{head}, {}", units.name("µm"));
     let heads = vec![
-        "Panel".to_owned(),
-        "Made of".to_owned(),
-        um("Mean film"),
-        um("At least"),
-        "Defects".to_owned(),
-        um("May go"),
-        um("Needed"),
-        um("Will go at most"),
-        "Level".to_owned(),
-        "Minutes".to_owned(),
-        "Turn in the order".to_owned(),
+        say!("home-table-panel").to_owned(),
+        say!("home-table-made-of").to_owned(),
+        um(say!("home-table-mean")),
+        um(say!("home-table-least")),
+        say!("home-table-defects").to_owned(),
+        um(say!("home-table-may-go")),
+        um(say!("home-table-needed")),
+        um(say!("home-table-will-go")),
+        say!("home-table-level").to_owned(),
+        say!("home-table-minutes").to_owned(),
+        say!("home-table-turn").to_owned(),
     ];
     let figure = |um: f64, decimals| units.number(um, "µm", decimals);
     let row = |(index, panel): (usize, &crate::vehicle::Panel)| {
@@ -83,7 +84,16 @@ fn turn(m: &Model<'_>, panel: usize) -> Option<String> {
 
 /// Who does what, from when to when.
 fn order_table(m: &Model<'_>) -> PlainTable {
-    let heads = ["Worker", "What", "Panel", "Layer", "Begins", "Ends"].map(str::to_owned).to_vec();
+    let heads = [
+        say!("home-table-worker"),
+        say!("home-table-what"),
+        say!("home-table-panel"),
+        say!("home-table-layer"),
+        say!("home-table-begins"),
+        say!("home-table-ends"),
+    ]
+    .map(str::to_owned)
+    .to_vec();
     let row = |row: &crate::insight::OrderRow| {
         vec![
             m.job.crew.get(row.worker).map(|member| member.name.clone()).unwrap_or_default(),

@@ -5,6 +5,7 @@ use super::table::panels_table;
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{page_over, primary, units_of};
+use crate::say;
 use eframe::egui::{self, Align, FontId, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 const ROW: f32 = 26.0;
@@ -19,13 +20,13 @@ pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let table = panels_table(units_of(ui.ctx()), m);
     let shown = page_over(ui, "table").show(ui, |ui| {
         ui.set_width((room.x - 64.0).min(1180.0));
-        ui.label(theme::bold("Everything that the map shows", 20.0));
+        ui.label(theme::bold(say!("home-everything"), 20.0));
         let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), 2.0 * ROW), Sense::hover());
         head(ui, area, &table.heads);
         let builder = egui::UiBuilder::new()
             .id_salt("all-panels")
             .accessibility_role(egui::Role::Table)
-            .accessibility_label("Panels");
+            .accessibility_label(say!("home-panels"));
         ui.scope_builder(builder, |ui| {
             ui.spacing_mut().item_spacing.y = 0.0;
             let height = (room.y - 260.0).max(160.0);
@@ -43,10 +44,10 @@ pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 });
         });
         ui.horizontal(|ui| {
-            if primary(ui, "Copy the table").clicked() {
+            if primary(ui, say!("home-copy-table")).clicked() {
                 ui.ctx().copy_text(table.as_text());
             }
-            if ui.button("Close").clicked() {
+            if ui.button(say!("home-close")).clicked() {
                 ui.close();
             }
         });

@@ -5,6 +5,7 @@ use crate::file::Fingerprint;
 use crate::gui::action::{Action, Effect};
 use crate::gui::theme;
 use crate::gui::widgets::primary;
+use crate::say;
 use eframe::egui::Ui;
 
 /// A question.
@@ -49,23 +50,19 @@ pub(in crate::gui) fn keep_question_ui(ui: &mut Ui, question: &KeepQuestion, out
 }
 
 fn recover_ui(ui: &mut Ui, name: &str, about: &[String], whole: bool, out: &mut Vec<Action>) {
-    let head = if whole { "Unsaved work was found" } else { "Unsaved work was found, but it is damaged" };
+    let head = if whole { say!("keep-found") } else { say!("keep-found-damaged") };
     ui.label(theme::bold(head, 16.0));
     ui.label(theme::bold(name, 14.0));
     for sentence in about {
         ui.label(sentence);
     }
-    ui.label(theme::soft(if whole {
-        "Left, it is kept as a file of its own and can be opened later."
-    } else {
-        "It is kept as a file of its own; the job is as it was saved last."
-    }));
+    ui.label(theme::soft(if whole { say!("keep-left-kept") } else { say!("keep-damaged-kept") }));
     ui.add_space(8.0);
     ui.horizontal(|ui| {
-        if whole && primary(ui, "Take it up again").clicked() {
+        if whole && primary(ui, say!("keep-take-up")).clicked() {
             out.push(Action::Keep(KeepWish::TakeUp));
         }
-        let leave = if whole { ui.button("Leave it") } else { primary(ui, "Put it aside") };
+        let leave = if whole { ui.button(say!("keep-leave")) } else { primary(ui, say!("keep-put-aside")) };
         if leave.clicked() {
             out.push(Action::Keep(KeepWish::PutAside));
         }
@@ -73,55 +70,55 @@ fn recover_ui(ui: &mut Ui, name: &str, about: &[String], whole: bool, out: &mut 
 }
 
 fn changed_ui(ui: &mut Ui, file: &str, dirty: bool, saving: bool, now: Fingerprint, out: &mut Vec<Action>) {
-    ui.label(theme::bold(format!("“{file}” was changed by another program"), 16.0));
+    ui.label(theme::bold(say!("keep-changed", file = file), 16.0));
     ui.label(match (dirty, saving) {
-        (_, true) => "It is not as it was when this window read it. Saving would replace what is there now.",
-        (true, false) => "There are changes here too, which are not in it.",
-        (false, false) => "This window still shows it as it was.",
+        (_, true) => say!("keep-not-as-read"),
+        (true, false) => say!("keep-changes-here"),
+        (false, false) => say!("keep-still-shows"),
     });
     ui.label(theme::soft(match (dirty, saving) {
-        (_, true) => "What is written over is kept under the same name with ~. What is unsaved here is kept too when the file is read again.",
-        (true, false) => "When the file is read again, what is unsaved here is kept as a file of its own.",
-        (false, false) => "Nothing is unsaved here.",
+        (_, true) => say!("keep-over-kept"),
+        (true, false) => say!("keep-again-kept"),
+        (false, false) => say!("keep-nothing-unsaved"),
     }));
     ui.add_space(8.0);
     ui.horizontal(|ui| {
         if dirty || saving {
-            if primary(ui, "Save a copy…").clicked() {
+            if primary(ui, say!("keep-save-copy")).clicked() {
                 out.push(Action::Effect(Effect::AskSaveAs));
             }
-            if ui.button("Read it again").clicked() {
+            if ui.button(say!("keep-read-again")).clicked() {
                 out.push(Action::Keep(KeepWish::ReadAgain));
             }
-        } else if primary(ui, "Read it again").clicked() {
+        } else if primary(ui, say!("keep-read-again")).clicked() {
             out.push(Action::Keep(KeepWish::ReadAgain));
         }
         if saving {
-            if ui.button("Write over it").clicked() {
+            if ui.button(say!("keep-write-over")).clicked() {
                 out.push(Action::Keep(KeepWish::WriteOver(now)));
             }
-            if ui.button("Cancel").clicked() {
+            if ui.button(say!("common-cancel")).clicked() {
                 out.push(Action::Effect(Effect::Dismiss));
             }
-        } else if ui.button("Go on with what is here").clicked() {
+        } else if ui.button(say!("keep-go-on")).clicked() {
             out.push(Action::Keep(KeepWish::LeaveChange(now)));
         }
     });
 }
 
 fn blocked_ui(ui: &mut Ui, why: &str, others: bool, out: &mut Vec<Action>) {
-    ui.label(theme::bold("It can't be saved under this name", 16.0));
+    ui.label(theme::bold(say!("keep-cannot-save"), 16.0));
     ui.label(why);
-    ui.label(theme::soft("The file is as it was. Under another name the job can be saved."));
+    ui.label(theme::soft(say!("keep-as-it-was")));
     ui.add_space(8.0);
     ui.horizontal(|ui| {
-        if primary(ui, "Save as…").clicked() {
+        if primary(ui, say!("keep-save-as")).clicked() {
             out.push(Action::Effect(Effect::AskSaveAs));
         }
-        if others && ui.button("Try again").clicked() {
+        if others && ui.button(say!("keep-try-again")).clicked() {
             out.push(Action::Keep(KeepWish::WorkHere));
         }
-        if ui.button("Cancel").clicked() {
+        if ui.button(say!("common-cancel")).clicked() {
             out.push(Action::Effect(Effect::Dismiss));
         }
     });

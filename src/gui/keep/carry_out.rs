@@ -6,6 +6,7 @@ use crate::file::{Change, Fingerprint, Opened};
 use crate::gui::app::App;
 use crate::gui::modals::Question;
 use crate::gui::order::waker;
+use crate::say;
 use crate::work::{Keeper, Obstacle, Shelf, Standing, clock_words};
 use eframe::egui;
 use std::path::{Path, PathBuf};
@@ -40,10 +41,7 @@ impl App {
 
     fn look_for_unsaved(&mut self) {
         if let Err(error) = self.keep.keeper.look_for_unsaved(self.document.job()) {
-            self.fail(Failure::new(
-                format!("it could not be seen whether there is unsaved work from before: {error}"),
-                "check the disk, then open the job again",
-            ));
+            self.fail(Failure::new(say!("keep-unsaved-unseen", why = error.to_string()), say!("keep-check-disk")));
         }
     }
 
@@ -84,22 +82,21 @@ impl App {
         let mut about = Vec::new();
         if let Some(head) = &found.head {
             let when = clock_words(head.at_s, self.keep.keeper.now_s());
-            let changes = if head.changes == 1 { "1 change".to_owned() } else { format!("{} changes", head.changes) };
             about.push(match &head.file {
-                Some(_) => format!("It is from {when} and has {changes} more than the file."),
-                None => format!("It is from {when} and was never saved."),
+                Some(_) => say!("keep-from-more", moment = when, count = head.changes),
+                None => say!("keep-from-never", moment = when),
             });
             if let Some(file) = head.file.as_ref().filter(|_| self.path.is_none()) {
-                about.push(format!("It was read from {file}."));
+                about.push(say!("keep-read-from", file = file));
             }
         }
         if self.keep.keeper.found_is_of_another_version() {
-            about.push("The file has been changed since that work was begun.".to_owned());
+            about.push(say!("keep-changed-since").to_owned());
         }
         if found.torn.is_some() && found.text.is_some() {
-            about.push("The last few seconds of it are damaged; this is what was there before them.".to_owned());
+            about.push(say!("keep-torn").to_owned());
         }
-        let name = found.head.as_ref().map_or_else(|| "A job".to_owned(), |head| head.name.clone());
+        let name = found.head.as_ref().map_or_else(|| say!("keep-a-job").to_owned(), |head| head.name.clone());
         let whole = found.text.is_some() && !self.keep.unsaved.unusable;
         self.question = Some(Question::Keep(KeepQuestion::Recover { name, about, whole }));
     }
@@ -116,8 +113,8 @@ impl App {
             Obstacle::Changed(now) => return self.ask_about_change(now, true),
             Obstacle::Unreadable(error) => {
                 return self.fail(Failure::new(
-                    format!("it could not be seen whether somebody changed the file: {error}"),
-                    "check the disk and the folder, or save under another name",
+                    say!("keep-change-unseen", why = error.to_string()),
+                    say!("keep-check-folder"),
                 ));
             }
             Obstacle::Others(holder) => (Standing::Others(holder), true),
@@ -143,7 +140,7 @@ impl App {
                 }
                 Err(error) => {
                     self.keep.unsaved.later = true;
-                    self.fail(Failure::new(format!("the unsaved work stays where it is: {error}"), error.hint()));
+                    self.fail(Failure::new(say!("keep-stays", why = error.to_string()), error.hint()));
                 }
             },
             KeepWish::AskAgain => self.keep.unsaved.later = false,
@@ -180,10 +177,7 @@ impl App {
             }
             Err(error) => {
                 self.keep.unsaved.unusable = true;
-                self.fail(Failure::new(
-                    format!("the unsaved work can't be used: {error}"),
-                    "it is still there; put it aside, and mend the place named in the file that keeps it",
-                ));
+                self.fail(Failure::new(say!("keep-unusable", why = error.to_string()), say!("keep-still-there")));
             }
         }
     }
@@ -198,7 +192,7 @@ impl App {
         if self.document.is_dirty()
             && let Err(error) = self.keep.keeper.keep_state(self.document.job())
         {
-            return self.fail(Failure::new(format!("what is unsaved could not be kept: {error}"), error.hint()));
+            return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
         }
         self.keep.keeper.discard();
         self.show_opened(opened, path);
@@ -215,10 +209,7 @@ impl App {
     fn work_here(&mut self) {
         if !self.keep.keeper.take_over() {
             let why = self.keep.why_not(self.keep.keeper.standing()).unwrap_or_default();
-            return self.fail(Failure::new(
-                why,
-                "close the job in the other window first, or save this one under another name",
-            ));
+            return self.fail(Failure::new(why, say!("keep-close-other")));
         }
         // What the other window left, and what it wrote.
         self.look_for_unsaved();

@@ -1,6 +1,7 @@
 //! What is said when the program made a mistake that it can't go on from.
 
 use crate::cli::Failure;
+use crate::say;
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
 
@@ -20,16 +21,13 @@ impl LastWords {
     /// What is said; `cause` is what the panic said.
     pub(in crate::gui) fn failure(&self, cause: &(dyn std::any::Any + Send)) -> Failure {
         let text = cause.downcast_ref::<String>().map(String::as_str);
-        let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or("no reason given");
-        let error = format!("the program made a mistake and had to stop: {text}");
+        let text = text.or_else(|| cause.downcast_ref::<&str>().copied()).unwrap_or(say!("keep-no-reason"));
+        let error = say!("keep-had-to-stop", why = text);
         let journal = self.0.lock().unwrap_or_else(PoisonError::into_inner).clone();
         match journal {
-            None => Failure::new(error, "nothing was unsaved; start it again"),
+            None => Failure::new(error, say!("keep-start-again")),
             Some(path) => {
-                let hint = format!(
-                    "what was unsaved is in \"{}\"; start the program again, with the same job, and it is offered",
-                    path.display()
-                );
+                let hint = say!("keep-is-in", file = path.display().to_string());
                 Failure::new(error, hint)
             }
         }

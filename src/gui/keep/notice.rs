@@ -4,6 +4,7 @@ use super::{Keep, KeepWish};
 use crate::file::Holder;
 use crate::gui::action::{Action, Effect};
 use crate::gui::theme;
+use crate::say;
 use crate::work::{Standing, clock_words};
 use eframe::egui::{self, Ui};
 
@@ -16,32 +17,30 @@ struct Notice {
 impl Keep {
     fn notice(&self) -> Option<Notice> {
         let keeper = &self.keeper;
-        let save_as = || ("Save as…", Action::Effect(Effect::AskSaveAs));
+        let save_as = || (say!("keep-save-as"), Action::Effect(Effect::AskSaveAs));
         let notice = |text: String, offers| Some(Notice { text, offers });
         if self.unsaved.later && keeper.found().is_some() {
-            let text = "Unsaved work from before is waiting. Until you say what becomes of it, changes are only kept by saving.";
-            return notice(text.to_owned(), vec![("Look at it", Action::Keep(KeepWish::AskAgain))]);
+            let text = say!("keep-waiting");
+            return notice(text.to_owned(), vec![(say!("keep-look"), Action::Keep(KeepWish::AskAgain))]);
         }
         if let Some(reason) = keeper.failure() {
-            let text = format!(
-                "What is unsaved could not be kept beside the job: {reason}. It is tried again; free some space, or save soon."
-            );
+            let text = say!("keep-not-beside", why = reason);
             return notice(text, vec![save_as()]);
         }
         match keeper.standing() {
             Standing::Free | Standing::Ours(_) => None,
             Standing::NoLocks(_) => {
-                let text = "In this folder two windows can't know of each other. Open this job in one window only.";
+                let text = say!("keep-two-windows");
                 let read = KeepWish::NoticeRead(text.to_owned());
                 let is_new = self.read.as_deref() != Some(text);
-                notice(text.to_owned(), vec![("Close", Action::Keep(read))]).filter(|_| is_new)
+                notice(text.to_owned(), vec![(say!("common-close"), Action::Keep(read))]).filter(|_| is_new)
             }
             standing => {
                 let mut offers = vec![save_as()];
                 if matches!(standing, Standing::Others(_)) {
-                    offers.push(("Work on it here", Action::Keep(KeepWish::WorkHere)));
+                    offers.push((say!("keep-work-here"), Action::Keep(KeepWish::WorkHere)));
                 }
-                notice(format!("{} Save changes under another name.", self.why_not(standing)?), offers)
+                notice(say!("keep-save-elsewhere", why = self.why_not(standing)?), offers)
             }
         }
     }
@@ -51,26 +50,22 @@ impl Keep {
         Some(match standing {
             Standing::Free | Standing::Ours(_) | Standing::NoLocks(_) => return None,
             Standing::Others(holder) => self.who(holder.as_ref()),
-            Standing::NoWriting(reason) => format!("Nothing can be written in the folder of this job: {reason}."),
-            Standing::Protected => "The file of this job is marked as not to be written.".to_owned(),
-            Standing::Newer(format) => format!(
-                "A newer version of the program wrote this file (format {format}). It is shown as far as this version \
-                 understands it, and never written over."
-            ),
+            Standing::NoWriting(reason) => say!("keep-no-writing", why = reason),
+            Standing::Protected => say!("keep-protected").to_owned(),
+            Standing::Newer(format) => say!("keep-newer", format = format),
         })
     }
 
     /// Who has a file open, as a sentence.
     pub(super) fn who(&self, holder: Option<&Holder>) -> String {
-        let Some(holder) = holder else { return "Another window has this job open.".to_owned() };
-        let by = match (holder.user.trim(), holder.host.trim()) {
-            ("", "") => String::new(),
-            ("", host) => format!(" on {host}"),
-            (user, "") => format!(" by {user}"),
-            (user, host) => format!(" by {user} on {host}"),
-        };
+        let Some(holder) = holder else { return say!("keep-another").to_owned() };
         let since = clock_words(holder.since_s, self.keeper.now_s());
-        format!("This job is open in another window{by}, since {since}.")
+        match (holder.user.trim(), holder.host.trim()) {
+            ("", "") => say!("keep-open-since", since = since),
+            ("", host) => say!("keep-open-on", host = host, since = since),
+            (user, "") => say!("keep-open-by", user = user, since = since),
+            (user, host) => say!("keep-open-by-on", user = user, host = host, since = since),
+        }
     }
 }
 
