@@ -1,7 +1,7 @@
 //! `lapwright plan [JOB]`
 
 use super::{Exit, Failure, Output, args, open};
-use crate::insight::{Insight, PlanReport, PolishingReport, crew_problem, polish_work, report};
+use crate::insight::{Insight, PlanReport, PolishingReport, crew_problem, polish_work, report, standing_in_words};
 use crate::say;
 use crate::units::{clock, minutes};
 use crate::words::decimal;
@@ -187,9 +187,9 @@ fn polishing(report: &PlanReport, out: &mut dyn Write) -> std::io::Result<()> {
                 worker = format!("{:<10}", worker.worker),
                 vibration = decimal(worker.hav_a8_ms2, 2),
                 points = format!("{:.0}", worker.hav_points),
-                standing = worker.hav_standing,
+                standing = standing_in_words(worker.hav_standing),
                 noise = noise,
-                noise_standing = worker.noise_standing,
+                noise_standing = standing_in_words(worker.noise_standing),
             );
             let several = days.len() > 1;
             let exposure =

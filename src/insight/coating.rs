@@ -10,7 +10,8 @@ use super::floor::{Leads, floor_problem};
 use crate::coat;
 use crate::crew::{LagSpec, OperationSpec, PlanFile, ProblemSpec, WetSpec};
 use crate::job::{Job, Role};
-use crate::polish::DefectKind;
+use crate::polish::{DefectKind, StepKind};
+use crate::say;
 use crate::units::{Interval, Millilitres};
 use crate::vehicle::{Naming, Panel, PanelId, Skip, Template};
 
@@ -121,9 +122,21 @@ pub fn reason_in_words(problem: &ProblemSpec, template: &Template, naming: Namin
     for operation in problem.operations.iter().filter(|o| reason.contains(o.id.as_str())) {
         let panel = template.panel(&PanelId::from(operation.panel.as_str()));
         let name = panel.map_or_else(|| operation.panel.clone(), |p| p.name(naming));
-        words = words.replace(&operation.id, &format!("“{} {name}”", operation.role));
+        words = words.replace(&operation.id, &say!("insight-operation", does = does(&operation.role), panel = name));
     }
     words
+}
+
+/// What is done in a role of a crew problem, of coating or of polishing, as on a list: "apply", "cut".
+fn does(role: &str) -> &str {
+    match role {
+        role if role == Role::Apply.id() => say!("insight-apply"),
+        role if role == Role::Level.id() => say!("insight-level"),
+        role => match StepKind::ALL.into_iter().find(|kind| kind.id() == role) {
+            Some(kind) => kind.verb(),
+            None => role,
+        },
+    }
 }
 
 /// `second` is not begun in its layer before `first` is levelled in its own and `min_s` seconds have passed.

@@ -6,6 +6,7 @@ use crate::polish::{
     DayExposure, PolishOperation, PolishStep, Standing, day_exposure, exposure_advice, hav_standing, noise_standing,
     osha_dose_pct, share_vibration,
 };
+use crate::say;
 use crate::units::{Decibels, MetresPerSecondSquared, Seconds};
 use serde::Serialize;
 
@@ -46,6 +47,15 @@ const STANDINGS: [(Standing, &str); 3] =
 
 fn word(standing: Standing) -> &'static str {
     STANDINGS.into_iter().find(|(s, _)| *s == standing).map_or("below", |(_, w)| w)
+}
+
+/// A standing as a person reads it; the fields of [`WorkerExposure`] hold it for other programs.
+pub fn standing_in_words(standing: &str) -> &'static str {
+    match standing {
+        "over limit" => say!("insight-standing-over-limit"),
+        "action" => say!("insight-standing-action"),
+        _ => say!("insight-standing-below"),
+    }
 }
 
 /// Exposure of somebody who does these operations in one day.

@@ -67,7 +67,7 @@ impl LapSpot {
 
 /// The name of a panel inside a sentence: `Bonnet, left` becomes `bonnet left`, and `A-pillar, left` stays large, as German nouns do.
 pub fn spoken(name: &str) -> String {
-    let plain = name.replace(", ", " ");
+    let plain = name.replace(", ", say!("insight-before-side"));
     if language() == Language::German {
         return plain;
     }

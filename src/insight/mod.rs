@@ -33,7 +33,7 @@ pub use coating::{
     OrderRow, coated_panels, coating_amount, crew_problem, free_problem, is_coated, operation_id, order_rows,
     reason_in_words,
 };
-pub use exposure::{WorkerExposure, exposure_shared};
+pub use exposure::{WorkerExposure, exposure_shared, standing_in_words};
 pub use film::{SurveyFilm, place};
 pub use floor::{CrewOrder, LEAD_S};
 pub use lap::{LapKind, LapSpot, LapStand, lap_stands, spoken};

@@ -7,9 +7,12 @@ use crate::units::{Moment, Seconds, capital};
 
 /// One line of the care times: when, and what is allowed from then on.
 pub fn care(input: &SheetInput<'_>) -> Vec<(String, String)> {
-    let when = |after: Seconds| match input.done() {
-        Some(done) => say!("sheet-from-moment", moment = done.later(after).in_words(input.options.dates)),
-        None => say!("sheet-after-work", span = capital(&span(after))),
+    let when = |after: Seconds| {
+        if let Some(done) = input.done() {
+            say!("sheet-from-moment", moment = done.later(after).in_words(input.options.dates))
+        } else {
+            say!("sheet-after-work", span = capital(&span(after)))
+        }
     };
     cure_calendar(&input.job.product).into_iter().map(|m| (when(m.after_s), m.what)).collect()
 }

@@ -101,7 +101,7 @@ fn coat_list(input: &SheetInput<'_>, rows: &[&OrderRow], both_roles: bool) -> Ta
         &[(say!("sheet-number"), true, 0.0), (say!("sheet-panel"), false, 1.0), (say!("sheet-from"), true, 0.0)],
     );
     for (place, row) in rows.iter().enumerate() {
-        let mut panel = input.name(row.panel).replacen(", ", " ", 1);
+        let mut panel = input.short_name(row.panel);
         if both_roles {
             panel = match row.role {
                 Role::Apply => say!("sheet-apply-panel", panel = panel),
@@ -130,7 +130,7 @@ fn polish_list(input: &SheetInput<'_>, rows: &[&PolishRow]) -> Table {
     for stop in rows.chunk_by(|a, b| a.stop == b.stop) {
         let Some(first) = stop.first() else { continue };
         let steps: Vec<String> = stop.iter().map(|row| step(input, row)).collect();
-        let name = input.name(first.panel).replacen(", ", " ", 1);
+        let name = input.short_name(first.panel);
         table.row([first.stop.to_string(), name, steps.join("\n"), clock(first.at.start)]);
     }
     table

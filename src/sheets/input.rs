@@ -54,6 +54,12 @@ impl SheetInput<'_> {
         self.template.panels[panel].name(self.options.naming)
     }
 
+    /// The same in a line of text: "Bonnet left".
+    pub(super) fn short_name(&self, panel: usize) -> String {
+        let panel = &self.template.panels[panel];
+        on_side(panel.name_without_side(self.options.naming), panel.side)
+    }
+
     /// When the work is done; none where the job has no day.
     pub(super) fn done(&self) -> Option<Moment> {
         let (hour, minute) = self.options.done_at;
@@ -86,12 +92,18 @@ impl SheetInput<'_> {
             let panel = format!("{part}{}", in_a_row(numbers));
             match side {
                 Sides::Both => say!("sheet-both-sides", panel = panel),
-                Sides::One(Side::Left) => say!("sheet-left-side", panel = panel),
-                Sides::One(Side::Right) => say!("sheet-right-side", panel = panel),
-                Sides::One(Side::Centre) => panel,
+                Sides::One(side) => on_side(panel, *side),
             }
         };
         listed(&groups.iter().map(name).collect::<Vec<_>>())
+    }
+}
+
+fn on_side(panel: String, side: Side) -> String {
+    match side {
+        Side::Left => say!("sheet-left-side", panel = panel),
+        Side::Right => say!("sheet-right-side", panel = panel),
+        Side::Centre => panel,
     }
 }
 

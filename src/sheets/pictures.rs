@@ -94,7 +94,7 @@ fn words(input: &SheetInput<'_>, scene: &MapScene, title: &str) -> String {
         } else {
             mark.value.clone()
         };
-        panels.push(format!("{} {what}", input.name(index).replacen(", ", " ", 1)));
+        panels.push(format!("{} {what}", input.short_name(index)));
     }
     if !panels.is_empty() {
         said.push(' ');

@@ -55,7 +55,7 @@ fn film_rows(input: &SheetInput<'_>) -> Vec<[String; 4]> {
             say!("sheet-too-little").to_owned()
         };
         let mean = |v: f64| format!("{v:.0}\u{202f}µm");
-        rows.push([input.name(index).replacen(", ", " ", 1), mean(before.mean), mean(now.mean), went]);
+        rows.push([input.short_name(index), mean(before.mean), mean(now.mean), went]);
     }
     rows
 }
@@ -74,7 +74,7 @@ fn gloss(input: &SheetInput<'_>) -> Table {
         let compared = GlossGeometry::ALL.into_iter().filter_map(|g| compare_gloss(g, &at(g, false), &at(g, true)));
         let told: Vec<String> = compared.map(|c| c.text).collect();
         if !told.is_empty() {
-            table.row([input.name(index).replacen(", ", " ", 1), told.join(" ")]);
+            table.row([input.short_name(index), told.join(" ")]);
         }
     }
     table

@@ -43,11 +43,10 @@ fn thickness(input: &SheetInput<'_>) -> Vec<String> {
     }
     let of_survey = input.job.surveys.iter().find(|s| s.stage == SurveyStage::Before && !s.date.is_empty());
     let (on, all) = (read.len(), painted.len());
-    let mut list = vec![match of_survey {
-        Some(survey) => {
-            say!("sheet-read-on", count = readings, on = on, all = all, date = survey.date.as_str())
-        }
-        None => say!("sheet-read", count = readings, on = on, all = all),
+    let mut list = vec![if let Some(survey) = of_survey {
+        say!("sheet-read-on", count = readings, on = on, all = all, date = survey.date.as_str())
+    } else {
+        say!("sheet-read", count = readings, on = on, all = all)
     }];
     let blind: Vec<usize> = painted.iter().copied().filter(|&i| input.insight.panels[i].unreadable.is_some()).collect();
     if !blind.is_empty() {

@@ -12,6 +12,7 @@ use super::page::{Item, Line, PaperPoint, Piece, Run, circle, polygon, polyline}
 use super::palette::{self, CONTOUR, HATCH, INK_SOFT, LAMP, PAINT, PAPER, QUIET, Rgb, SEAM, TRIM, TYRE, WHEEL};
 use crate::geometry::{MapCurve, MapPoint, Orientation, Outline, ScreenPoint, ScreenRect, Viewport, hatch_lines};
 use crate::job::Extent;
+use crate::say;
 use crate::scene::{
     HATCH_MM, MapScene, Overlay, Pin, PinShape, SeamKind, hatch_of, inside_of, is_rear_lamp, is_shape_only,
 };
@@ -170,10 +171,11 @@ fn sides(items: &mut Vec<Item>, view: &View) {
     let (width, height) = view.size;
     let mut write =
         |text: &str, x: f32, y: f32| items.push(Item::Text(plain(text, PaperPoint::new(x, y), SIZE, INK_SOFT)));
-    write("Front", 3.2, 3.0);
-    let right = |text: &str| width - font::width(text, false, SIZE);
-    write("Right side", right("Right side"), 3.0);
-    write("Left side", right("Left side"), height - 0.8);
+    write(say!("sheet-map-front"), 3.2, 3.0);
+    let at_right = |text: &str| width - font::width(text, false, SIZE);
+    let (right, left) = (say!("sheet-map-right"), say!("sheet-map-left"));
+    write(right, at_right(right), 3.0);
+    write(left, at_right(left), height - 0.8);
     let tip = [(0.0, 2.0), (2.4, 0.7), (2.4, 3.3)].map(|(x, y)| PaperPoint::new(x, y));
     items.push(polygon(&tip, Some(INK_SOFT), None));
 }

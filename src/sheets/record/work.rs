@@ -1,7 +1,7 @@
 //! What is done: polishing step by step, test spots, what it uses up, who polishes what, hands and ears.
 
 use super::panels::section;
-use crate::insight::supplies;
+use crate::insight::{standing_in_words, supplies};
 use crate::polish::called;
 use crate::say;
 use crate::sheets::input::SheetInput;
@@ -121,15 +121,6 @@ fn exposure(input: &SheetInput<'_>) -> Table {
         }
     }
     table
-}
-
-/// What the plan says for other programs, for people.
-fn standing_in_words(standing: &'static str) -> &'static str {
-    match standing {
-        "over limit" => say!("sheet-over-limit"),
-        "action" => say!("sheet-action"),
-        _ => say!("sheet-below"),
-    }
 }
 
 fn used(input: &SheetInput<'_>) -> Table {
