@@ -76,6 +76,9 @@ fn open_window(
     let options = eframe::NativeOptions {
         viewport: egui::ViewportBuilder::default()
             .with_title("Lapwright")
+            // The name of the desktop entry, by which desktops know whose window this is.
+            .with_app_id("lapwright")
+            .with_icon(icon())
             .with_inner_size([1280.0, 800.0])
             .with_min_inner_size([960.0, 600.0]),
         ..Default::default()
@@ -90,4 +93,9 @@ fn open_window(
         Ok(Box::new(app))
     });
     eframe::run_native("lapwright", options, create)
+}
+
+/// The icon for desktops that take it from the window; others find it by the app id.
+fn icon() -> egui::IconData {
+    eframe::icon_data::from_png_bytes(include_bytes!("../package/icon-128.png")).unwrap_or_default()
 }
