@@ -2,8 +2,8 @@
 #![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::file::{
-    Fault, FolderOfJobs, Kept, Listing, ReadError, RealDisk, SAMPLE, history_of, job_findings, job_from_text, job_to_text, keep,
-    kept, matching,
+    Fault, FolderOfJobs, Kept, Listing, ReadError, RealDisk, SAMPLE, history_of, job_findings, job_from_text,
+    job_to_text, keep, kept, matching,
 };
 use lapwright::units::Date;
 use std::path::Path;
@@ -129,7 +129,8 @@ fn many_are_listed_at_once_and_the_same_however_they_are_read() {
         // What is wrong with the fields; what only a template or the whole job shows is not looked for in a list.
         let text = std::fs::read(&file).unwrap();
         let error = String::from_utf8(text).ok().and_then(|text| job_findings(&name, &text).err());
-        reasons.extend(error.filter(|e| !matches!(e, ReadError::UnknownTemplate { .. })).map(|e| (name, e.to_string())));
+        reasons
+            .extend(error.filter(|e| !matches!(e, ReadError::UnknownTemplate { .. })).map(|e| (name, e.to_string())));
     }
     let listing = list(&FolderOfJobs::new(&jobs, None));
     for at in 0..300 {

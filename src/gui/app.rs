@@ -10,6 +10,7 @@ use super::files::{Answer, Asked};
 use super::handover::{HandoverState, big_screen_ui, pages_ui};
 use super::home::{Home, Viewer, hints_ui, notice_ui, page_ui};
 use super::import::{ImportDraft, import_ui};
+use super::in_sight::bring_focus_into_sight;
 use super::keep::{self, Keep};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
@@ -447,6 +448,7 @@ impl App {
             return;
         }
         let mut wishes = Vec::new();
+        bring_focus_into_sight(ui.ctx());
         if self.frames > 1 {
             // The first picture comes before the planning.
             self.order.start_if_due(ui.ctx());
