@@ -1,6 +1,6 @@
 //! The Tab key: it reaches everything (2.1.1), is caught nowhere (2.1.2), and shows where it is (2.4.7, 2.4.11).
 
-use super::scenes::{SIZE, every_scene};
+use super::scenes::{LIES_OVER, SIZE, every_scene};
 use super::{Target, Window, nothing_in, targets};
 use eframe::egui::{Key, Modifiers, Rect, Role, pos2};
 use std::collections::{BTreeMap, BTreeSet};
@@ -34,13 +34,17 @@ pub(super) fn round(window: &mut Window, held: Modifiers) -> Option<Vec<Target>>
 fn tab_reaches_everything_and_comes_round() {
     let mut found = Vec::new();
     every_scene(SIZE, &mut |scene, window| {
+        let before = targets(window);
         let Some(reached) = round(window, Modifiers::NONE) else {
             found.push(format!("{scene}: Tab does not come round"));
             return;
         };
         let ids: BTreeSet<&str> = reached.iter().map(|target| target.id.as_str()).collect();
+        // What lies below a page is out of reach until that is closed.
+        let parts: BTreeSet<&str> = reached.iter().map(|target| target.part.as_str()).collect();
+        let below_a_page = |target: &Target| LIES_OVER.contains(&scene) && !parts.contains(target.part.as_str());
         let mut lists: BTreeMap<(String, String), (bool, String)> = BTreeMap::new();
-        for target in targets(window).into_iter().filter(|t| t.takes_focus && !t.is_disabled) {
+        for target in before.into_iter().filter(|t| t.takes_focus && !t.is_disabled && !below_a_page(t)) {
             let is_reached = ids.contains(target.id.as_str());
             if ARROWS_GO_ON.contains(&target.role) {
                 let list = lists.entry((target.inside, format!("{:?}", target.role))).or_default();

@@ -11,7 +11,7 @@ mod tree;
 use eframe::egui::accesskit::Action;
 use eframe::egui::{Rect, Role};
 use egui_kittest::Harness;
-use egui_kittest::kittest::NodeT;
+use egui_kittest::kittest::{AccessKitNode as AccessNode, NodeT};
 use lapwright::gui::App;
 
 type Window = Harness<'static, App>;
@@ -22,6 +22,8 @@ struct Target {
     id: String,
     /// The node that holds it.
     inside: String,
+    /// The part of the window, as a page that lies over it, that it belongs to.
+    part: String,
     role: Role,
     name: String,
     takes_focus: bool,
@@ -36,12 +38,18 @@ fn targets(window: &Window) -> Vec<Target> {
     for place in window.root().children_recursive() {
         let node = place.accesskit_node();
         let takes_focus = node.data().supports_action(Action::Focus);
+        // A bar to scroll with is for the pointer; the keyboard scrolls by going on.
+        if node.role() == Role::ScrollBar && !takes_focus {
+            continue;
+        }
         if takes_focus || node.data().supports_action(Action::Click) {
             found.push(Target {
                 id: format!("{:?}", node.id()),
                 inside: node.parent().map(|parent| format!("{:?}", parent.id())).unwrap_or_default(),
                 role: node.role(),
-                name: node.label().unwrap_or_default(),
+                // A label's text is its value.
+                name: node.label().or_else(|| node.value()).unwrap_or_default(),
+                part: part_of(&node),
                 takes_focus,
                 has_focus: node.is_focused(),
                 is_disabled: node.is_disabled(),
@@ -50,6 +58,13 @@ fn targets(window: &Window) -> Vec<Target> {
         }
     }
     found
+}
+
+/// The outermost node below the root that holds a node.
+fn part_of(node: &AccessNode<'_>) -> String {
+    let above: Vec<String> =
+        std::iter::successors(node.parent(), |n| n.parent()).map(|n| format!("{:?}", n.id())).collect();
+    above.iter().rev().nth(1).cloned().unwrap_or_else(|| format!("{:?}", node.id()))
 }
 
 /// Ends the test with everything that was found, each once.
