@@ -351,7 +351,10 @@ impl App {
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {
-                ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
+                // In a low window, or at a large scale, it does not fit.
+                egui::ScrollArea::vertical().show(ui, |ui| {
+                    ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
+                });
             },
         );
         let model = self.shown();

@@ -43,7 +43,8 @@ impl Room {
             });
         let mut room = Self { window, folder: folder.to_owned(), _dir: None };
         settle(&mut room.window);
-        room.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with("Practice"))).click();
+        let tab = room.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with("Practice")));
+        tab.click_accesskit(); // it may be scrolled away in a low window
         room.window.run();
         room
     }

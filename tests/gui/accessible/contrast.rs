@@ -7,7 +7,7 @@ use super::super::raster::Raster;
 use super::scenes::{SIZE, every_scene};
 use super::{Window, nothing_in};
 use eframe::egui::epaint::TextShape;
-use eframe::egui::{Color32, FontFamily, Rect, Shape};
+use eframe::egui::{Color32, FontFamily, Pos2, Rect, Shape};
 use egui_kittest::kittest::NodeT;
 use image::RgbaImage;
 use lapwright::gui::{Theme, set_theme};
@@ -89,7 +89,11 @@ fn letters(text: &TextShape, clip: Rect, picture: &RgbaImage, found: &mut Vec<Le
 fn texts(shape: &Shape, out: &mut Vec<TextShape>) {
     match shape {
         Shape::Text(text) => out.push(text.clone()),
-        Shape::Vec(shapes) => shapes.iter().for_each(|shape| texts(shape, out)),
+        Shape::Vec(shapes) => {
+            for shape in shapes {
+                texts(shape, out);
+            }
+        }
         _ => {}
     }
 }
@@ -105,8 +109,10 @@ fn too_weak(window: &Window, size: [f32; 2]) -> Vec<String> {
         if inside.is_empty() {
             ground.add(&mut picture, &window.ctx, clipped.clone());
         }
-        let clip = clipped.clip_rect.intersect(Rect::from_min_size(Default::default(), size.into()));
-        inside.iter().for_each(|text| letters(text, clip, &picture, &mut found));
+        let clip = clipped.clip_rect.intersect(Rect::from_min_size(Pos2::ZERO, size.into()));
+        for text in &inside {
+            letters(text, clip, &picture, &mut found);
+        }
     }
     let nodes = window.root().children_recursive();
     let unusable: Vec<Rect> = nodes.filter(|n| n.accesskit_node().is_disabled()).map(|n| n.rect()).collect();

@@ -3,7 +3,7 @@
 use super::keys::round;
 use super::nothing_in;
 use super::scenes::{SIZE, every_scene};
-use eframe::egui::{Modifiers, Rect, vec2};
+use eframe::egui::{Modifiers, Pos2, Rect, Vec2};
 
 /// A window in points, as it is at 200 %.
 const TWICE: [f32; 2] = [SIZE[0] / 2.0, SIZE[1] / 2.0];
@@ -16,7 +16,7 @@ fn at_twice_the_size_everything_is_reached_and_seen() {
             found.push(format!("{scene}: Tab does not come round"));
             return;
         };
-        let screen = Rect::from_min_size(Default::default(), vec2(TWICE[0], TWICE[1]));
+        let screen = Rect::from_min_size(Pos2::ZERO, Vec2::from(TWICE));
         for target in reached {
             let seen = target.area.intersect(screen);
             // All of it, or of something that is larger than the window at least a part.

@@ -3,7 +3,7 @@
 use super::super::bay::Bay;
 use super::super::commands::run_command;
 use super::super::practice::Room;
-use super::super::scripted::{choose, drop_file, scratch};
+use super::super::scripted::{choose, drop_file};
 use super::super::{settle, window};
 use super::Window;
 use eframe::egui::accesskit::Action;
@@ -87,12 +87,12 @@ fn pages(window: &mut Window, visit: &mut dyn FnMut(&str, &mut Window)) {
     window.run();
     visit("Readings that were pasted", window);
     escape(window);
-    let bad = scratch("accessible.job.ron");
+    let folder = tempfile::tempdir().unwrap();
+    let bad = folder.path().join("bad.job.ron");
     std::fs::write(&bad, "(format: \"job/1\", name: 5)").unwrap();
     drop_file(window, &bad);
     visit("A failure", window);
     escape(window);
-    std::fs::remove_file(bad).unwrap();
     window.key_press(Key::F11);
     window.run();
     visit("Big screen", window);
@@ -124,7 +124,7 @@ fn questions_and_vehicles(window: &mut Window, visit: &mut dyn FnMut(&str, &mut 
 
 fn bay(size: [f32; 2], visit: &mut dyn FnMut(&str, &mut Window)) {
     let mut bay = Bay::open(job_from_text("the sample", SAMPLE).unwrap(), size);
-    if size != SIZE {
+    if size[0] < SIZE[0] {
         // What is pressed may be scrolled away here.
         bay.window.get_by_role_and_label(Role::Button, "Start the day").click_accesskit();
         bay.rest();
