@@ -1,7 +1,8 @@
 //! How long until the first picture: the program against an empty window of the same build, by turns.
 //!
 //! Needs a display. On a machine without one: `xvfb-run -a cargo bench --bench first_frame`.
-//! Each run is a whole process, from start to exit; both close themselves after the first picture.
+//! Each run is a whole process, from start to exit; both close themselves after the first picture. With `--an-empty-window-that-stays`
+//! it is an empty window and nothing else, for `.ci/footprint` to measure against.
 
 #![expect(
     clippy::expect_used,
@@ -15,14 +16,19 @@ use std::time::{Duration, Instant};
 
 const RUNS: usize = 15;
 const EMPTY: &str = "--an-empty-window";
+const STAYS: &str = "--an-empty-window-that-stays";
 
 struct Empty {
     frames: u32,
+    stays: bool,
 }
 
 impl eframe::App for Empty {
     fn ui(&mut self, ui: &mut egui::Ui, _frame: &mut eframe::Frame) {
         self.frames += 1;
+        if self.stays {
+            return;
+        }
         if self.frames > 1 {
             ui.send_viewport_cmd(egui::ViewportCommand::Close);
         } else {
@@ -32,13 +38,14 @@ impl eframe::App for Empty {
 }
 
 fn main() {
-    if std::env::args().any(|a| a == EMPTY) {
+    let stays = std::env::args().any(|a| a == STAYS);
+    if stays || std::env::args().any(|a| a == EMPTY) {
         let viewport = egui::ViewportBuilder::default().with_inner_size([1280.0, 800.0]);
         let options = eframe::NativeOptions { viewport, ..Default::default() };
         let create: eframe::AppCreator<'_> = Box::new(|creation| {
             // The build has no other typeface than the program's, and a window without any can't be drawn.
             lapwright::gui::install_theme(&creation.egui_ctx);
-            Ok(Box::new(Empty { frames: 0 }))
+            Ok(Box::new(Empty { frames: 0, stays }))
         });
         eframe::run_native("empty", options, create).expect("a display");
         return;

@@ -2,7 +2,7 @@
 
 mod support;
 
-use lapwright::file::{RealDisk, SAMPLE, job_findings, job_from_text, job_to_text, read_job};
+use lapwright::file::{RealDisk, SAMPLE, job_as_written, job_findings, job_from_text, job_to_text, read_job};
 use lapwright::insight::Insight;
 use lapwright::job::Document;
 use lapwright::polish::{Level, PaintHistory};
@@ -113,6 +113,8 @@ proptest! {
         let text = job_to_text(document.job()).expect("a job made by commands can be written");
         let again = job_from_text("again", &text).expect("and read");
         prop_assert_eq!(&again.job, document.job());
+        let quick = job_as_written(&text);
+        prop_assert_eq!(quick.as_ref(), Some(&**document.job()), "lists read it quickly, and the same");
         prop_assert_eq!(text, job_to_text(&again.job).expect("and written"));
     }
 }
@@ -246,6 +248,7 @@ fn a_job_with_any_byte_changed_is_read_or_refused_and_never_panics() {
         let Ok(text) = String::from_utf8(bytes) else { continue };
         match job_from_text("changed", &text) {
             Ok(loaded) => {
+                assert!(job_as_written(&text).is_none_or(|quick| quick == *loaded.job), "{at}");
                 read += 1;
                 if read % 10 == 0 {
                     job_to_text(&loaded.job).unwrap();

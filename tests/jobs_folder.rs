@@ -2,7 +2,8 @@
 #![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::file::{
-    Fault, FolderOfJobs, Kept, Listing, RealDisk, SAMPLE, history_of, job_from_text, job_to_text, keep, kept, matching,
+    Fault, FolderOfJobs, Kept, Listing, ReadError, RealDisk, SAMPLE, history_of, job_findings, job_from_text,
+    job_to_text, keep, kept, matching,
 };
 use lapwright::units::Date;
 use std::path::Path;
@@ -105,6 +106,50 @@ fn what_is_stopped_goes_on_where_it_was() {
     assert_eq!(stopped.unwrap_err().kind(), std::io::ErrorKind::Interrupted);
     assert_eq!(seen, [(0, 4), (1, 4)]);
     assert_eq!(list(&folder).read, 2, "two were remembered");
+}
+
+/// As many as several threads share; every bad file that the tests have is among them, and each is said to be bad.
+#[test]
+fn many_are_listed_at_once_and_the_same_however_they_are_read() {
+    let place = tempfile::tempdir().unwrap();
+    let jobs = place.path().join("jobs");
+    write(&jobs, "0.job.ron", "QX 0", "Ada", Some("2025-01-02"));
+    let text = std::fs::read_to_string(jobs.join("0.job.ron")).unwrap();
+    for at in 1..300 {
+        let text = text.replace("QX 0", &format!("QX {at}"));
+        // Every third was written into by hand, so that only the full reader reads it.
+        let end = if at % 3 == 0 { "// by hand\n" } else { "" };
+        std::fs::write(jobs.join(format!("{at}.job.ron")), text + end).unwrap();
+    }
+    let bad = Path::new(env!("CARGO_MANIFEST_DIR")).join("tests/data/jobs/bad");
+    let mut reasons = Vec::new();
+    for file in std::fs::read_dir(bad).unwrap().map(|entry| entry.unwrap().path()) {
+        let name = format!("{}.job.ron", file.file_stem().unwrap().to_str().unwrap());
+        std::fs::copy(&file, jobs.join(&name)).unwrap();
+        // What is wrong with the fields; what only a template or the whole job shows is not looked for in a list.
+        let text = std::fs::read(&file).unwrap();
+        let error = String::from_utf8(text).ok().and_then(|text| job_findings(&name, &text).err());
+        reasons
+            .extend(error.filter(|e| !matches!(e, ReadError::UnknownTemplate { .. })).map(|e| (name, e.to_string())));
+    }
+    let listing = list(&FolderOfJobs::new(&jobs, None));
+    for at in 0..300 {
+        let job = listing.jobs.iter().find(|job| job.file == format!("{at}.job.ron")).unwrap();
+        assert_eq!((job.plate.as_str(), &job.trouble), (format!("QX {at}").as_str(), &None));
+        assert_eq!((&job.open, job.date), (&listing.jobs[0].open, Date::parse("2025-01-02").ok()));
+    }
+    assert!(reasons.len() > 10, "{}", reasons.len());
+    for (file, reason) in reasons {
+        let job = listing.jobs.iter().find(|job| job.file == file).unwrap();
+        assert_eq!(job.trouble.as_ref(), Some(&reason));
+    }
+    let mut asked = 0;
+    let stopped = FolderOfJobs::new(&jobs, None).list(&RealDisk, &mut |reading| {
+        asked += 1;
+        assert!(reading.done < reading.all);
+        asked < 10
+    });
+    assert_eq!((stopped.unwrap_err().kind(), asked), (std::io::ErrorKind::Interrupted, 10));
 }
 
 #[test]

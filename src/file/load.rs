@@ -195,6 +195,11 @@ fn parse_fields(name: &str, text: &str) -> Result<JobFile, ReadError> {
     Ok(file)
 }
 
+/// Whether the text says first that it is of the format that is written.
+pub(super) fn is_of_this_format(text: &str) -> bool {
+    stated_format(text).is_some_and(|format| format == FORMAT)
+}
+
 /// The value of the format field, where the text has one in the usual place.
 fn stated_format(text: &str) -> Option<String> {
     let (before, rest) = text.split_once("format:")?;

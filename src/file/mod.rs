@@ -20,6 +20,7 @@ mod photos;
 #[cfg(feature = "gui")]
 mod picture;
 mod places;
+mod plain;
 mod practice;
 mod readings;
 mod save;
@@ -44,6 +45,7 @@ pub use photos::{copy_photos, photo_file, photo_folder, photos_of, read_photo, s
 #[cfg(feature = "gui")]
 pub use picture::{KEPT_SIDE, PICTURE_LIMIT_MIB, Picture, Shown, show_picture, take_picture};
 pub use places::Places;
+pub use plain::job_as_written;
 pub use practice::{Attempt, Learners, ProgressError};
 pub use readings::{
     Matched, ReadingRow, Readings, ReadingsError, Recognised, RejectedRow, TextEncoding, UnknownPanel, match_panels,

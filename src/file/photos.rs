@@ -28,12 +28,16 @@ pub fn photos_of(job: &Job) -> BTreeSet<PhotoId> {
     job.panels.values().flat_map(|r| &r.defects).flat_map(|d| d.photos.iter().cloned()).collect()
 }
 
-/// Reads a picture of a job.
+/// Reads a picture of a job; never one that is a link, or in a folder that is one, since it would lie elsewhere.
 ///
 /// # Errors
-/// What the system says.
+/// What the system says; `InvalidInput` where there is a link.
 pub fn read_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId) -> io::Result<Vec<u8>> {
-    disk.read(&photo_file(job, photo), LIMIT)
+    let file = photo_file(job, photo);
+    if disk.target(&photo_folder(job))?.is_some() || disk.target(&file)?.is_some() {
+        return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is a link to another place"));
+    }
+    disk.read(&file, LIMIT)
 }
 
 /// Keeps a picture beside a job. One that is there already is left alone: the same name means the same bytes.

@@ -10,6 +10,7 @@ use super::files::{Answer, Asked};
 use super::handover::{HandoverState, big_screen_ui, pages_ui};
 use super::home::{Home, Viewer, hints_ui, notice_ui, page_ui};
 use super::import::{ImportDraft, import_ui};
+use super::in_sight::bring_focus_into_sight;
 use super::keep::{self, Keep};
 use super::map::{MapCache, map_ui};
 use super::modals::{Next, Question, question_ui};
@@ -354,7 +355,10 @@ impl App {
         Panel::left("rail").exact_size(theme::RAIL_WIDTH).resizable(false).frame(sheet(Margin::symmetric(8, 4))).show(
             ui,
             |ui| {
-                ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
+                // In a low window, or at a large scale, it does not fit.
+                egui::ScrollArea::vertical().show(ui, |ui| {
+                    ui.add_enabled_ui(editing.is_none(), |ui| rail::rail_ui(ui, &model, out));
+                });
             },
         );
         let model = self.shown();
@@ -451,6 +455,7 @@ impl App {
             return;
         }
         let mut wishes = Vec::new();
+        bring_focus_into_sight(ui.ctx());
         if self.frames > 1 {
             // The first picture comes before the planning.
             self.order.start_if_due(ui.ctx());

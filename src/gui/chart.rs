@@ -148,7 +148,7 @@ fn lane_ui<'l>(
         // Each band sits a little lower than the one before, so that those open at one time can be told apart.
         let y = band.bottom() - STRIP + 2.5 + 2.0 * (k % 8) as f32;
         let to = x(window.open.end).min(band.right());
-        let (color, width) = if chosen == Some(window.panel) { (p.accent, 2.5) } else { (p.quiet, 1.0) };
+        let (color, width) = if chosen == Some(window.panel) { (p.accent, 2.5) } else { (p.rim, 1.0) };
         paint.hline(x(window.open.start)..=to, y, Stroke::new(width, color));
     }
     pointed

@@ -14,6 +14,7 @@ mod files;
 mod handover;
 mod home;
 mod import;
+mod in_sight;
 mod keep;
 mod map;
 mod modals;

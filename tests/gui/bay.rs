@@ -60,7 +60,7 @@ impl Bay {
     }
 
     pub(super) fn tab(&mut self, name: &str) {
-        self.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with(name))).click();
+        self.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with(name))).click_accesskit();
         self.window.run();
     }
 

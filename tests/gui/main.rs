@@ -7,6 +7,7 @@
     reason = "helpers of tests; clippy only sees test functions as tests"
 )]
 
+mod accessible;
 mod bay;
 mod bay_days;
 mod coating;

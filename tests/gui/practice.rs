@@ -14,14 +14,14 @@ use std::path::{Path, PathBuf};
 use std::sync::Arc;
 
 /// A window with learners kept in a folder.
-struct Room {
-    window: Harness<'static, App>,
+pub(super) struct Room {
+    pub(super) window: Harness<'static, App>,
     folder: PathBuf,
     _dir: Option<tempfile::TempDir>,
 }
 
 impl Room {
-    fn open(size: [f32; 2]) -> Self {
+    pub(super) fn open(size: [f32; 2]) -> Self {
         let dir = tempfile::tempdir().unwrap();
         let folder = dir.path().join("practice");
         Self { _dir: Some(dir), ..Self::in_folder(&folder, size) }
@@ -43,12 +43,13 @@ impl Room {
             });
         let mut room = Self { window, folder: folder.to_owned(), _dir: None };
         settle(&mut room.window);
-        room.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with("Practice"))).click();
+        let tab = room.window.get_by(|n| n.role() == TAB && n.label().is_some_and(|l| l.starts_with("Practice")));
+        tab.click_accesskit(); // it may be scrolled away in a low window
         room.window.run();
         room
     }
 
-    fn press(&mut self, name: &str) {
+    pub(super) fn press(&mut self, name: &str) {
         self.window.get_by_role_and_label(Role::Button, name).click_accesskit();
         // What is played moves on and on, so this takes a few pictures and does not wait for rest.
         for _ in 0..3 {
@@ -60,7 +61,7 @@ impl Room {
         self.window.query_all_by_label_contains(text).next().is_some()
     }
 
-    fn learner(&mut self, name: &str) {
+    pub(super) fn learner(&mut self, name: &str) {
         self.window.get_by_role_and_label(Role::TextInput, "A new name, then Enter").focus();
         self.window.run();
         self.window.get_by_role_and_label(Role::TextInput, "A new name, then Enter").type_text(name);
@@ -69,7 +70,7 @@ impl Room {
         self.window.run();
     }
 
-    fn start(&mut self, exercise: &str) {
+    pub(super) fn start(&mut self, exercise: &str) {
         self.press(exercise);
         for _ in 0..3_000 {
             self.window.step();
@@ -94,7 +95,7 @@ impl Room {
     }
 
     /// Clicks every panel twice, which applies and levels it, in the order of the vehicle.
-    fn lay_all(&mut self) {
+    pub(super) fn lay_all(&mut self) {
         for panel in self.panels() {
             self.click(&panel);
             self.click(&panel);

@@ -3,7 +3,7 @@
 //! The window is made of textured triangles with premultiplied colours; this fills them with the top-left rule, a bilinear
 //! texture and "over" blending, as a graphics card would.
 
-use eframe::egui::epaint::{ClippedPrimitive, ColorImage, ImageData, Mesh, Primitive, Vertex};
+use eframe::egui::epaint::{ClippedPrimitive, ClippedShape, ColorImage, ImageData, Mesh, Primitive, Vertex};
 use eframe::egui::{Color32, Context, FullOutput, Pos2, Rect, TextureId, TexturesDelta};
 use image::{Rgba, RgbaImage};
 use std::collections::HashMap;
@@ -11,6 +11,26 @@ use std::collections::HashMap;
 #[derive(Default)]
 pub(super) struct Raster {
     textures: HashMap<TextureId, ColorImage>,
+}
+
+impl Raster {
+    /// One that has white only, which is what everything but text and pictures is painted with.
+    pub(super) fn without_text() -> Self {
+        let white = ColorImage::filled([1, 1], Color32::WHITE);
+        Self { textures: HashMap::from([(TextureId::default(), white)]) }
+    }
+
+    /// Draws one shape, no text, over a picture; pictures that the window shows are left out.
+    pub(super) fn add(&self, canvas: &mut RgbaImage, ctx: &Context, shape: ClippedShape) {
+        let scale = ctx.pixels_per_point();
+        for ClippedPrimitive { clip_rect, primitive } in ctx.tessellate(vec![shape], scale) {
+            if let Primitive::Mesh(mesh) = primitive
+                && let Some(texture) = self.textures.get(&mesh.texture_id)
+            {
+                draw(canvas, clip_rect * scale, &mesh, texture, scale);
+            }
+        }
+    }
 }
 
 impl egui_kittest::TestRenderer for Raster {

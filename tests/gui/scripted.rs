@@ -258,17 +258,3 @@ fn nothing_is_drawn_while_nothing_happens() {
     let asked = window.output().viewport_output[&ViewportId::ROOT].repaint_delay;
     assert!(asked > std::time::Duration::from_hours(1), "a repaint is asked for in {asked:?}");
 }
-
-#[test]
-fn everything_that_takes_the_focus_has_a_name() {
-    let mut window = window(SIZE);
-    for workspace in ["Job", "Survey", "Correction", "Coating", "Bay", "Handover", "Practice"] {
-        open_workspace(&mut window, workspace);
-        for node in window.root().children_recursive() {
-            let node = node.accesskit_node();
-            let focusable = node.data().supports_action(egui::accesskit::Action::Focus);
-            let named = node.label().is_some_and(|l| !l.is_empty()) && node.role() != Role::Unknown;
-            assert!(!focusable || named, "{workspace}: {:?} at {:?}", node.role(), node.raw_bounds());
-        }
-    }
-}

@@ -11,8 +11,10 @@ pub struct RealDisk;
 
 impl Disk for RealDisk {
     fn read(&self, path: &Path, limit: u64) -> io::Result<Vec<u8>> {
-        let mut bytes = Vec::new();
-        File::open(path)?.take(limit).read_to_end(&mut bytes)?;
+        let file = File::open(path)?;
+        // Room for all of it at once; what the system says of its length is a hint only.
+        let mut bytes = Vec::with_capacity(file.metadata().map_or(0, |about| about.len().min(limit)) as usize + 1);
+        file.take(limit).read_to_end(&mut bytes)?;
         Ok(bytes)
     }
 

@@ -4,6 +4,7 @@
 //! file that is no readable job is listed with the reason, never left out.
 
 mod head;
+mod heads;
 mod index;
 mod look;
 
@@ -11,7 +12,7 @@ pub use head::JobHead;
 pub use look::{history_of, matching, sort_by_date};
 
 use super::disk::Disk;
-use super::load::{read_fields, read_text};
+use heads::read_heads;
 use index::Index;
 use std::io;
 use std::path::{Path, PathBuf};
@@ -87,27 +88,25 @@ impl FolderOfJobs {
         let left_out = found.len().saturating_sub(MOST);
         found.truncate(MOST);
         let mut known = Index::read(disk, self.index_file().as_deref());
-        let (all, mut read, mut ended) = (found.len(), 0, false);
+        let (all, was) = (found.len(), known.len());
         let mut jobs = Vec::with_capacity(all);
-        let was = known.len();
-        for (done, file) in found.into_iter().enumerate() {
-            let head = known.take(&file.file, file.stamp).unwrap_or_else(|| {
-                read += 1;
-                ended |= !go_on(Reading { done, all });
-                head(disk, &file)
-            });
-            jobs.push(head);
-            if ended {
-                break;
+        found.retain(|file| match known.take(&file.file, file.stamp) {
+            Some(head) => {
+                jobs.push(head);
+                false
             }
-        }
+            None => true,
+        });
+        let (heads, ended) = read_heads(disk, &found, Reading { done: jobs.len(), all }, go_on);
+        let read = heads.len();
+        jobs.extend(heads);
+        sort_by_date(&mut jobs);
         if read > 0 || was != jobs.len() {
             Index::write(disk, self.index_file().as_deref(), &jobs);
         }
         if ended {
             return Err(io::Error::from(io::ErrorKind::Interrupted));
         }
-        sort_by_date(&mut jobs);
         Ok(Listing { jobs, read, left_out })
     }
 
@@ -119,15 +118,6 @@ impl FolderOfJobs {
     fn index_file(&self) -> Option<PathBuf> {
         let absolute = std::path::absolute(&self.folder).ok()?;
         Some(self.cache.as_ref()?.join(Index::name(&absolute)))
-    }
-}
-
-fn head(disk: &dyn Disk, file: &Found) -> JobHead {
-    let text = read_text(disk, &file.path).map_err(|e| e.to_string());
-    let job = text.and_then(|text| read_fields(&file.file, &text).map_err(|e| e.to_string()));
-    match job {
-        Ok((job, _)) => JobHead::of(&file.file, file.stamp, &job),
-        Err(reason) => JobHead::unreadable(&file.file, file.stamp, &reason),
     }
 }
 

@@ -1,5 +1,7 @@
 //! Colours, sizes and typeface of the window.
 
+#[cfg(test)]
+mod contrast_test;
 mod palette;
 
 pub(super) use palette::{Palette, defect_class, paper_colour, text_on, worker};
@@ -168,7 +170,7 @@ fn style(style: &mut egui::Style, theme: Theme, side: f32) {
     let widgets = &mut visuals.widgets;
     for (state, fill, line) in [
         (&mut widgets.noninteractive, p.sheet, p.hairline),
-        (&mut widgets.inactive, p.sheet, p.quiet),
+        (&mut widgets.inactive, p.sheet, p.rim),
         (&mut widgets.hovered, p.paper, p.ink_soft),
         (&mut widgets.active, p.accent_wash, p.accent),
         (&mut widgets.open, p.paper, p.ink_soft),

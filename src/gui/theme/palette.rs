@@ -24,8 +24,10 @@ pub(in crate::gui) struct Palette {
     pub(in crate::gui) seam: Color32,
     /// The outline of the vehicle, and dark outlines of symbols.
     pub(in crate::gui) contour: Color32,
-    /// Quiet drawing: handles, body lines, rims of controls.
+    /// Quiet drawing: handles, body lines.
     pub(in crate::gui) quiet: Color32,
+    /// Rims of fields and buttons, and fine marks that mean something; 3:1 on every ground.
+    pub(in crate::gui) rim: Color32,
     /// Rims.
     pub(in crate::gui) wheel: Color32,
     /// Tyres.
@@ -120,6 +122,7 @@ const LIGHT: Palette = Palette {
     seam: rgb(0x7A, 0x85, 0x92),
     contour: rgb(0x2E, 0x39, 0x46),
     quiet: rgb(0xA3, 0xAC, 0xB7),
+    rim: rgb(0x85, 0x8F, 0x9B),
     wheel: rgb(0xEE, 0xF1, 0xF4),
     tyre: rgb(0xC2, 0xC9, 0xD1),
     paint: rgb(0xEB, 0xEF, 0xF3),
@@ -155,6 +158,7 @@ const DARK: Palette = Palette {
     seam: rgb(0x7C, 0x88, 0x96),
     contour: rgb(0xC9, 0xD2, 0xDC),
     quiet: rgb(0x5C, 0x67, 0x74),
+    rim: rgb(0x68, 0x74, 0x82),
     wheel: rgb(0x2B, 0x33, 0x3C),
     tyre: rgb(0x0B, 0x0E, 0x12),
     paint: rgb(0x2B, 0x33, 0x3C),
@@ -190,6 +194,7 @@ const SUNLIGHT: Palette = Palette {
     seam: rgb(0x40, 0x40, 0x40),
     contour: Color32::BLACK,
     quiet: rgb(0x70, 0x70, 0x70),
+    rim: rgb(0x70, 0x70, 0x70),
     wheel: Color32::WHITE,
     tyre: rgb(0xB0, 0xB0, 0xB0),
     paint: Color32::WHITE,
@@ -240,7 +245,7 @@ const fn rgb(r: u8, g: u8, b: u8) -> Color32 {
 }
 
 /// Contrast ratio of two opaque colours, 1 to 21. Source: WCAG 2.2, "contrast ratio" and "relative luminance".
-fn contrast(a: Color32, b: Color32) -> f32 {
+pub(super) fn contrast(a: Color32, b: Color32) -> f32 {
     let (a, b) = (luminance(a), luminance(b));
     (a.max(b) + 0.05) / (a.min(b) + 0.05)
 }

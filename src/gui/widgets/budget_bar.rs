@@ -79,7 +79,7 @@ pub(in crate::gui) fn budget_bars(ui: &mut Ui, insight: &PanelInsight) {
                     StrokeKind::Inside,
                 );
                 for limit in insight.budget.limits.iter().filter(|l| l.um.um() <= SCALE_UM) {
-                    paint.vline(at(bar, limit.um.um()), bar.y_range(), Stroke::new(1.0, p.quiet));
+                    paint.vline(at(bar, limit.um.um()), bar.y_range(), Stroke::new(1.0, p.rim));
                 }
             }
             1 => planned(paint, bar, insight, p),

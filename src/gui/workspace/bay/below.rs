@@ -106,7 +106,7 @@ fn window_row(ui: &Ui, paint: &Painter, place: Rect, row: &WindowRow) {
     paint.rect_filled(early, 3.0, p.hairline);
     hatched(paint, early, 1, p.hatch());
     let (fill, ink) = match row.phase {
-        WindowPhase::Early => (p.quiet, p.ink),
+        WindowPhase::Early => (p.rim, p.ink),
         WindowPhase::Open | WindowPhase::Levelling => (p.go, p.go),
         WindowPhase::Closing | WindowPhase::Missed => (p.note, p.note),
     };
@@ -140,7 +140,7 @@ fn lap_row(paint: &Painter, place: Rect, name: &str, passed: f32, left_s: i64) {
     name_in(paint, words, name, p.ink);
     paint.rect_filled(bar, 3.0, p.sheet);
     let filled = Rect::from_min_max(bar.min, pos2(bar.left() + bar.width() * passed, bar.bottom()));
-    let (fill, ink) = if left_s < SOON_S { (p.note, p.note) } else { (p.quiet, p.ink) };
+    let (fill, ink) = if left_s < SOON_S { (p.note, p.note) } else { (p.rim, p.ink) };
     paint.rect_filled(filled, 3.0, fill);
     paint.rect_stroke(bar, 3.0, Stroke::new(1.5, p.contour), StrokeKind::Inside);
     let text = if left_s >= 0 { say!("bay-left", time = clock(left_s)) } else { say!("bay-polish-it").to_owned() };

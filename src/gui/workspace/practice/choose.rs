@@ -75,7 +75,7 @@ fn exercise(ui: &mut Ui, m: &Model<'_>, done: Done) -> bool {
     let (fill, line) = match (response.hovered(), response.has_focus()) {
         (_, true) => (p.accent_wash, Stroke::new(2.0, p.accent)),
         (true, false) => (p.paper, Stroke::new(1.0, p.ink_soft)),
-        (false, false) => (p.sheet, Stroke::new(1.0, p.quiet)),
+        (false, false) => (p.sheet, Stroke::new(1.0, p.rim)),
     };
     paint.rect(area, 6.0, fill, line, StrokeKind::Inside);
     let font = FontId::new(14.0, theme::bold_family());

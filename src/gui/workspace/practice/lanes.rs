@@ -162,7 +162,7 @@ fn lane(
         let Some(end) = applied.map(|r| r.at.end) else { continue };
         let y = bottom + 2.0 + 2.0 * (k % 5) as f32;
         let late = row.at.end > end + max_s;
-        let (color, width) = if late { (p.note, 2.5) } else { (p.quiet, 1.0) };
+        let (color, width) = if late { (p.note, 2.5) } else { (p.rim, 1.0) };
         paint.hline(x(end + min_s)..=x(end + max_s).min(band.right()), y, Stroke::new(width, color));
     }
 }
@@ -179,7 +179,7 @@ fn away(paint: &Painter, laying: &Laying, worker: usize, band: Rect, x: impl Fn(
             pos2(x(row.interval.start), band.top()),
             pos2(x(row.interval.end), band.bottom() - STRIP),
         );
-        paint.rect(bar, 2.0, p.paper, Stroke::new(1.0, p.quiet), StrokeKind::Inside);
+        paint.rect(bar, 2.0, p.paper, Stroke::new(1.0, p.rim), StrokeKind::Inside);
         paint.text(bar.center(), Align2::CENTER_CENTER, say!("practice-away"), FontId::proportional(12.0), p.ink);
     }
 }

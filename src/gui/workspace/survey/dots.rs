@@ -29,7 +29,7 @@ pub(super) fn dots_ui(ui: &mut Ui, job: &Job, spots: &[Spot], survey: u32, film:
     let x = |um: f64| plot.left() + plot.width() * ((um - low) / (high - low)) as f32;
     let paint = ui.painter();
     paint.rect_filled(plot.expand(4.0), 3.0, p.paper);
-    paint.vline(x(film.mean), plot.y_range(), Stroke::new(1.0, p.quiet));
+    paint.vline(x(film.mean), plot.y_range(), Stroke::new(1.0, p.rim));
     for (row, spot) in read.iter().enumerate() {
         let y = plot.top() + ROW * ((row % rows) as f32 + 0.5);
         for reading in spot.readings_in(survey) {
@@ -37,7 +37,7 @@ pub(super) fn dots_ui(ui: &mut Ui, job: &Job, spots: &[Spot], survey: u32, film:
             if suspects.has(reading) {
                 paint.circle_stroke(at, 3.0, Stroke::new(1.2, p.note));
             } else {
-                paint.circle_filled(at, 3.0, if spot.edge { p.quiet } else { p.ink });
+                paint.circle_filled(at, 3.0, if spot.edge { p.rim } else { p.ink });
             }
         }
     }

@@ -198,6 +198,8 @@ pub(super) fn readings_ui(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &Pa
                     let shown = units_of(ui.ctx()).as_read(value.thickness_um);
                     let button = ui.button(format!("{shown}{doubt}"));
                     let button = button.on_hover_text(say!("survey-remove-reading"));
+                    // Two that are equal are told apart by their number.
+                    let button = button.accessible_name(format!("{}: {shown}{doubt}", reading + 1));
                     if button.clicked() {
                         let panel = panel.id.clone();
                         out.push(Action::edit(Command::RemoveReading { panel, spot, reading }));

@@ -47,7 +47,7 @@ fn point(ui: &mut Ui, finding: &Finding, place: Option<&str>) {
     let warning = finding.severity() >= Severity::Warning;
     ui.horizontal_top(|ui| {
         let (area, _) = ui.allocate_exact_size(vec2(12.0, 18.0), Sense::hover());
-        let colour = if warning { p.note } else { p.quiet };
+        let colour = if warning { p.note } else { p.rim };
         ui.painter().circle_filled(area.center(), 4.0, colour);
         ui.vertical(|ui| {
             ui.spacing_mut().item_spacing.y = 0.0;

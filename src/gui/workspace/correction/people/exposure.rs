@@ -104,7 +104,7 @@ fn bar(ui: &mut Ui, name: &str, share: f64, marks: &[(f64, String)], standing: &
     paint.text(pos2(area.left(), frame.center().y), Align2::LEFT_CENTER, name, small.clone(), p.ink_soft);
     paint.rect_filled(frame, 2.0, p.paper);
     paint.rect_filled(Rect::from_min_max(frame.min, pos2(x(share), frame.bottom())), 2.0, ink(p, standing));
-    paint.rect_stroke(frame, 2.0, Stroke::new(1.0, p.quiet), StrokeKind::Inside);
+    paint.rect_stroke(frame, 2.0, Stroke::new(1.0, p.rim), StrokeKind::Inside);
     for (at, label) in marks {
         paint.vline(x(*at), frame.y_range().expand(2.0), Stroke::new(1.5, p.contour));
         paint.text(pos2(x(*at), frame.bottom() + 1.0), Align2::CENTER_TOP, label, small.clone(), p.ink_soft);
