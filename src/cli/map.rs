@@ -39,7 +39,7 @@ pub(super) fn run(args: &args::Map, out: &mut Output<'_>) -> Result<Exit, Failur
     let bytes = if kind == "svg" { svg(&figure).into_bytes() } else { figure_png(&figure, PER_MM).map_err(fault)? };
     write_export(&RealDisk, &args.out, &bytes)?;
     for conflict in &none {
-        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict.to_string()))?;
+        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict))?;
     }
     Ok(if none.is_empty() { Exit::Fine } else { Exit::Findings })
 }

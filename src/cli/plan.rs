@@ -47,9 +47,9 @@ fn plan(args: &args::Plan, out: &mut Output<'_>) -> Result<Exit, Failure> {
         text(&report, out.data)?;
     }
     let mut exit = Exit::Fine;
-    let coating = found.err().into_iter().flatten().map(|why| say!("cli-no-order", why = why.to_string()));
+    let coating = found.err().into_iter().flatten().map(|why| say!("cli-no-order", why = why));
     let polishing = polishing.err().into_iter().flatten();
-    let polishing = polishing.map(|why| say!("cli-no-order-polishing", why = why.to_string()));
+    let polishing = polishing.map(|why| say!("cli-no-order-polishing", why = why));
     for conflict in coating.chain(polishing) {
         writeln!(out.notes, "{conflict}")?;
         exit = Exit::Findings;

@@ -66,7 +66,7 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
     write_export(&RealDisk, &args.out, &bytes)?;
     let mut exit = Exit::Fine;
     for conflict in none {
-        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict.to_string()))?;
+        writeln!(out.notes, "{}", say!("cli-no-order", why = conflict))?;
         exit = Exit::Findings;
     }
     Ok(exit)

@@ -33,9 +33,10 @@ pub fn kept<T: DeserializeOwned>(disk: &dyn Disk, path: &Path) -> Kept<T> {
     };
     let mut aside = path.as_os_str().to_owned();
     aside.push(".broken");
-    let place = match disk.rename(path, Path::new(&aside)) {
-        Ok(()) => say!("file-kept-as", path = Path::new(&aside).display().to_string()),
-        Err(_) => say!("file-kept-still", path = path.display().to_string()),
+    let place = if disk.rename(path, Path::new(&aside)).is_ok() {
+        say!("file-kept-as", path = Path::new(&aside).display().to_string())
+    } else {
+        say!("file-kept-still", path = path.display().to_string())
     };
     Kept::Broken(format!("{broken}. {place}."))
 }

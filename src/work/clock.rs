@@ -1,6 +1,8 @@
 //! What time it is, behind a trait, so that a day in the bay can be tried without waiting for it.
 
+use crate::say;
 use crate::units::{Date, Seconds};
+use crate::words::text;
 use std::fmt;
 use std::sync::atomic::{AtomicI64, Ordering};
 use std::time::{SystemTime, UNIX_EPOCH};
@@ -32,7 +34,12 @@ pub fn day_of(now_s: Seconds) -> Option<Date> {
 pub fn clock_words(at_s: Seconds, now_s: Seconds) -> String {
     let (at, now) = (wall(at_s), wall(now_s));
     let time = at.strftime("%H:%M");
-    if at.date() == now.date() { time.to_string() } else { format!("{}, {time}", at.strftime("%-d %B %Y")) }
+    if at.date() == now.date() {
+        return time.to_string();
+    }
+    let (day, year) = (at.day(), at.year().to_string());
+    let day = say!("unit-date-plain", day = day, month = text(&format!("unit-month-{}", at.month())), year = year);
+    format!("{day}, {time}")
 }
 
 /// The same as a part of a name: `2026-11-25-140210`.

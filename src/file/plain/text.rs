@@ -63,7 +63,7 @@ impl<'de> Plain<'de> {
         let is_plain = number.bytes().all(|b| b.is_ascii_digit() || matches!(b, b'-' | b'+' | b'.' | b'e' | b'E'));
         let first = number.starts_with(|c: char| c == '-' || c.is_ascii_digit());
         let last = number.ends_with(|c: char| c.is_ascii_digit());
-        if is_plain && first && last { number.parse().map_err(|_| NotPlain) } else { Err(NotPlain) }
+        if is_plain && first && last { number.parse().ok().ok_or(NotPlain) } else { Err(NotPlain) }
     }
 
     /// A string in quotation marks; copied only where something in it is escaped.

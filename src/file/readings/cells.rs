@@ -26,9 +26,11 @@ pub(super) fn thickness(text: &str, unit: ThicknessUnit, decimal: Option<char>) 
     if let (Some(sign), Some(decimal)) = (sign, decimal)
         && sign != decimal
     {
-        return Err(match sign {
-            ',' => say!("file-row-comma-not-point", text = short),
-            _ => say!("file-row-point-not-comma", text = short),
+        let comma = sign == ',';
+        return Err(if comma {
+            say!("file-row-comma-not-point", text = short)
+        } else {
+            say!("file-row-point-not-comma", text = short)
         });
     }
     if unit == ThicknessUnit::Um && looks_like_thousands(text) {

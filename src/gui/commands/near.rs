@@ -2,6 +2,7 @@
 
 use super::by_id;
 use crate::gui::action::{Action, Model};
+use crate::say;
 use eframe::egui::{Button, Response, Ui};
 
 /// A button of a command; it says why where it can't be pressed.
@@ -13,8 +14,10 @@ pub(in crate::gui) fn button(ui: &mut Ui, m: &Model<'_>, id: &str, out: &mut Vec
 pub(in crate::gui) fn button_saying(ui: &mut Ui, m: &Model<'_>, id: &str, says: Option<&str>, out: &mut Vec<Action>) {
     let Some(command) = by_id(id) else { return };
     let usable = (command.usable)(m);
-    let dots = if matches!(id, "open" | "save-as" | "import" | "all-jobs" | "preferences") { "…" } else { "" };
-    let response = ui.add_enabled(usable.is_ok(), Button::new(format!("{}{dots}", command.name())));
+    let asks = matches!(id, "open" | "save-as" | "import" | "all-jobs" | "preferences");
+    let name = command.name();
+    let name = if asks { say!("command-with-dots", name = name) } else { name.to_owned() };
+    let response = ui.add_enabled(usable.is_ok(), Button::new(name));
     let hint = match (says, command.keys_in_words()) {
         (Some(says), keys) if !keys.is_empty() => format!("{says} ({keys})"),
         (Some(says), _) => says.to_owned(),

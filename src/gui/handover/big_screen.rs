@@ -84,8 +84,9 @@ fn doing(m: &Model<'_>, worker: usize, moment: Seconds) -> String {
             Role::Level => say!("handover-levels", who = name, panel = panel),
         };
     }
-    match mine().find(|r| r.at.start > moment) {
-        Some(next) => say!("handover-goes-on", who = name, time = minutes(next.at.start - moment)),
-        None => say!("handover-is-done", who = name),
+    if let Some(next) = mine().find(|r| r.at.start > moment) {
+        say!("handover-goes-on", who = name, time = minutes(next.at.start - moment))
+    } else {
+        say!("handover-is-done", who = name)
     }
 }

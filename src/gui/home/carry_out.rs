@@ -180,7 +180,7 @@ impl App {
             crate::cli::Failure::new(said, say!("home-print-other"))
         });
         let written = written.and_then(|folder| {
-            let file = folder.join(format!("{}.pdf", which.name().to_lowercase().replace(' ', "-")));
+            let file = folder.join(format!("{}.pdf", which.file_name().to_lowercase().replace(' ', "-")));
             self.handover.which = which;
             self.write_sheet(Form::Pdf, &file).map(|()| file)
         });

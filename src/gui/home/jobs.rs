@@ -60,7 +60,7 @@ impl Jobs {
                 self.listing = listing;
                 self.edition += 1;
             }
-            Err(error) => self.trouble = Some(say!("home-folder-unread", why = error.to_string())),
+            Err(error) => self.trouble = Some(say!("home-folder-unread", why = error)),
         }
     }
 

@@ -59,9 +59,12 @@ fn choose<T: PartialEq + Copy>(ui: &mut Ui, label: &str, field: &mut T, options:
 fn words(ui: &mut Ui, wanted: &mut Preferences) {
     ui.add_space(4.0);
     let system = (None, say!("home-language-system").to_owned());
-    let named = |language: Language| match language.is_reviewed() {
-        true => language.own_name().to_owned(),
-        false => format!("{} ({})", language.own_name(), within(language, || say!("common-not-reviewed"))),
+    let named = |language: Language| {
+        if language.is_reviewed() {
+            language.own_name().to_owned()
+        } else {
+            format!("{} ({})", language.own_name(), within(language, || say!("common-not-reviewed")))
+        }
     };
     let languages: Vec<_> = std::iter::once(system).chain(Language::ALL.map(|l| (Some(l), named(l)))).collect();
     if let Some(chosen) = choice(ui, say!("home-language"), wanted.language, &languages) {

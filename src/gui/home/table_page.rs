@@ -6,6 +6,7 @@ use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
 use crate::gui::widgets::{page_over, primary, units_of};
 use crate::say;
+use crate::words::{Language, language};
 use eframe::egui::{self, Align, FontId, Rect, Sense, Stroke, Ui, pos2, vec2};
 
 const ROW: f32 = 26.0;
@@ -91,7 +92,9 @@ fn row(ui: &mut Ui, at: usize, heads: &[String], texts: &[String], chosen: bool)
     let (area, _) = ui.allocate_exact_size(vec2(ui.available_width(), ROW), Sense::hover());
     let response = ui.interact(area, ui.scope_id().with(("panel", at)), Sense::click());
     let facts = heads.iter().zip(texts).skip(1).filter(|(_, text)| *text != "–");
-    let said = facts.map(|(head, text)| format!("{} {text}", head.to_lowercase())).collect::<Vec<_>>().join("; ");
+    // German nouns stay large inside a sentence.
+    let inside = |head: &String| if language() == Language::German { head.clone() } else { head.to_lowercase() };
+    let said = facts.map(|(head, text)| format!("{} {text}", inside(head))).collect::<Vec<_>>().join("; ");
     let said = format!("{}: {said}", texts[0]);
     response.widget_info(|| egui::WidgetInfo::selected(egui::Role::Row, true, chosen, &said));
     if chosen || response.has_focus() {

@@ -82,9 +82,10 @@ impl App {
         let mut about = Vec::new();
         if let Some(head) = &found.head {
             let when = clock_words(head.at_s, self.keep.keeper.now_s());
-            about.push(match &head.file {
-                Some(_) => say!("keep-from-more", moment = when, count = head.changes),
-                None => say!("keep-from-never", moment = when),
+            about.push(if head.file.is_some() {
+                say!("keep-from-more", moment = when, count = head.changes)
+            } else {
+                say!("keep-from-never", moment = when)
             });
             if let Some(file) = head.file.as_ref().filter(|_| self.path.is_none()) {
                 about.push(say!("keep-read-from", file = file));

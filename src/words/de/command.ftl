@@ -169,3 +169,4 @@ command-group-go = Umhergehen
 command-group-map = Die Karte
 command-group-work = Die Arbeit
 command-group-look = Aussehen
+command-with-dots = { $name } …

@@ -1,21 +1,21 @@
 keep-found = Ungespeicherte Arbeit gefunden
 keep-found-damaged = Ungespeicherte Arbeit gefunden, aber sie ist beschädigt
-keep-left-kept = Wird sie gelassen, bleibt sie als eigene Datei und kann später geöffnet werden.
+keep-left-kept = Liegen gelassen bleibt sie als eigene Datei erhalten und lässt sich später öffnen.
 keep-damaged-kept = Sie bleibt als eigene Datei; der Auftrag ist, wie er zuletzt gespeichert wurde.
 keep-take-up = Wieder aufnehmen
-keep-leave = Lassen
+keep-leave = Liegen lassen
 keep-put-aside = Beiseitelegen
 keep-not-as-read = Sie ist nicht mehr, wie dieses Fenster sie gelesen hat. Speichern würde ersetzen, was jetzt da ist.
 keep-changes-here = Auch hier gibt es Änderungen, die nicht darin sind.
 keep-still-shows = Dieses Fenster zeigt sie noch, wie sie war.
 keep-over-kept = Was überschrieben wird, bleibt unter demselben Namen mit ~. Auch was hier ungespeichert ist, bleibt, wenn die Datei neu gelesen wird.
 keep-again-kept = Wird die Datei neu gelesen, bleibt das hier Ungespeicherte als eigene Datei.
-keep-nothing-unsaved = Hier ist nichts ungespeichert.
+keep-nothing-unsaved = Hier ist alles gespeichert.
 keep-save-copy = Kopie speichern …
 keep-read-again = Neu lesen
 keep-write-over = Überschreiben
-keep-go-on = Mit dem Hiesigen weitermachen
-keep-cannot-save = Unter diesem Namen nicht zu speichern
+keep-go-on = Mit dem Stand hier weiterarbeiten
+keep-cannot-save = Unter diesem Namen kann nicht gespeichert werden
 keep-as-it-was = Die Datei ist, wie sie war. Unter einem anderen Namen lässt sich der Auftrag speichern.
 keep-save-as = Speichern unter …
 keep-try-again = Noch einmal versuchen
@@ -26,11 +26,11 @@ keep-still-there = sie ist noch da; beiseitelegen und die genannte Stelle in der
 keep-close-other = den Auftrag zuerst im anderen Fenster schließen oder diesen unter anderem Namen speichern
 keep-from-more =
     { $count ->
-        [one] Sie ist von { $moment } und hat 1 Änderung mehr als die Datei.
-       *[other] Sie ist von { $moment } und hat { $count } Änderungen mehr als die Datei.
+        [one] Stand { $moment }, 1 Änderung mehr als in der Datei.
+       *[other] Stand { $moment }, { $count } Änderungen mehr als in der Datei.
     }
 keep-unsaved-unseen = es war nicht zu sehen, ob es ungespeicherte Arbeit von vorher gibt: { $why }
-keep-from-never = Sie ist von { $moment } und wurde nie gespeichert.
+keep-from-never = Stand { $moment }, nie gespeichert.
 keep-read-from = Sie wurde aus { $file } gelesen.
 keep-changed-since = Die Datei wurde geändert, seit diese Arbeit begann.
 keep-torn = Die letzten Sekunden davon sind beschädigt; das ist, was davor da war.

@@ -49,3 +49,4 @@ unit-date-month-first = { $weekday }, { $day }. { $month } { $year }
 unit-count-range = müssen 1 bis { $most } { $what } sein, nicht { $value }
 unit-passes = Durchgänge
 unit-layers = Schichten
+unit-date-plain = { $day }. { $month } { $year }

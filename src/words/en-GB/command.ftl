@@ -169,3 +169,4 @@ command-group-go = Going about
 command-group-map = The map
 command-group-work = The work
 command-group-look = How it looks
+command-with-dots = { $name }…

@@ -49,3 +49,4 @@ unit-date-month-first = { $weekday }, { $month } { $day }, { $year }
 unit-count-range = must be from 1 to { $most } { $what }, not { $value }
 unit-passes = passes
 unit-layers = layers
+unit-date-plain = { $day } { $month } { $year }

@@ -1,0 +1,1 @@
+unit-date-plain = { $month } { $day }, { $year }

@@ -169,3 +169,4 @@ command-group-go = Moverse
 command-group-map = El mapa
 command-group-work = El trabajo en sí
 command-group-look = Aspecto
+command-with-dots = { $name }…

@@ -26,11 +26,11 @@ keep-still-there = sigue ahí; apartarlo y corregir el lugar indicado en el arch
 keep-close-other = cerrar antes el trabajo en la otra ventana, o guardar este con otro nombre
 keep-from-more =
     { $count ->
-        [one] Es de { $moment } y tiene 1 cambio más que el archivo.
-       *[other] Es de { $moment } y tiene { $count } cambios más que el archivo.
+        [one] Estado: { $moment }, 1 cambio más que en el archivo.
+       *[other] Estado: { $moment }, { $count } cambios más que en el archivo.
     }
 keep-unsaved-unseen = no se pudo ver si hay trabajo sin guardar de antes: { $why }
-keep-from-never = Es de { $moment } y nunca se guardó.
+keep-from-never = Estado: { $moment }, nunca guardado.
 keep-read-from = Se leyó de { $file }.
 keep-changed-since = El archivo cambió desde que empezó ese trabajo.
 keep-torn = Los últimos segundos están dañados; esto es lo que había antes.
@@ -53,7 +53,7 @@ keep-no-writing = No se puede escribir nada en la carpeta de este trabajo: { $wh
 keep-protected = El archivo de este trabajo está protegido contra escritura.
 keep-newer = Una versión más nueva del programa escribió este archivo (formato { $format }). Se muestra hasta donde esta versión lo entiende, y nunca se sobrescribe.
 keep-another = Otra ventana tiene abierto este trabajo.
-keep-open-since = Este trabajo está abierto en otra ventana, desde { $since }.
-keep-open-on = Este trabajo está abierto en otra ventana en { $host }, desde { $since }.
-keep-open-by = Este trabajo lo tiene abierto { $user } en otra ventana, desde { $since }.
-keep-open-by-on = Este trabajo lo tiene abierto { $user } en otra ventana en { $host }, desde { $since }.
+keep-open-since = Este trabajo está abierto en otra ventana (desde: { $since }).
+keep-open-on = Este trabajo está abierto en otra ventana en { $host } (desde: { $since }).
+keep-open-by = Este trabajo lo tiene abierto { $user } en otra ventana (desde: { $since }).
+keep-open-by-on = Este trabajo lo tiene abierto { $user } en otra ventana en { $host } (desde: { $since }).

@@ -49,3 +49,4 @@ unit-date-month-first = { $weekday } { $day } de { $month } de { $year }
 unit-count-range = deben ser de 1 a { $most } { $what }, no { $value }
 unit-passes = pasadas
 unit-layers = capas
+unit-date-plain = { $day } de { $month } de { $year }
