@@ -2,6 +2,7 @@
 
 use super::Stamp;
 use crate::job::Job;
+use crate::say;
 use crate::units::Date;
 
 /// What a list says of a job.
@@ -58,7 +59,7 @@ impl JobHead {
     pub(super) fn with_words(mut self) -> Self {
         self.mark = squeezed(&self.plate);
         let date = self.date.map(|d| d.to_string()).unwrap_or_default();
-        let trouble = self.trouble.as_deref().map_or("", |_| "can't be read");
+        let trouble = self.trouble.as_deref().map_or("", |_| say!("file-open-trouble"));
         let all =
             [&self.name, &self.plate, &self.mark, &self.owner, &self.vehicle, &date, &self.open, trouble, &self.file];
         self.words = all.join("\n").to_lowercase();
@@ -75,15 +76,14 @@ pub(super) fn squeezed(mark: &str) -> String {
 fn open_points(job: &Job) -> String {
     let mut open = Vec::new();
     if job.panels.values().all(|record| record.spots.is_empty()) {
-        open.push("not read yet".to_owned());
+        open.push(say!("file-open-unread").to_owned());
     }
     match job.panels.values().map(|record| record.defects.len()).sum::<usize>() {
         0 => {}
-        1 => open.push("1 defect".to_owned()),
-        n => open.push(format!("{n} defects")),
+        count => open.push(say!("file-open-defects", count = count)),
     }
     if job.order.is_none() {
-        open.push("no order agreed".to_owned());
+        open.push(say!("file-open-no-order").to_owned());
     }
     open.join(", ")
 }

@@ -4,15 +4,19 @@ use super::{JobHead, Stamp};
 use crate::file::disk::Disk;
 use crate::file::save::write_export;
 use crate::units::Date;
+use crate::words::language;
 use sha2::{Digest, Sha256};
 use std::collections::HashMap;
 use std::fmt::Write as _;
 use std::path::Path;
 
-/// Another layout gets another number, so that an older file is simply read anew.
-const LAYOUT: &str = "jobs/1";
 const LIMIT: u64 = 64 * 1024 * 1024;
 const COLUMNS: usize = 10;
+
+/// Another layout gets another number, so that an older file is simply read anew; so is one whose open points are in another language.
+fn layout() -> String {
+    format!("jobs/1 {}", language().tag())
+}
 
 /// Heads by their file.
 #[derive(Debug, Default)]
@@ -37,7 +41,7 @@ impl Index {
         let bytes = file.and_then(|file| disk.read(file, LIMIT).ok()).unwrap_or_default();
         let mut rows = csv::ReaderBuilder::new().has_headers(false).flexible(true).from_reader(bytes.as_slice());
         let mut records = rows.records();
-        if !records.next().is_some_and(|first| first.is_ok_and(|row| row.get(0) == Some(LAYOUT))) {
+        if !records.next().is_some_and(|first| first.is_ok_and(|row| row.get(0) == Some(layout().as_str()))) {
             return Self::default();
         }
         let heads = records.map_while(Result::ok).filter_map(|row| head(&row)).map(|h| (h.file.clone(), h));
@@ -57,7 +61,7 @@ impl Index {
     pub(super) fn write(disk: &dyn Disk, file: Option<&Path>, jobs: &[JobHead]) {
         let Some(file) = file else { return };
         let mut rows = csv::WriterBuilder::new().flexible(true).from_writer(Vec::new());
-        let mut good = rows.write_record([LAYOUT]).is_ok();
+        let mut good = rows.write_record([layout()]).is_ok();
         for job in jobs {
             good &= rows.write_record(row(job)).is_ok();
         }

@@ -97,3 +97,11 @@ file-table-cells = sie hat { $has } Zellen, die erste Zeile { $wants }; ein Text
 file-table-names-none = sie nennt kein Teil
 file-table-no-panel = „{ $text }“ ist kein Teil; vielleicht ist ein Anführungszeichen nicht geschlossen
 file-table-notes-long = ihre Notizen sind länger als { $most } Zeichen; vielleicht ist ein Anführungszeichen nicht geschlossen
+file-open-unread = noch nicht gemessen
+file-open-no-order = keine Reihenfolge vereinbart
+file-open-defects =
+    { $count ->
+        [one] 1 Fehler
+       *[other] { $count } Fehler
+    }
+file-open-trouble = nicht lesbar

@@ -97,3 +97,11 @@ file-table-cells = it has { $has } cells, the first line { $wants }; a text with
 file-table-names-none = it names no panel
 file-table-no-panel = “{ $text }” is no panel; perhaps a quote is not closed
 file-table-notes-long = its notes are longer than { $most } characters; perhaps a quote is not closed
+file-open-unread = not read yet
+file-open-no-order = no order agreed
+file-open-defects =
+    { $count ->
+        [one] 1 defect
+       *[other] { $count } defects
+    }
+file-open-trouble = can't be read

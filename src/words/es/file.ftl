@@ -97,3 +97,11 @@ file-table-cells = tiene { $has } celdas, la primera línea { $wants }; un texto
 file-table-names-none = no nombra ningún panel
 file-table-no-panel = «{ $text }» no es un panel; quizá falta cerrar unas comillas
 file-table-notes-long = sus notas tienen más de { $most } caracteres; quizá falta cerrar unas comillas
+file-open-unread = aún sin leer
+file-open-no-order = sin orden acordado
+file-open-defects =
+    { $count ->
+        [one] 1 defecto
+       *[other] { $count } defectos
+    }
+file-open-trouble = no se puede leer
