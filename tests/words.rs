@@ -213,7 +213,9 @@ fn american_english_is_spelt_so() {
         "kerb",
     ];
     let mut wrong = Vec::new();
-    for (key, names) in variables(Language::American) {
+    // The British names themselves.
+    let kept = ["home-names-uk", "command-names-uk"];
+    for (key, names) in variables(Language::American).into_iter().filter(|(key, _)| !kept.contains(&key.as_str())) {
         let mut args = Args::new();
         names.iter().for_each(|name| args.set(name.clone(), FluentValue::from(2)));
         let key: &'static str = key.leak();
@@ -232,14 +234,14 @@ fn plurals_are_those_of_the_language() {
             within(language, || {
                 let mut args = Args::new();
                 args.set("count", count);
-                said("common-panels", &args)
+                said("cli-readings", &args)
             })
         };
         forms.insert(language.tag(), [0, 1, 2, 11].map(said).into());
     }
-    assert_eq!(forms["en-GB"], ["0 panels", "1 panel", "2 panels", "11 panels"]);
-    assert_eq!(forms["de"], ["0 Teile", "1 Teil", "2 Teile", "11 Teile"]);
-    assert_eq!(forms["es"], ["0 paneles", "1 panel", "2 paneles", "11 paneles"]);
+    assert_eq!(forms["en-GB"], ["0 readings", "1 reading", "2 readings", "11 readings"]);
+    assert_eq!(forms["de"], ["0 Messwerte", "1 Messwert", "2 Messwerte", "11 Messwerte"]);
+    assert_eq!(forms["es"], ["0 lecturas", "1 lectura", "2 lecturas", "11 lecturas"]);
 }
 
 #[test]

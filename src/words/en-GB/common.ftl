@@ -3,20 +3,11 @@ common-cancel = Cancel
 common-close = Close
 common-save = Save
 common-open = Open
-common-delete = Delete
 common-done = Done
 common-back = Back
-common-next = Next
-common-yes = Yes
-common-no = No
 common-none = none
 common-left = left
 common-right = right
 # Names as they stand in a sentence: "a, b and c"; $most is "a, b".
 common-listed = { $most } and { $last }
 common-not-reviewed = not reviewed
-common-panels =
-    { $count ->
-        [one] 1 panel
-       *[other] { $count } panels
-    }
