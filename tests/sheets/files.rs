@@ -43,7 +43,7 @@ fn html_is_well_formed_self_contained_and_has_words_for_every_picture() {
             let opts = ParseOpts::default();
             let parsed = parse_document(Tree::default(), opts).one(text.as_str());
             assert_eq!(parsed.errors, [] as [&str; 0], "{}", case.loaded.job.name);
-            assert!(text.contains("<html lang=\"en\">") && text.contains("<title>") && text.contains("<h1>"));
+            assert!(text.contains("<html lang=\"en-GB\">") && text.contains("<title>") && text.contains("<h1>"));
             for foreign in ["<script", "src=", "href=", "url(", "@import", "http://", "https://"] {
                 let text = text.replace("http://www.w3.org/2000/svg", "");
                 assert!(!text.contains(foreign), "{foreign}");

@@ -100,7 +100,7 @@ fn sheets_are_tagged_with_language_title_headings_tables_and_words_for_pictures(
     let (_, document) = read(&sheets::customer(&case.input()), Paper::A4);
     let catalog = document.catalog().unwrap();
     assert!(catalog.has(b"StructTreeRoot") && catalog.has(b"MarkInfo") && catalog.has(b"Outlines"));
-    assert!(matches!(catalog.get(b"Lang"), Ok(Object::String(lang, _)) if lang == b"en"));
+    assert!(matches!(catalog.get(b"Lang"), Ok(Object::String(lang, _)) if lang == b"en-GB"));
     let kinds = |kind: &[u8]| dictionaries(&document).filter(|d| is_name(d, b"S", kind)).count();
     assert_eq!(kinds(b"H1"), 1);
     assert!(kinds(b"H2") >= 6, "{}", kinds(b"H2"));
