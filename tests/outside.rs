@@ -11,12 +11,12 @@ use std::sync::Arc;
 
 const ELSEWHERE: [&str; 7] = [
     "../elsewhere",
-    "/etc/passwd",
+    "/outside/of/everything",
     "..\\elsewhere",
     "C:\\elsewhere",
     "a/../../elsewhere",
     "~/elsewhere",
-    "file:///etc/passwd",
+    "file:///outside/of/everything",
 ];
 
 /// The sample with one picture at a defect.

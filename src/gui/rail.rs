@@ -6,6 +6,7 @@ use super::view_state::Workspace;
 use crate::say;
 use crate::units::minutes;
 use crate::vehicle::Surface;
+use crate::vehicle::template_name;
 use eframe::egui::{self, Sense, Stroke, Ui, pos2, vec2};
 
 /// How far a workspace is.
@@ -98,7 +99,7 @@ fn standing(m: &Model<'_>, workspace: Workspace) -> (State, String) {
         Workspace::Job if m.job.vehicle.description.trim().is_empty() => {
             (State::Empty, say!("window-rail-no-vehicle").to_owned())
         }
-        Workspace::Job => (State::Done, m.template.name.clone()),
+        Workspace::Job => (State::Done, template_name(&m.template.id, &m.template.name)),
         Workspace::Survey => {
             let can_read = painted.filter(|(_, i)| i.unreadable.is_none());
             let (read, all) = can_read.fold((0, 0), |(r, n), (_, i)| (r + usize::from(i.film.is_some()), n + 1));

@@ -30,11 +30,11 @@ impl Substrate {
     /// As it stands in a sentence.
     pub fn name(self) -> &'static str {
         match self {
-            Self::Steel => "steel",
-            Self::Aluminium => "aluminium",
-            Self::Plastic => "plastic",
-            Self::Glass => "glass",
-            Self::Composite => "composite",
+            Self::Steel => say!("vehicle-substrate-steel"),
+            Self::Aluminium => say!("vehicle-substrate-aluminium"),
+            Self::Plastic => say!("vehicle-substrate-plastic"),
+            Self::Glass => say!("vehicle-substrate-glass"),
+            Self::Composite => say!("vehicle-substrate-composite"),
         }
     }
 }

@@ -40,7 +40,7 @@ fn visit(window: &mut Harness<'_, App>, mut look: impl FnMut(&mut Harness<'_, Ap
         press(window, Modifiers::COMMAND, key);
         settle(window);
         look(window, &format!("workspace {}", at + 1));
-        let panel = window.get_all_by_role(PANEL).nth(4).map(|panel| panel.click_accesskit());
+        let panel = window.query_all_by_role(PANEL).nth(4).map(|panel| panel.click_accesskit());
         if panel.is_some() {
             window.run();
             look(window, &format!("workspace {} with a panel", at + 1));

@@ -13,7 +13,7 @@ const SHOWN: usize = 5;
 
 /// Draws the list, nothing where there is none.
 pub(in crate::gui) fn recent_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    ui.horizontal(|ui| {
+    ui.horizontal_wrapped(|ui| {
         commands::button(ui, m, "all-jobs", out);
         if !m.job.vehicle.plate.trim().is_empty() {
             commands::button(ui, m, "vehicle-history", out);

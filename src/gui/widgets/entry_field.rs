@@ -1,5 +1,7 @@
 //! A field for a number that is not there yet: empty until somebody types, empty again after Enter.
 
+use super::beside::beside;
+use super::fields::WITH_UNIT;
 use super::units_of;
 use crate::gui::theme;
 use crate::say;
@@ -37,19 +39,16 @@ pub(in crate::gui) fn entry_field(
     let id = ui.make_persistent_id(("entry", label, key));
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_default();
     let mut entered = false;
-    ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(units.name(unit))).halign(egui::Align::LEFT));
-            let edit = egui::TextEdit::singleline(&mut draft)
-                .id(id.with("field"))
-                .desired_width(64.0)
-                .char_limit(12)
-                .align(egui::Align2::RIGHT_CENTER)
-                .margin(egui::Margin::symmetric(8, 6));
-            let response = ui.add(edit).labelled_by(name.id);
-            entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
-        });
+    beside(ui, label, WITH_UNIT, |ui, name| {
+        ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(units.name(unit))).halign(egui::Align::LEFT));
+        let edit = egui::TextEdit::singleline(&mut draft)
+            .id(id.with("field"))
+            .desired_width(64.0)
+            .char_limit(12)
+            .align(egui::Align2::RIGHT_CENTER)
+            .margin(egui::Margin::symmetric(8, 6));
+        let response = ui.add(edit).labelled_by(name.id);
+        entered = response.lost_focus() && ui.input(|i| i.key_pressed(egui::Key::Enter));
     });
     let value = units.typed(&draft, unit).filter(|v| range.contains(v));
     if value.is_none() && !draft.trim().is_empty() {

@@ -1,6 +1,7 @@
 //! Input fields. A change of text or of a slider comes with a gesture, so that one movement is one step of undo; a number is
 //! handed over once, when it is finished.
 
+use super::beside::{beside, width_of};
 use super::units_of;
 use crate::gui::theme;
 use crate::job::GestureId;
@@ -74,24 +75,23 @@ pub(in crate::gui) fn optional_number(
     }
 }
 
+/// Room of the field of a number with its unit.
+pub(super) const WITH_UNIT: f32 = 132.0;
+
 /// The field of a number; answers its text once it is finished.
 fn number_field(ui: &mut Ui, label: &str, unit: &str, shown: &str, hint: &str) -> Option<String> {
-    let p = theme::of(ui.ctx());
     let id = ui.make_persistent_id(("number", label));
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.to_owned());
     let mut response = None;
-    ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
-            let edit = egui::TextEdit::singleline(&mut draft)
-                .id(id)
-                .hint_text(hint)
-                .desired_width(64.0)
-                .align(egui::Align2::RIGHT_CENTER)
-                .margin(egui::Margin::symmetric(8, 6));
-            response = Some(ui.add(edit).labelled_by(name.id));
-        });
+    beside(ui, label, WITH_UNIT, |ui, name| {
+        ui.add_sized([36.0, 20.0], egui::Label::new(theme::soft(unit)).halign(egui::Align::LEFT));
+        let edit = egui::TextEdit::singleline(&mut draft)
+            .id(id)
+            .hint_text(hint)
+            .desired_width(64.0)
+            .align(egui::Align2::RIGHT_CENTER)
+            .margin(egui::Margin::symmetric(8, 6));
+        response = Some(ui.add(edit).labelled_by(name.id));
     });
     finished(ui, &response?, id, &draft)
 }
@@ -109,22 +109,18 @@ fn finished(ui: &Ui, response: &Response, id: egui::Id, draft: &str) -> Option<S
 /// A day, typed as `YYYY-MM-DD`; answers when Enter is pressed or the field is left, with none where it was emptied.
 #[expect(clippy::option_option, reason = "no answer, and the answer that there is no day, are two things")]
 pub(in crate::gui) fn day(ui: &mut Ui, label: &str, value: Option<Date>) -> Option<Option<Date>> {
-    let p = theme::of(ui.ctx());
     let id = ui.make_persistent_id(("day", label));
     let shown = value.map(|d| d.to_string()).unwrap_or_default();
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| shown.clone());
     let mut response = None;
-    ui.horizontal(|ui| {
-        let name = ui.label(egui::RichText::new(label).color(p.ink_soft));
-        ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-            let edit = egui::TextEdit::singleline(&mut draft)
-                .id(id)
-                .desired_width(120.0)
-                .hint_text("2026-03-14")
-                .char_limit(12)
-                .margin(egui::Margin::symmetric(8, 6));
-            response = Some(ui.add(edit).labelled_by(name.id));
-        });
+    beside(ui, label, 136.0, |ui, name| {
+        let edit = egui::TextEdit::singleline(&mut draft)
+            .id(id)
+            .desired_width(120.0)
+            .hint_text("2026-03-14")
+            .char_limit(12)
+            .margin(egui::Margin::symmetric(8, 6));
+        response = Some(ui.add(edit).labelled_by(name.id));
     });
     let response = response?;
     let read = if draft.trim().is_empty() { Ok(None) } else { Date::parse(&draft).map(Some) };
@@ -184,8 +180,7 @@ pub(in crate::gui) fn choice<T: PartialEq + Copy>(
     let mut chosen = current;
     let shown = options.iter().find(|(v, _)| *v == current).map_or("", |(_, name)| name.as_str());
     let name = egui::RichText::new(label).color(p.ink_soft);
-    let font = egui::TextStyle::Body.resolve(ui.style());
-    let wide = ui.painter().layout_no_wrap(label.to_owned(), font, p.ink_soft).size().x;
+    let wide = width_of(ui, label);
     let mut list = |ui: &mut Ui, name: &Response, width: f32| {
         let inner = egui::ComboBox::from_id_salt(label).selected_text(shown).width(width).show_ui(ui, |ui| {
             for (value, name) in options {

@@ -1,5 +1,6 @@
 //! Parts that several workspaces share.
 
+mod beside;
 mod budget_bar;
 mod entry_field;
 mod fields;
@@ -17,6 +18,7 @@ pub(super) use shown::{film, said, set_units, units_of};
 pub(super) use symbols::{hatched, pin_symbol, worker_badge, worker_shape};
 
 use super::theme;
+use beside::{beside, width_of};
 use eframe::egui::{self, Ui};
 
 /// A heading inside a sheet, with the air above it that groups what follows.
@@ -27,18 +29,15 @@ pub(super) fn section(ui: &mut Ui, title: &str) {
 
 /// A label and a value on one line, the value at the right, in the units of the window.
 pub(super) fn fact(ui: &mut Ui, label: &str, value: impl Into<egui::WidgetText>) {
-    let p = theme::of(ui.ctx());
     let label = said(ui, label);
     ui.scope(|ui| {
         ui.spacing_mut().interact_size.y = 18.0;
-        ui.horizontal(|ui| {
-            ui.label(egui::RichText::new(label).color(p.ink_soft));
-            let value = match value.into() {
-                egui::WidgetText::Text(text) => said(ui, &text).into(),
-                other => other,
-            };
-            ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| ui.label(value));
-        });
+        let value = match value.into() {
+            egui::WidgetText::Text(text) => said(ui, &text).into(),
+            other => other,
+        };
+        let room = width_of(ui, value.text());
+        beside(ui, &label, room, |ui, _| ui.label(value));
     });
 }
 

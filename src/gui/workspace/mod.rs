@@ -26,8 +26,7 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     // What is shown of one panel keeps its place from panel to panel; anything else begins at its top.
     let shown = (m.view.workspace, m.view.chosen.len().min(2), m.view.defect.is_some());
     egui::ScrollArea::vertical().id_salt(shown).auto_shrink([false, false]).show(ui, |ui| {
-        ui.set_max_width(ui.available_width() - 4.0);
-        match m.view.workspace {
+        column(ui, |ui| match m.view.workspace {
             Workspace::Job => job::job_ui(ui, m, out),
             Workspace::Survey => survey::survey_ui(ui, m, out),
             Workspace::Correction => correction::correction_ui(ui, m, out),
@@ -35,7 +34,16 @@ pub(super) fn side_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             Workspace::Handover => handover::handover_ui(ui, m, out),
             Workspace::Practice => practice::practice_ui(ui, m, out),
             Workspace::Bay => {}
-        }
+        });
         ui.add_space(16.0);
     });
+}
+
+/// A column of fixed width: what is too wide for it is cut at its end and does not push the rest aside.
+fn column(ui: &mut Ui, add: impl FnOnce(&mut Ui)) {
+    let width = ui.available_width() - 4.0;
+    let area = egui::Rect::from_min_size(ui.cursor().min, egui::vec2(width, ui.available_height().max(1.0)));
+    let mut inner = ui.new_child(egui::UiBuilder::new().id_salt("column").max_rect(area));
+    add(&mut inner);
+    ui.allocate_space(egui::vec2(width, inner.min_rect().height()));
 }

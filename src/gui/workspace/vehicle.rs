@@ -8,6 +8,7 @@ use crate::job::Command;
 use crate::say;
 use crate::units::Millimetres;
 use crate::vehicle::Surface;
+use crate::vehicle::template_name;
 use crate::words::decimal;
 use eframe::egui::{self, Ui};
 
@@ -35,7 +36,8 @@ pub(super) fn vehicle_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 
 /// The choice of a vehicle template: those of the program, then the user's own.
 fn body(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let options: Vec<(&str, String)> = m.bodies.iter().map(|l| (l.id.as_str(), l.name.clone())).collect();
+    let options: Vec<(&str, String)> =
+        m.bodies.iter().map(|l| (l.id.as_str(), template_name(&l.id, &l.name))).collect();
     if let Some(id) = choice(ui, say!("job-body"), m.job.vehicle.template.as_str(), &options) {
         out.push(Action::Effect(Effect::TakeBody(id.to_owned())));
     }

@@ -14,3 +14,4 @@ vehicle-template-people-carrier = Seven-seat minivan
 vehicle-template-van = Cargo van with one sliding door
 vehicle-template-coach = Motorcoach, three axles
 vehicle-across-centre = "{ $id }" lies across the centerline and can't be cut
+vehicle-substrate-aluminium = aluminum

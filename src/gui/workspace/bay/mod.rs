@@ -30,7 +30,12 @@ const LEAST_CARD: f32 = 216.0;
 /// Draws the right side: a card for each worker, or what is asked, and the buttons for all below.
 pub(in crate::gui) fn bay_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let area = ui.max_rect();
-    let Some(scene) = &m.bay.scene else { return start::start_ui(ui, m, out) };
+    let Some(scene) = &m.bay.scene else {
+        // Nobody wears gloves yet; in a low window it scrolls.
+        let page = ScrollArea::vertical().id_salt("start").auto_shrink([false, false]);
+        page.show(ui, |ui| start::start_ui(ui, m, out));
+        return;
+    };
     let strip = Rect::from_min_max(pos2(area.left(), area.bottom() - STRIP), area.max);
     let above = Rect::from_min_max(area.min, pos2(area.right(), strip.top() - GAP));
     match (m.view.bay.asking, &m.bay.lap) {
