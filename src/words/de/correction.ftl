@@ -156,8 +156,8 @@ correction-give-or-take = mehr oder weniger
 correction-pass-takes = Abtrag je Durchgang auf diesem Lack
 
 correction-column-panel = Teil
-correction-column-film = Min. Schicht
-correction-column-may-go = Darf weg
+correction-column-film = Mind.
+correction-column-may-go = Darf
 correction-column-needed = Nötig
 correction-column-will-go = Geht weg
 correction-column-level = Stufe

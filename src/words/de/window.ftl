@@ -18,7 +18,7 @@ window-workspace-handover = Übergabe
 window-workspace-practice = Übung
 
 window-rail-no-vehicle = noch kein Fahrzeug
-window-rail-read = { $read } von { $all } gemessen
+window-rail-read = { $read }/{ $all } gemessen
 window-rail-look-at-test-spot = Probefeld ansehen
 window-rail-nothing-to-polish = nichts zu polieren
 window-rail-panels = { $panels ->
