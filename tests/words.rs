@@ -6,7 +6,7 @@
 mod support;
 
 use fluent_bundle::{FluentResource, FluentValue};
-use lapwright::words::{Args, Language, keys, language, said, taking_along, text_in, variables, within};
+use lapwright::words::{Language, keys, language, said, taking_along, text_in, variables, within};
 use std::collections::{BTreeMap, BTreeSet};
 use support::{files, root};
 
@@ -70,11 +70,10 @@ fn every_message_can_be_said() {
                 }
                 for value in [FluentValue::from("X"), FluentValue::from(1), FluentValue::from(2), FluentValue::from(0)]
                 {
-                    let mut args = Args::new();
-                    names.iter().for_each(|name| args.set(name.clone(), value.clone()));
+                    let args: Vec<_> = names.iter().map(|name| (name.as_str(), value.clone())).collect();
                     let key: &'static str = key.clone().leak();
                     // A fault in an argument or a selector panics in test builds.
-                    let text = said(key, &args);
+                    let text = said(key, args);
                     assert!(!text.is_empty() && !text.contains(['{', '}', '\u{2068}']), "{key}: {text}");
                 }
             }
@@ -216,10 +215,9 @@ fn american_english_is_spelt_so() {
     // The British names themselves.
     let kept = ["home-names-uk", "command-names-uk"];
     for (key, names) in variables(Language::American).into_iter().filter(|(key, _)| !kept.contains(&key.as_str())) {
-        let mut args = Args::new();
-        names.iter().for_each(|name| args.set(name.clone(), FluentValue::from(2)));
+        let args: Vec<_> = names.iter().map(|name| (name.as_str(), FluentValue::from(2))).collect();
         let key: &'static str = key.leak();
-        let text = within(Language::American, || said(key, &args)).to_lowercase();
+        let text = within(Language::American, || said(key, args)).to_lowercase();
         wrong.extend(british.iter().filter(|word| text.contains(*word)).map(|word| format!("{key}: {word}")));
     }
     assert!(wrong.is_empty(), "\n{}", wrong.join("\n"));
@@ -230,13 +228,7 @@ fn american_english_is_spelt_so() {
 fn plurals_are_those_of_the_language() {
     let mut forms: BTreeMap<&str, Vec<String>> = BTreeMap::new();
     for language in WHOLE {
-        let said = |count: i64| {
-            within(language, || {
-                let mut args = Args::new();
-                args.set("count", count);
-                said("cli-readings", &args)
-            })
-        };
+        let said = |count: i64| within(language, || said("cli-readings", vec![("count", FluentValue::from(count))]));
         forms.insert(language.tag(), [0, 1, 2, 11].map(said).into());
     }
     assert_eq!(forms["en-GB"], ["0 readings", "1 reading", "2 readings", "11 readings"]);

@@ -48,8 +48,8 @@ pub fn text_if_any(key: &str) -> Option<&'static str> {
 }
 
 /// A text with its arguments in the language in use; written through [`say!`](crate::say).
-pub fn said(key: &'static str, args: &FluentArgs<'_>) -> String {
-    catalogue::filled(language(), key, args)
+pub fn said(key: &'static str, args: Vec<(&str, FluentValue<'_>)>) -> String {
+    catalogue::filled(language(), key, &args.into_iter().collect())
 }
 
 /// Text in the language in use: `say!("key")` is a `&'static str`, `say!("key", name = value, …)` a `String`.
@@ -61,11 +61,9 @@ macro_rules! say {
     ($key:literal) => {
         $crate::words::text($key)
     };
-    ($key:literal, $($name:ident = $value:expr),+ $(,)?) => {{
-        let mut args = $crate::words::Args::new();
-        $(args.set(stringify!($name), $crate::words::FluentValue::from($value));)+
-        $crate::words::said($key, &args)
-    }};
+    ($key:literal, $($name:ident = $value:expr),+ $(,)?) => {
+        $crate::words::said($key, vec![$((stringify!($name), $crate::words::FluentValue::from($value))),+])
+    };
 }
 
 /// A [`Message`](crate::words::Message) for a constant.
@@ -75,6 +73,3 @@ macro_rules! message {
         $crate::words::Message($key)
     };
 }
-
-/// The arguments of one text.
-pub type Args<'a> = FluentArgs<'a>;
