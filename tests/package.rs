@@ -9,7 +9,7 @@ use std::process::Command;
 use support::root;
 
 fn text(file: &str) -> String {
-    std::fs::read_to_string(root().join(file)).unwrap_or_else(|e| panic!("{file}: {e}"))
+    std::fs::read_to_string(root().join(file)).expect(file)
 }
 
 fn help(words: &[&str]) -> String {

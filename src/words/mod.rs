@@ -21,8 +21,6 @@ pub use figures::{decimal, decimal_sign, localised, shortest};
 pub use fluent_bundle::FluentValue;
 pub use language::{Language, language, set_language, taking_along, within};
 
-use fluent_bundle::FluentArgs;
-
 /// A text without arguments by its key, as a constant holds it.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, PartialOrd, Ord)]
 pub struct Message(
