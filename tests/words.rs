@@ -238,6 +238,7 @@ fn plurals_are_those_of_the_language() {
 
 #[test]
 fn a_thread_takes_the_language_along() {
-    let there = within(Language::German, || std::thread::spawn(taking_along(language)));
+    let start = || std::thread::Builder::new().name("speaks".to_owned()).spawn(taking_along(language));
+    let there = within(Language::German, start).unwrap();
     assert_eq!(there.join().unwrap(), Language::German);
 }

@@ -19,7 +19,7 @@ const SIZE: [f32; 2] = [1280.0, 800.0];
 fn said(window: &Harness<'_, App>) -> Vec<String> {
     let of = |node: egui_kittest::Node<'_>| {
         let node = node.accesskit_node();
-        [node.label(), node.value(), node.description().map(|d| d.to_string())]
+        [node.label(), node.value(), node.description()]
     };
     window.root().children_recursive().flat_map(of).flatten().collect()
 }

@@ -62,8 +62,9 @@ fn targets(window: &Window) -> Vec<Target> {
 
 /// The outermost node below the root that holds a node.
 fn part_of(node: &AccessNode<'_>) -> String {
-    let above: Vec<String> =
-        std::iter::successors(node.parent(), |n| n.parent()).map(|n| format!("{:?}", n.id())).collect();
+    let above: Vec<String> = std::iter::successors(node.parent(), egui_kittest::kittest::AccessKitNode::parent)
+        .map(|n| format!("{:?}", n.id()))
+        .collect();
     above.iter().rev().nth(1).cloned().unwrap_or_else(|| format!("{:?}", node.id()))
 }
 
