@@ -1,6 +1,7 @@
 //! Keeping the screen on while a day runs, where the system allows it.
 
 use crate::say;
+use crate::words::taking_along;
 use std::sync::mpsc::{SyncSender, sync_channel};
 use std::thread;
 
@@ -36,7 +37,7 @@ impl Awake {
                 drop(held);
             };
             // Without a thread the screen does what it always does.
-            drop(thread::Builder::new().name("keep-awake".to_owned()).spawn(hold_screen));
+            drop(thread::Builder::new().name("keep-awake".to_owned()).spawn(taking_along(hold_screen)));
             self.held = Some(hold);
         }
     }

@@ -24,3 +24,8 @@ pub(super) fn beside<R>(ui: &mut Ui, label: &str, room: f32, add: impl FnOnce(&m
     let name = ui.label(text);
     ui.horizontal(|ui| ui.with_layout(from_right, |ui| add(ui, name)).inner).inner
 }
+
+/// The room that a button with a text takes beside something.
+pub(in crate::gui) fn button_room(ui: &Ui, text: &str) -> f32 {
+    width_of(ui, text) + 2.0 * ui.spacing().button_padding.x + ui.spacing().item_spacing.x + 2.0
+}

@@ -9,6 +9,7 @@ mod panel_head;
 mod shown;
 mod symbols;
 
+pub(super) use beside::button_room;
 pub(super) use budget_bar::{budget_bars, removal_bar};
 pub(super) use entry_field::entry_field;
 pub(super) use fields::{choice, day, name, number, optional_number, slider, text};

@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, entry_field, number, said, section};
+use crate::gui::widgets::{button_room, choice, entry_field, number, said, section};
 use crate::job::{Command, Job, Survey, SurveyChange, SurveyCheck};
 use crate::measure::{Gauge, GaugeCheck, GaugePrinciple};
 use crate::say;
@@ -78,6 +78,7 @@ fn standing(ui: &mut Ui, job: &Job, survey: &Survey) {
 fn check_row(ui: &mut Ui, job: &Job, (survey, index): (usize, usize), check: &SurveyCheck, out: &mut Vec<Action>) {
     let p = theme::of(ui.ctx());
     let passes = job.gauge.passes(&check.check());
+    let room = button_room(ui, say!("survey-remove"));
     ui.horizontal(|ui| {
         let when = match check.after_reading {
             0 => say!("survey-check-before").to_owned(),
@@ -90,7 +91,7 @@ fn check_row(ui: &mut Ui, job: &Job, (survey, index): (usize, usize), check: &Su
         };
         let allowed = job.gauge.allowed_at(check.certified_um);
         ui.vertical(|ui| {
-            ui.set_width(ui.available_width() - 84.0);
+            ui.set_width(ui.available_width() - room);
             ui.spacing_mut().item_spacing.y = 0.0;
             let shown = check.shown_um.to_string();
             let text = if passes {

@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Effect, Model};
 use crate::gui::theme;
-use crate::gui::widgets::{choice, entry_field, fact, said, section};
+use crate::gui::widgets::{button_room, choice, entry_field, fact, said, section};
 use crate::insight::earlier_visits;
 use crate::job::{Command, PanelRecord, SurveyChange};
 use crate::polish::{LedgerEntry, RemovalSource};
@@ -24,10 +24,11 @@ pub(super) fn panel_ledger(ui: &mut Ui, m: &Model<'_>, panel: &Panel, record: &P
         say!("survey-visits-most", film = format!("{removed:.1}"))
     };
     egui::CollapsingHeader::new(said(ui, &title)).id_salt("ledger").show(ui, |ui| {
+        let room = button_room(ui, say!("survey-remove"));
         for (entry, visit) in record.removals.entries.iter().enumerate() {
             ui.horizontal(|ui| {
                 ui.vertical(|ui| {
-                    ui.set_width(ui.available_width() - 84.0);
+                    ui.set_width(ui.available_width() - room);
                     ui.spacing_mut().item_spacing.y = 0.0;
                     ui.label(&visit.visit);
                     let source = visit.source.name();
