@@ -238,6 +238,19 @@ fn a_job_that_can_not_be_coated_in_time_ends_with_one_and_the_reason() {
 }
 
 #[test]
+fn a_language_may_stand_before_a_command_or_behind_it_and_a_job_only_behind() {
+    for arguments in [&["--language", "de", "explain", "job-crew"][..], &["explain", "job-crew", "--language", "de"]] {
+        assert!(fine(arguments).contains("job-crew (Fehler)"), "{arguments:?}");
+    }
+    let output = run(&["some.job.ron", "plan"]);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text(&output.stderr).contains("stands before the command"), "{}", text(&output.stderr));
+    let output = run(&["--language", "fr", "plan"]);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(text(&output.stderr).contains("en-GB, en-US, de, es"), "{}", text(&output.stderr));
+}
+
+#[test]
 fn a_job_with_nothing_to_coat_is_planned_without_an_order() {
     let folder = Folder::new();
     let loaded = support::sample();

@@ -7,7 +7,7 @@ use std::path::PathBuf;
 
 /// Plan a light paint correction and the coating of a vehicle by two people.
 #[derive(Debug, Parser)]
-#[command(name = "lapwright", version, about = say!("cli-help"), args_conflicts_with_subcommands = true)]
+#[command(name = "lapwright", version, about = say!("cli-help"))]
 pub struct Args {
     /// The job to open in the window; without one, the sample. Where there is no display, its plan is printed instead
     #[arg(help = say!("cli-help-job"))]

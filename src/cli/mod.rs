@@ -53,7 +53,7 @@ impl std::fmt::Debug for Output<'_> {
 /// Help and version as [`Exit::Fine`], anything not understood as a [`Failure`].
 pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Args, ParseEnd> {
     use clap::error::ErrorKind as K;
-    Args::try_parse_from(words).map_err(|error| match error.kind() {
+    let parsed = Args::try_parse_from(words).map_err(|error| match error.kind() {
         K::DisplayHelp | K::DisplayVersion => ParseEnd::Text(error.to_string()),
         _ => {
             let text = error.to_string();
@@ -61,7 +61,15 @@ pub fn parse(words: impl IntoIterator<Item = OsString>) -> Result<Args, ParseEnd
             let wrong = text.split("\n\n").next().unwrap_or_default().trim_start_matches("error: ");
             ParseEnd::Failure(Failure::new(wrong, say!("cli-see-help")))
         }
-    })
+    })?;
+    match &parsed {
+        // The job of a command stands behind it.
+        Args { job: Some(job), command: Some(_), .. } => {
+            let error = say!("cli-job-before-command", job = job.display().to_string());
+            Err(ParseEnd::Failure(Failure::new(error, say!("cli-see-help"))))
+        }
+        _ => Ok(parsed),
+    }
 }
 
 /// Why a command line gave no command.

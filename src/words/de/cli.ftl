@@ -138,3 +138,4 @@ cli-bad-seconds = eine Zahl von 0 bis 86400 Sekunden angeben
 cli-bad-time = eine Uhrzeit als Stunden und Minuten angeben, zum Beispiel 17:00
 cli-help-language = Sprache der Ausgabe und der Blätter; ohne Angabe die des Systems
 cli-bad-language = eine von { $tags } angeben
+cli-job-before-command = „{ $job }“ steht vor dem Befehl; den Auftrag dahinter nennen

@@ -150,3 +150,4 @@ cli-bad-seconds = give a number of seconds from 0 to 86400
 cli-bad-time = give a time of day as hours and minutes, for example 17:00
 cli-help-language = Language of what is printed and of sheets; without it, that of the system
 cli-bad-language = give one of { $tags }
+cli-job-before-command = "{ $job }" stands before the command; name the job behind it

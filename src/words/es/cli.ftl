@@ -138,3 +138,4 @@ cli-bad-seconds = indicar un número de segundos de 0 a 86400
 cli-bad-time = indicar una hora como horas y minutos, por ejemplo 17:00
 cli-help-language = Idioma de lo que se imprime y de las hojas; sin él, el del sistema
 cli-bad-language = indicar una de { $tags }
+cli-job-before-command = «{ $job }» está antes del comando; nombrar el trabajo detrás
