@@ -9,7 +9,7 @@
 //! that messages can choose their plural.
 //!
 //! The language belongs to the thread, so that a test, a sheet or a file for another program can be written in its own; threads
-//! that are started take it along ([`language`], [`set_language`]).
+//! that are started take it along ([`language()`], [`set_language`]).
 
 mod catalogue;
 mod figures;
@@ -53,7 +53,7 @@ pub fn said(key: &'static str, args: Vec<(&str, FluentValue<'_>)>) -> String {
 /// Text in the language in use: `say!("key")` is a `&'static str`, `say!("key", name = value, …)` a `String`.
 ///
 /// Arguments are texts (`&str`, `String`), whole numbers (which choose plurals), or what
-/// [`decimal`](crate::words::decimal) makes of others.
+/// [`decimal`] makes of others.
 #[macro_export]
 macro_rules! say {
     ($key:literal) => {
@@ -64,7 +64,7 @@ macro_rules! say {
     };
 }
 
-/// A [`Message`](crate::words::Message) for a constant.
+/// A [`Message`] for a constant.
 #[macro_export]
 macro_rules! message {
     ($key:literal) => {

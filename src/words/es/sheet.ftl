@@ -7,7 +7,7 @@ sheet-gloss-units = Brillo, en unidades de brillo
 sheet-about = unos { $film }
 sheet-too-little = demasiado poco para leerlo
 sheet-no-marks = No se anotaron marcas.
-sheet-mark-where = { $mark }: { $panels }.
+sheet-mark-where = { $mark }: { $panels }
 sheet-not-read = No se midió el espesor de la pintura, así que no se quita nada al pulir.
 sheet-read =
     { $count ->
@@ -19,8 +19,8 @@ sheet-read-on =
         [one] El espesor de la pintura se midió una vez en { $on } de { $all } paneles pintados ({ $date }). Lo que se puede quitar depende de lo más fino que cabe esperar allí.
        *[other] El espesor de la pintura se midió { $count } veces en { $on } de { $all } paneles pintados ({ $date }). Lo que se puede quitar depende de lo más fino que cabe esperar allí.
     }
-sheet-blind = Nuestro medidor no puede medir estos paneles, por el material que hay bajo la pintura: { $panels }.
-sheet-painted-before = Repintado en algún momento anterior: { $panels }.
+sheet-blind = Nuestro medidor no puede medir estos paneles, por el material que hay bajo la pintura: { $panels }
+sheet-painted-before = Repintado en algún momento anterior: { $panels }
 sheet-consent = He leído esta hoja y estoy de acuerdo con el trabajo descrito. Sé que el pulido quita para siempre un poco de barniz.
 sheet-received = He mirado el vehículo y recibido esta hoja.
 sheet-coating-does = Un recubrimiento facilita el lavado y conserva más tiempo el brillo. No evita picotazos, golpes ni arañazos de llaves y cepillos, y hay que seguir lavando.
