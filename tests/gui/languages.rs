@@ -73,14 +73,15 @@ fn written() -> BTreeSet<&'static str> {
 }
 
 /// Names, units and keys that are the same in every language.
-const SAME: &str = "English UK US Deutsch Español nicht durchgesehen sin revisar Lapwright Alt Enter Escape Delete Backspace \
-                    Space Home End Up Equals Plus Minus PageUp PageDown min mil oz A4";
+const SAME: &str = "English UK US Deutsch Español nicht durchgesehen sin revisar Lapwright Alt Shift Enter Escape Delete \
+                    Backspace Space Home End Up Equals Plus Minus PageUp PageDown min mil oz";
 
-/// What a text has besides names, units and single letters, that is no message.
+/// What a text has besides names, units, single letters and codes with digits, that is no message.
 fn left_over<'a>(text: &'a str, written: &BTreeSet<&str>) -> Option<&'a str> {
     let same: BTreeSet<&str> = words(SAME).collect();
     let bare = |word: &str| word.contains(['a', 'e', 'i', 'o', 'u', 'A', 'E', 'I', 'O', 'U']);
-    words(text).find(|word| word.len() > 1 && bare(word) && !written.contains(word) && !same.contains(word))
+    let is_word = |word: &&str| word.len() > 1 && !word.contains(|c: char| c.is_ascii_digit());
+    words(text).filter(is_word).find(|word| bare(word) && !written.contains(word) && !same.contains(word))
 }
 
 /// A bare vowel means a text that is no message: those of the stretched language are all accented.

@@ -40,7 +40,7 @@ fn choose(window: &mut Harness<'_, App>, panel: &str) {
 }
 
 fn open(window: &mut Harness<'_, App>, header: &str) {
-    window.get_by(|n| n.role() != Role::Label && n.label().is_some_and(|l| l.starts_with(header))).click();
+    window.get_by(|n| n.role() != Role::Label && n.label().is_some_and(|l| l.starts_with(header))).click_accesskit();
     window.run();
 }
 
