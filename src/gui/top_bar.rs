@@ -68,9 +68,11 @@ fn view_menu(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         for (id, is) in [("front-left", Orientation::FrontLeft), ("front-up", Orientation::FrontUp)] {
             commands::radio(ui, m, id, m.view.front == is, out);
         }
-        ui.separator();
-        for (id, is) in [("names-uk", Naming::Uk), ("names-us", Naming::Us)] {
-            commands::radio(ui, m, id, m.view.naming == is, out);
+        if Naming::is_a_choice() {
+            ui.separator();
+            for (id, is) in [("names-uk", Naming::Uk), ("names-us", Naming::Us)] {
+                commands::radio(ui, m, id, m.view.naming == is, out);
+            }
         }
         ui.separator();
         commands::button(ui, m, "table", out);

@@ -19,6 +19,11 @@ pub enum Naming {
 }
 
 impl Naming {
+    /// Whether the language in use leaves a choice; languages other than English have one name for a part.
+    pub fn is_a_choice() -> bool {
+        matches!(language(), Language::British | Language::American)
+    }
+
     /// The language that parts are named in: the English that is wanted, where English is spoken at all.
     fn language(self) -> Language {
         match (language(), self) {

@@ -29,6 +29,21 @@ macro_rules! prefer {
     };
 }
 
+macro_rules! names {
+    ($id:literal, $naming:ident) => {
+        WindowCommand {
+            id: $id,
+            group: Group::Look,
+            keys: &[],
+            usable: |m| {
+                Naming::is_a_choice().then_some(()).ok_or_else(|| say!("command-not-english"))?;
+                (m.home.preferences.names != Naming::$naming).then_some(()).ok_or_else(|| say!("command-not-already"))
+            },
+            wish: |m| with(m, |p| p.names = Naming::$naming),
+        }
+    };
+}
+
 macro_rules! size {
     ($id:literal, $keys:expr, $up:literal) => {
         WindowCommand {
@@ -58,8 +73,8 @@ pub(super) const COMMANDS: &[WindowCommand] = &[
     prefer!("no-touch", large_targets = false),
     prefer!("front-left", front = Orientation::FrontLeft),
     prefer!("front-up", front = Orientation::FrontUp),
-    prefer!("names-uk", names = Naming::Uk),
-    prefer!("names-us", names = Naming::Us),
+    names!("names-uk", Uk),
+    names!("names-us", Us),
     prefer!("film-um", film = ThicknessUnit::Um),
     prefer!("film-mil", film = ThicknessUnit::Mil),
     prefer!("celsius", temperature = TemperatureUnit::Celsius),

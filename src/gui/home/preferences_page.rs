@@ -10,7 +10,7 @@ use crate::say;
 use crate::units::listed;
 use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
 use crate::vehicle::Naming;
-use crate::words::{Language, language, within};
+use crate::words::{Language, within};
 use eframe::egui::{self, Ui};
 
 /// Draws the page.
@@ -83,7 +83,7 @@ fn units(ui: &mut Ui, wanted: &mut Preferences) {
     let temperatures = [(TemperatureUnit::Celsius, "°C"), (TemperatureUnit::Fahrenheit, "°F")];
     choose(ui, say!("home-temperature"), &mut wanted.temperature, &temperatures);
     choose(ui, say!("home-amounts"), &mut wanted.volume, &[(VolumeUnit::Ml, "ml"), (VolumeUnit::FlOz, "US fl oz")]);
-    if matches!(language(), Language::British | Language::American) {
+    if Naming::is_a_choice() {
         let names = [(Naming::Uk, say!("home-names-uk")), (Naming::Us, say!("home-names-us"))];
         choose(ui, say!("home-names"), &mut wanted.names, &names);
     }

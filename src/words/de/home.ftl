@@ -6,7 +6,7 @@ home-not-kept = Die Einstellungen ließen sich nicht behalten: { $why }.
 home-map-copied = Die Karte ist kopiert.
 home-no-place = für die Seiten ist kein Platz: { $why }
 home-hint-work = Die Arbeit, der Reihe nach
-home-hint-work-text = Hier von Auftrag bis Übergabe hinuntergehen. Die Marke sagt, wie weit jeder Teil ist; ein Dreieck hat etwas offen.
+home-hint-work-text = Hier von Auftrag bis Übergabe hinuntergehen. Die Marke sagt, wie weit jeder Bereich ist; ein Dreieck hat etwas offen.
 home-hint-vehicle = Das Fahrzeug, ausgeklappt
 home-hint-vehicle-text = Ein Teil anklicken oder mit den Pfeiltasten von Teil zu Teil gehen. Dies ist ein erfundenes Fahrzeug zum Ausprobieren.
 home-hint-chosen = Was gewählt ist
@@ -41,8 +41,16 @@ home-job-unread = Nicht lesbar: { $why }.
 home-visits = Besuche von { $plate }
 home-none-yet = In diesem Ordner ist noch kein Auftrag. Einen hier speichern oder einen anderen Ordner wählen.
 home-no-plate = Kein Auftrag dieses Ordners hat dieses Kennzeichen.
-home-no-words = Keiner von { $all } Aufträgen hat diese Wörter.
-home-count = { $count } von { $all } Aufträgen
+home-no-words =
+    { $all ->
+        [one] Der einzige Auftrag hat diese Wörter nicht.
+       *[other] Keiner von { $all } Aufträgen hat diese Wörter.
+    }
+home-count =
+    { $all ->
+        [one] { $count } von 1 Auftrag
+       *[other] { $count } von { $all } Aufträgen
+    }
 home-count-more = { $count } von { $all } Aufträgen; { $more } weitere sind nicht genannt, Unterordner verwenden
 home-cannot-read = nicht lesbar
 home-put-away = Blendet dies aus
@@ -66,12 +74,12 @@ home-size = Größe von allem
 home-front-left = Nach links
 home-front-up = Nach oben
 home-front = Front des Fahrzeugs
-home-large = Größere Tasten, für Handschuhe und Touchscreens
+home-large = Größere Schaltflächen, für Handschuhe und Touchscreens
 home-shop = Die Werkstatt
 home-use-crew = Das Team dieses Auftrags verwenden
 home-none = Keins
 home-choose-folder = Ordner wählen …
-home-crew-sample = Neue Aufträge beginnen mit dem Team des Musters.
+home-crew-sample = Neue Aufträge beginnen mit dem Team des Musterauftrags.
 home-crew = Neue Aufträge beginnen mit { $people }.
 home-jobs-in = Die Aufträge liegen in { $folder }.
 home-jobs-nowhere = Der Ordner der Aufträge ist noch nicht bekannt.

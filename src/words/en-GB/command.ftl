@@ -153,6 +153,7 @@ command-not-read = No panel has been read yet.
 command-not-plate = The vehicle has no plate or other mark; enter it in Job.
 command-not-order = There is no order of coating yet.
 command-not-already = That is so already.
+command-not-english = Only where the program speaks English.
 command-not-further = It does not go further.
 command-not-survey = Only in Survey.
 command-not-exercise = Only during an exercise.

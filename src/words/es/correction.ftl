@@ -157,12 +157,12 @@ correction-pass-takes = Una pasada quita, en esta pintura
 
 correction-column-panel = Panel
 correction-column-film = Capa mín.
-correction-column-may-go = Permitido
-correction-column-needed = Necesario
+correction-column-may-go = Puede
+correction-column-needed = Debe
 correction-column-will-go = Se quitará
 correction-column-level = Nivel
 correction-column-time = Tiempo
-correction-column-stays = Quedan
+correction-column-stays = Queda
 correction-not-read = sin leer
 correction-in-sentence-panel = panel
 correction-in-sentence-film = capa mínima

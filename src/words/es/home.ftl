@@ -6,7 +6,7 @@ home-not-kept = No se pudieron guardar las preferencias: { $why }.
 home-map-copied = El mapa está copiado.
 home-no-place = no hay sitio para las páginas: { $why }
 home-hint-work = El trabajo, en su orden
-home-hint-work-text = Bajar aquí de Trabajo a Entrega. La marca dice cómo va cada parte; un triángulo tiene algo abierto.
+home-hint-work-text = Bajar aquí de Trabajo a Entrega. La marca dice cómo va cada parte; un triángulo indica algo pendiente.
 home-hint-vehicle = El vehículo, desplegado
 home-hint-vehicle-text = Pulsar un panel, o ir de panel en panel con las flechas. Es un vehículo inventado para probar cosas.
 home-hint-chosen = Lo elegido
@@ -20,14 +20,18 @@ home-no-hints = No más pistas
 home-hint-of = { $number } de { $all }
 home-folder-unread = No se puede recorrer la carpeta: { $why }.
 home-looking = Recorriendo la carpeta…
-home-reading = Leyendo { $number } de { $all } trabajos…
+home-reading =
+    { $all ->
+        [one] Leyendo { $number } de 1 trabajo…
+       *[other] Leyendo { $number } de { $all } trabajos…
+    }
 home-open = Abrir
 home-close = Cerrar
 home-folder = Carpeta
 home-look-through = Recorrer
 home-look-through-hint = Enumera los trabajos de esta carpeta y de las que contiene
 home-choose = Elegir…
-home-look-for = Buscar una matrícula, un dueño, un vehículo, un día o un punto abierto
+home-look-for = Buscar una matrícula, un dueño, un vehículo, un día o un punto pendiente
 home-say-folder = Decir en qué carpeta están los trabajos del taller. Se recuerda.
 home-jobs = Trabajos
 home-all-jobs = Todos los trabajos
@@ -36,14 +40,22 @@ home-column-day = Día
 home-column-plate = Matrícula
 home-column-owner = Dueño
 home-column-job = Trabajo y vehículo
-home-column-open = Abierto
+home-column-open = Pendiente
 home-job-unread = No se puede leer: { $why }.
 home-visits = Visitas de { $plate }
 home-none-yet = Aún no hay ningún trabajo en esta carpeta. Guardar uno aquí o elegir otra carpeta.
 home-no-plate = Ningún trabajo de esta carpeta tiene esta matrícula.
-home-no-words = Ninguno de { $all } trabajos tiene estas palabras.
-home-count = { $count } de { $all } trabajos
-home-count-more = { $count } de { $all } trabajos; { $more } más no se enumeran, usar carpetas dentro
+home-no-words =
+    { $all ->
+        [one] El único trabajo no tiene estas palabras.
+       *[other] Ninguno de { $all } trabajos tiene estas palabras.
+    }
+home-count =
+    { $all ->
+        [one] { $count } de 1 trabajo
+       *[other] { $count } de { $all } trabajos
+    }
+home-count-more = { $count } de { $all } trabajos; { $more } más no se enumeran, usar subcarpetas
 home-cannot-read = no se puede leer
 home-put-away = Quita esto
 home-bad-crew = este equipo no puede hacer ningún trabajo
@@ -71,7 +83,7 @@ home-shop = El taller
 home-use-crew = Usar el equipo de este trabajo
 home-none = Ninguno
 home-choose-folder = Elegir la carpeta…
-home-crew-sample = Los trabajos nuevos empiezan con el equipo de la muestra.
+home-crew-sample = Los trabajos nuevos empiezan con el equipo del trabajo de muestra.
 home-crew = Los trabajos nuevos empiezan con { $people }.
 home-jobs-in = Los trabajos están en { $folder }.
 home-jobs-nowhere = Aún no se conoce la carpeta de los trabajos.
