@@ -103,7 +103,9 @@ impl Templates {
         let stem = if stem.is_empty() { "vehicle".to_owned() } else { stem.chars().take(LONGEST_ID - 5).collect() };
         let ids = std::iter::once(stem.clone()).chain((2..10_000).map(|n| format!("{stem}-{n}")));
         let is_free = |id: &String| {
-            !is_embedded(id) && !self.path_of(id).is_some_and(|path| !matches!(RealDisk.about(&path), Ok(None)))
+            is_id(id)
+                && !is_embedded(id)
+                && !self.path_of(id).is_some_and(|path| !matches!(RealDisk.about(&path), Ok(None)))
         };
         ids.into_iter().find(is_free).unwrap_or(stem)
     }
@@ -188,7 +190,14 @@ fn read_template(path: &Path, id: &str) -> Result<Template, ReadError> {
 
 fn is_id(text: &str) -> bool {
     let plain = |c: char| c.is_ascii_lowercase() || c.is_ascii_digit() || c == '-';
-    (1..=LONGEST_ID).contains(&text.len()) && text.chars().all(plain)
+    (1..=LONGEST_ID).contains(&text.len()) && text.chars().all(plain) && !is_device(text)
+}
+
+/// Names that mean a device on Windows, whatever ending they have. Source: Microsoft, "Naming Files, Paths, and Namespaces".
+fn is_device(name: &str) -> bool {
+    let numbered = name.strip_prefix("com").or_else(|| name.strip_prefix("lpt"));
+    matches!(name, "con" | "prn" | "aux" | "nul")
+        || numbered.is_some_and(|rest| rest.len() == 1 && rest.chars().all(|c| c.is_ascii_digit()))
 }
 
 fn is_embedded(id: &str) -> bool {
@@ -260,10 +269,25 @@ mod tests {
 
     #[test]
     fn only_plain_names_are_ids() {
-        for id in ["saloon", "our-van-2", "7"] {
+        for id in ["saloon", "our-van-2", "7", "console", "com10", "com-1"] {
             assert!(is_id(id), "{id}");
         }
-        for text in ["", "..", "../saloon", "a/b", "a\\b", "C:van", "van.ron", "Van", "van ", "v\u{e4}n", "a\0b"] {
+        for text in [
+            "",
+            "..",
+            "../saloon",
+            "a/b",
+            "a\\b",
+            "C:van",
+            "van.ron",
+            "Van",
+            "van ",
+            "v\u{e4}n",
+            "a\0b",
+            "con",
+            "com1",
+            "lpt9",
+        ] {
             assert!(!is_id(text), "{text:?}");
         }
         assert!(!is_id(&"a".repeat(LONGEST_ID + 1)));
