@@ -6,7 +6,8 @@ mod support;
 
 use lapwright::file::{
     Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, photo_file,
-    photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo, write_export, write_journal,
+    photo_id, photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo, write_export,
+    write_journal,
 };
 use lapwright::job::Revision;
 use lapwright::job::{Command, Defect, Document, Job, PhotoId};
@@ -185,9 +186,10 @@ fn unsaved_work_that_is_put_aside_is_in_its_journal_or_in_a_file_of_its_own() {
     assert!(calls >= 8, "{calls}");
 }
 
-/// A photograph is any bytes here, under the name of any hash.
+/// A photograph is any bytes here, under the name of their hash.
 fn photo() -> (PhotoId, &'static [u8]) {
-    (PhotoId::of_hash([7; 32]), b"the bytes of a picture")
+    let bytes = b"the bytes of a picture";
+    (photo_id(bytes), bytes)
 }
 
 #[test]

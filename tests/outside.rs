@@ -2,8 +2,8 @@
 #![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::file::{
-    RealDisk, SAMPLE, Templates, copy_photos, job_from_text, job_to_text, photo_file, photo_folder, read_photo,
-    save_photo,
+    RealDisk, SAMPLE, Templates, copy_photos, job_from_text, job_to_text, photo_file, photo_folder, photo_id,
+    read_photo, save_photo,
 };
 use lapwright::job::{Job, PhotoId};
 use std::path::Path;
@@ -19,10 +19,12 @@ const ELSEWHERE: [&str; 7] = [
     "file:///outside/of/everything",
 ];
 
+const PICTURE: &[u8] = b"a picture, as far as its name goes";
+
 /// The sample with one picture at a defect.
 fn with_picture() -> (Job, PhotoId) {
     let mut job = (*job_from_text("the sample", SAMPLE).unwrap().job).clone();
-    let photo = PhotoId::of_hash([0xab; 32]);
+    let photo = photo_id(PICTURE);
     let record = job.panels.values_mut().find(|record| !record.defects.is_empty()).unwrap();
     Arc::make_mut(record).defects[0].photos = vec![photo.clone()];
     (job, photo)
@@ -68,8 +70,8 @@ fn a_picture_that_is_a_link_is_neither_shown_nor_copied() {
     assert!(!photo_file(&to, &photo).exists());
     // A whole folder of pictures that is a link.
     let third = folder.path().join("here/three.job.ron");
-    save_photo(&RealDisk, &third, &photo, b"a picture").unwrap();
-    assert_eq!(read_photo(&RealDisk, &third, &photo).unwrap(), b"a picture");
+    save_photo(&RealDisk, &third, &photo, PICTURE).unwrap();
+    assert_eq!(read_photo(&RealDisk, &third, &photo).unwrap(), PICTURE);
     let fourth = folder.path().join("here/four.job.ron");
     symlink(photo_folder(&third), photo_folder(&fourth)).unwrap();
     assert!(read_photo(&RealDisk, &fourth, &photo).is_err());

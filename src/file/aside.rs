@@ -24,7 +24,8 @@ pub fn put_aside(disk: &dyn Disk, data: &Path, found: &FoundJournal, stamp: &str
     }
     let refused = |cause| SaveError::Disk { path: found.path.clone(), doing: say!("file-doing-taking-away"), cause };
     let pictures = photo_folder(&found.path);
-    if let (Some(kept), Some(_)) = (&kept, disk.about(&pictures).map_err(refused)?) {
+    let there = disk.target(&pictures).map_err(refused)?.is_none() && disk.about(&pictures).map_err(refused)?.is_some();
+    if let Some(kept) = kept.as_ref().filter(|_| there) {
         disk.rename(&pictures, &photo_folder(kept)).map_err(refused)?;
     }
     remove_journal(disk, &found.path).map_err(refused)?;

@@ -1,9 +1,10 @@
 //! The log of a day in the bay, beside its job as `NAME.job.ron.day`: one entry a line, on the disk before the tap counts.
 //!
 //! The first line names the format, `day/1`. A crash or a flat battery can tear the last line only: it is left out when the log
-//! is read, and closed off by the next entry. Lines in the middle that can't be read are left out too, and counted.
+//! is read, and closed off by the next entry. Lines in the middle that can't be read are left out too, and counted. A link of its
+//! name is refused.
 
-use super::disk::{Disk, clear, folder_of, sync_names};
+use super::disk::{Disk, clear, folder_of, nothing_but_a_file, sync_names};
 use super::error::ReadError;
 use crate::bay::{Entry, Log};
 use std::ffi::OsString;
@@ -61,7 +62,7 @@ pub struct DayFile {
 /// # Errors
 /// [`ReadError`] when the file can't be read or is of another format.
 pub fn read_day(disk: &dyn Disk, path: &Path) -> Result<DayFile, ReadError> {
-    let bytes = match disk.read(path, LIMIT) {
+    let bytes = match nothing_but_a_file(disk, path).and_then(|()| disk.read(path, LIMIT)) {
         Ok(bytes) => bytes,
         Err(error) if error.kind() == io::ErrorKind::NotFound => return Ok(DayFile::default()),
         Err(cause) => return Err(ReadError::Unreadable { path: path.to_owned(), cause }),
@@ -96,7 +97,7 @@ pub fn read_day(disk: &dyn Disk, path: &Path) -> Result<DayFile, ReadError> {
 /// What the system says; the entries before are as they were.
 pub fn append_day(disk: &dyn Disk, path: &Path, entry: &Entry) -> io::Result<()> {
     let line = ron::to_string(entry).map_err(io::Error::other)?;
-    let before = match disk.read(path, LIMIT) {
+    let before = match nothing_but_a_file(disk, path).and_then(|()| disk.read(path, LIMIT)) {
         Ok(before) if !before.is_empty() => before,
         Err(error) if error.kind() != io::ErrorKind::NotFound => return Err(error),
         // A new file, and its name, are on the disk before anything counts as written to it.

@@ -3,13 +3,15 @@
 //! A job with a file has it beside the file, as `.NAME.journal`; one without in the user's folder `lapwright/unsaved`. Format `journal/1`:
 //! the format on the first line, what it is about on the second (RON), then the text of the job. It is written like a job, so that
 //! a crash while it is written leaves the one before; the previous version stays as `NAME~` all the same, for disks that tear
-//! files. It is removed only once the job is saved for sure, or given up on purpose.
+//! files. It is removed only once the job is saved for sure, or given up on purpose. A link of its name is no journal: it is not
+//! followed, and the next journal takes its place.
 
-use super::disk::{Disk, clear, folder_of, is_missing, sync_names};
+use super::disk::{Disk, clear, folder_of, is_file_here, is_missing, sync_names};
 use super::fingerprint::{Fingerprint, sha256_of};
-use super::photos::photo_folder;
+use super::photos::{is_photo, photo_folder};
 use super::save::{SaveError, Saved, behind_links, hidden, job_text, with_ending, write_text};
 use crate::job::Job;
+use crate::say;
 use serde::{Deserialize, Serialize};
 use std::io;
 use std::path::{Path, PathBuf};
@@ -101,6 +103,10 @@ pub fn write_journal(disk: &dyn Disk, path: &Path, head: &JournalHead, job: &Job
     let text = job_text(job)?;
     let head = JournalHead { text_sha256: sha256_of(text.as_bytes()), ..head.clone() };
     let head = ron::to_string(&head).map_err(|e| SaveError::Text(e.to_string()))?;
+    let refused = |cause| SaveError::Disk { path: path.to_owned(), doing: say!("file-doing-clearing"), cause };
+    if disk.target(path).map_err(refused)?.is_some() {
+        clear(disk, path).map_err(refused)?;
+    }
     write_text(disk, path, &format!("{FORMAT}\n{head}\n{text}"))
 }
 
@@ -131,16 +137,18 @@ pub fn remove_journal(disk: &dyn Disk, path: &Path) -> io::Result<()> {
         Err(error) if !is_missing(&error) => return Err(error), // it could come back with a power cut
         _ => {}
     }
-    // Those of a job with a file lie beside that.
+    // Those of a job with a file lie beside that. What is none of them stays, and so does its folder.
     let folder = photo_folder(path);
-    match disk.list(&folder) {
-        Ok(pictures) => {
-            pictures.iter().try_for_each(|picture| clear(disk, picture))?;
-            clear(disk, &folder)
-        }
-        Err(error) if is_missing(&error) => Ok(()),
-        Err(error) => Err(error),
+    if disk.target(&folder)?.is_some() {
+        return clear(disk, &folder);
     }
+    let found = match disk.list(&folder) {
+        Err(error) if is_missing(&error) => return Ok(()),
+        found => found?,
+    };
+    let (pictures, others): (Vec<_>, Vec<_>) = found.into_iter().partition(|file| is_photo(file));
+    pictures.iter().try_for_each(|picture| clear(disk, picture))?;
+    if others.is_empty() { clear(disk, &folder) } else { Ok(()) }
 }
 
 fn previous(path: &Path) -> PathBuf {
@@ -148,6 +156,9 @@ fn previous(path: &Path) -> PathBuf {
 }
 
 fn read(disk: &dyn Disk, path: &Path) -> io::Result<Option<Vec<u8>>> {
+    if !is_file_here(disk, path)? {
+        return Ok(None);
+    }
     match disk.read(path, LIMIT) {
         Ok(bytes) => Ok(Some(bytes)),
         Err(error) if is_missing(&error) => Ok(None),

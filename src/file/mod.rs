@@ -41,7 +41,7 @@ pub use journal::{
 pub use kept::{Kept, keep, kept};
 pub use load::{Loaded, job_findings, job_from_text, read_job, read_text, sized, template_of};
 pub use open::Opened;
-pub use photos::{copy_photos, photo_file, photo_folder, photos_of, read_photo, save_photo};
+pub use photos::{copy_photos, photo_file, photo_folder, photo_id, photos_of, read_photo, save_photo};
 #[cfg(feature = "gui")]
 pub use picture::{KEPT_SIDE, PICTURE_LIMIT_MIB, Picture, Shown, show_picture, take_picture};
 pub use places::Places;

@@ -5,6 +5,7 @@ use super::error::ReadError;
 use super::fingerprint::Fingerprint;
 use super::load::{Loaded, newer_format, read_text};
 use super::templates::Templates;
+use crate::say;
 use std::path::Path;
 
 /// A job with what its file was when it was read.
@@ -32,7 +33,10 @@ impl Templates {
     /// [`ReadError`] as for [`Templates::read_job`].
     pub fn open_job(&self, disk: &dyn Disk, path: &Path) -> Result<Opened, ReadError> {
         let unreadable = |cause| ReadError::Unreadable { path: path.to_owned(), cause };
-        // First, so that a change while it is read is noticed later.
+        if disk.about(path).map_err(unreadable)?.is_some_and(|about| !about.is_file) {
+            return Err(unreadable(std::io::Error::new(std::io::ErrorKind::InvalidInput, say!("file-is-no-file"))));
+        }
+        // Before its text, so that a change while it is read is noticed later.
         let print = Fingerprint::read(disk, path).map_err(unreadable)?;
         let name = path.display().to_string();
         let text = read_text(disk, path)?;

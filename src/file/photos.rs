@@ -1,15 +1,22 @@
 //! Pictures beside a job: in a folder `NAME.photos` next to `NAME.job.ron`, each under its hash.
 
-use super::disk::{Disk, clear, sync_names};
+use super::disk::{Disk, clear, is_file_here, no_link, nothing_but_a_file, sync_names};
 use super::save::SaveError;
 use crate::job::{Job, PhotoId};
 use crate::say;
+use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
 
 /// A larger file is not one of ours.
 const LIMIT: u64 = 16 * 1024 * 1024;
+const ENDING: &str = ".jpg";
+
+/// The name of a picture: the hash of its bytes.
+pub fn photo_id(bytes: &[u8]) -> PhotoId {
+    PhotoId::of_hash(Sha256::digest(bytes).into())
+}
 
 /// The folder for the pictures of a job.
 pub fn photo_folder(job: &Path) -> PathBuf {
@@ -20,7 +27,15 @@ pub fn photo_folder(job: &Path) -> PathBuf {
 
 /// The file of a picture of a job.
 pub fn photo_file(job: &Path, photo: &PhotoId) -> PathBuf {
-    photo_folder(job).join(format!("{photo}.jpg"))
+    photo_folder(job).join(format!("{photo}{ENDING}"))
+}
+
+/// Whether a file has the name of a picture, or of one that was cut short while it was written.
+pub(super) fn is_photo(file: &Path) -> bool {
+    let name = file.file_name().map(|n| n.to_string_lossy()).unwrap_or_default();
+    let whole = name.strip_suffix(ENDING);
+    let stem = whole.or_else(|| name.strip_prefix('.')?.strip_suffix(".new")?.split_once('.').map(|(id, _)| id));
+    stem.is_some_and(|stem| PhotoId::try_from(stem.to_owned()).is_ok())
 }
 
 /// Every picture that a job speaks of, each once.
@@ -31,16 +46,21 @@ pub fn photos_of(job: &Job) -> BTreeSet<PhotoId> {
 /// Reads a picture of a job; never one that is a link, or in a folder that is one, since it would lie elsewhere.
 ///
 /// # Errors
-/// What the system says; `InvalidInput` where there is a link.
+/// What the system says; `InvalidInput` where there is a link; `InvalidData` where it is another picture than its name says.
 pub fn read_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId) -> io::Result<Vec<u8>> {
     let file = photo_file(job, photo);
-    if disk.target(&photo_folder(job))?.is_some() || disk.target(&file)?.is_some() {
-        return Err(io::Error::new(io::ErrorKind::InvalidInput, "it is a link to another place"));
+    no_link(disk, &photo_folder(job))?;
+    nothing_but_a_file(disk, &file)?;
+    let bytes = disk.read(&file, LIMIT)?;
+    if photo_id(&bytes) == *photo {
+        Ok(bytes)
+    } else {
+        Err(io::Error::new(io::ErrorKind::InvalidData, say!("file-other-picture")))
     }
-    disk.read(&file, LIMIT)
 }
 
-/// Keeps a picture beside a job. One that is there already is left alone: the same name means the same bytes.
+/// Keeps a picture beside a job. One that is there already is left alone: the same name means the same bytes. What is there but is
+/// another picture, or a link, is replaced; a folder for the pictures that is a link is refused.
 ///
 /// # Errors
 /// [`SaveError::Disk`]; the folder then has the whole picture or none.
@@ -49,7 +69,8 @@ pub fn save_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId, bytes: &[u8]) ->
     let folder = photo_folder(job);
     let fresh = folder.join(format!(".{photo}.{}.new", std::process::id()));
     let write = || {
-        if disk.about(&path)?.is_some() {
+        no_link(disk, &folder)?;
+        if is_file_here(disk, &path)? && photo_id(&disk.read(&path, LIMIT)?) == *photo {
             return Ok(());
         }
         disk.make_folder(&folder)?;

@@ -1,11 +1,11 @@
 //! Taking in a photograph: turned upright, made smaller, and without anything that it says about where and when it was taken.
 
+use super::photos::photo_id;
 use crate::job::PhotoId;
 use crate::say;
 use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::{DynamicImage, ImageDecoder, ImageReader, Limits};
-use sha2::{Digest, Sha256};
 use std::io::Cursor;
 
 /// A larger file is not opened.
@@ -51,8 +51,7 @@ pub fn take_picture(bytes: &[u8]) -> Result<Picture, String> {
     JpegEncoder::new_with_quality(&mut jpeg, QUALITY)
         .encode_image(&small.to_rgb8())
         .map_err(|e| say!("file-picture-unwritten", why = e.to_string()))?;
-    let id = PhotoId::of_hash(Sha256::digest(&jpeg).into());
-    Ok(Picture { id, jpeg })
+    Ok(Picture { id: photo_id(&jpeg), jpeg })
 }
 
 /// A picture at most `side` pixels wide and high.

@@ -1,5 +1,6 @@
 //! A lock on a file beside the one that is worked on.
 
+use super::never_through_links;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};
@@ -17,7 +18,8 @@ const TRIES: usize = 10;
 impl Lock {
     pub(super) fn take(path: &Path, holder: &str) -> io::Result<Option<Self>> {
         for _ in 0..TRIES {
-            let mut file = OpenOptions::new().write(true).create(true).truncate(false).open(path)?;
+            let mut file =
+                never_through_links(OpenOptions::new().write(true).create(true).truncate(false)).open(path)?;
             match file.try_lock() {
                 Err(TryLockError::WouldBlock) => return Ok(None),
                 Err(TryLockError::Error(error)) => return Err(error),

@@ -10,7 +10,9 @@ pub use fault::Fault;
 pub use lock::Lock;
 pub use real::{RealDisk, new_private_folder};
 
+use crate::say;
 use std::fmt::Debug;
+use std::fs::OpenOptions;
 use std::io;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
@@ -61,10 +63,11 @@ pub trait Disk: Debug + Send + Sync {
     /// # Errors
     /// What the system says.
     fn write_new(&self, path: &Path, bytes: &[u8], like: &Path) -> io::Result<()>;
-    /// Writes bytes behind those of a file, which is made where there is none, and waits until they are on the disk.
+    /// Writes bytes behind those of a file, which is made where there is none, and waits until they are on the disk. Never through
+    /// a symbolic link.
     ///
     /// # Errors
-    /// What the system says; a part of the bytes may be there.
+    /// What the system says, also where the name is a link or no file; a part of the bytes may be there.
     fn append(&self, path: &Path, bytes: &[u8]) -> io::Result<()>;
     /// Gives a file a second name; copies it where the file system has no hard links.
     ///
@@ -86,16 +89,59 @@ pub trait Disk: Debug + Send + Sync {
     /// # Errors
     /// What the system says.
     fn sync_folder(&self, folder: &Path) -> io::Result<()>;
-    /// Takes a file that only says who holds something, and writes who; none where somebody else holds it.
+    /// Takes a file that only says who holds something, and writes who; none where somebody else holds it. Never through a symbolic
+    /// link.
     ///
     /// # Errors
-    /// What the system says, also where it knows no locks.
+    /// What the system says, also where the name is a link or no file, or where it knows no locks.
     fn lock(&self, path: &Path, holder: &str) -> io::Result<Option<Lock>>;
 }
 
 /// Whether there is a file of that name; also false where the disk can't say.
 pub(super) fn is_file(disk: &dyn Disk, path: &Path) -> bool {
     disk.about(path).is_ok_and(|about| about.is_some_and(|about| about.is_file))
+}
+
+/// Whether a plain file of that name is right there. A folder from elsewhere may hold links of any name, also of the names that
+/// this program gives to its own files; what a link leads to is never one of them.
+pub(super) fn is_file_here(disk: &dyn Disk, path: &Path) -> io::Result<bool> {
+    Ok(disk.target(path)?.is_none() && disk.about(path)?.is_some_and(|about| about.is_file))
+}
+
+/// Makes sure that nothing but a plain file stands under a name, or nothing.
+///
+/// # Errors
+/// `InvalidInput` where it is a link, a folder or something odd; what the system says.
+pub(super) fn nothing_but_a_file(disk: &dyn Disk, path: &Path) -> io::Result<()> {
+    no_link(disk, path)?;
+    match disk.about(path)? {
+        Some(about) if !about.is_file => Err(odd(say!("file-is-no-file"))),
+        _ => Ok(()),
+    }
+}
+
+/// Makes sure that a name is no link.
+///
+/// # Errors
+/// `InvalidInput` where it is one; what the system says.
+pub(super) fn no_link(disk: &dyn Disk, path: &Path) -> io::Result<()> {
+    if disk.target(path)?.is_some() { Err(odd(say!("file-is-link"))) } else { Ok(()) }
+}
+
+fn odd(what: &str) -> io::Error {
+    io::Error::new(io::ErrorKind::InvalidInput, what)
+}
+
+/// The same once more while a file is opened, since a name can change its meaning in between; and no wait for a pipe.
+#[cfg(unix)]
+fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
+    std::os::unix::fs::OpenOptionsExt::custom_flags(options, libc::O_NOFOLLOW | libc::O_NONBLOCK)
+}
+
+/// Elsewhere links are looked for before.
+#[cfg(not(unix))]
+fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
+    options
 }
 
 /// Removes a file; fine where there is none.

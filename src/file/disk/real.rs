@@ -1,6 +1,6 @@
 //! The disk of this machine.
 
-use super::{About, Disk, Lock};
+use super::{About, Disk, Lock, never_through_links};
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
@@ -60,7 +60,7 @@ impl Disk for RealDisk {
     }
 
     fn append(&self, path: &Path, bytes: &[u8]) -> io::Result<()> {
-        let mut file = OpenOptions::new().append(true).create(true).open(path)?;
+        let mut file = never_through_links(OpenOptions::new().append(true).create(true)).open(path)?;
         file.write_all(bytes)?;
         file.sync_all()
     }
