@@ -36,6 +36,7 @@ fn main() {
         insight: &insight,
         order: &order,
         polishing: polishing.as_ref(),
+        shop: "",
         options: Options::default(),
     };
     let makers = [("customer", sheets::customer as Maker), ("crew", sheets::crew), ("record", sheets::record)];

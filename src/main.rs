@@ -1,13 +1,18 @@
 //! The `lapwright` program: understands the command line and hands over to the command line or the window.
 
-use lapwright::cli::{self, Output, ParseEnd};
+use lapwright::cli::{self, Output, ParseEnd, Printable};
 use lapwright::words::{Language, set_language};
+use std::io::{IsTerminal, Write};
 use std::process::ExitCode;
 
 fn main() -> ExitCode {
     set_language(Language::of_environment(|name| std::env::var(name).ok()));
-    let mut data = std::io::stdout().lock();
-    let mut notes = std::io::stderr().lock();
+    // A program that reads the data gets it as it is; a terminal would carry out what it holds.
+    let mut data: Box<dyn Write> = match std::io::stdout() {
+        terminal if terminal.is_terminal() => Box::new(Printable(terminal.lock())),
+        other => Box::new(other.lock()),
+    };
+    let mut notes = Printable(std::io::stderr().lock());
     let mut out = Output { data: &mut data, notes: &mut notes };
     let parsed = cli::parse(std::env::args_os());
     if let Ok(cli::Args { language: Some(language), .. }) = &parsed {

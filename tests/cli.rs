@@ -116,6 +116,18 @@ fn help_and_version_are_data() {
     assert_eq!(fine(&["--version"]), format!("lapwright {}\n", env!("CARGO_PKG_VERSION")));
 }
 
+/// A job from elsewhere may hold what would command a terminal, or turn the order of a line.
+#[test]
+fn what_is_said_about_a_file_never_commands_the_terminal() {
+    let folder = Folder::new();
+    let file = folder.file("evil\u{202e}.job.ron", "(format: \"\u{1b}]0;gotcha\u{7}\u{9b}31m\", \u{1b}[2J)");
+    let output = run(&["plan", &file]);
+    let said = String::from_utf8(output.stderr).expect("text");
+    assert!(said.contains("error: ") && said.contains('\u{fffd}'), "{said}");
+    let commands = |c: char| c.is_control() && c != '\n' || c == '\u{202e}';
+    assert!(!said.contains(commands), "{said:?}");
+}
+
 #[test]
 fn bad_usage_ends_with_two_and_says_what_is_wrong() {
     for (arguments, word) in [

@@ -9,11 +9,13 @@ mod import;
 mod map;
 mod order;
 mod plan;
+mod printable;
 mod sample;
 mod sheet;
 
 pub use args::{Args, Command};
 pub use failure::Failure;
+pub use printable::Printable;
 
 use crate::file::{Loaded, RealDisk, SAMPLE, Templates, job_from_text};
 use crate::say;

@@ -29,7 +29,7 @@ mod svg;
 
 pub use calendar::{calendar, calendar_stamp, care};
 pub use crew::crew;
-pub use crew_list::{CrewListError, crew_list};
+pub use crew_list::{CrewListError, crew_list, spreadsheet_cell};
 pub use customer::customer;
 pub use html::html;
 pub use input::{Options, SheetInput, job_code};

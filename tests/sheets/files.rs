@@ -136,6 +136,22 @@ fn the_list_of_the_crew_has_a_row_for_every_step() {
     }
 }
 
+/// A spreadsheet would carry out a cell that begins like a formula.
+#[test]
+fn a_name_like_a_formula_stays_text_in_a_spreadsheet() {
+    for evil in ["=HYPERLINK(\"http://a.invalid\")", "+1+cmd|' /C calc'!A0", "-2+3+cmd", "@SUM(1;1)"] {
+        let case = Case::sample(|job| job.crew[0].name = evil.to_owned());
+        let text = sheets::crew_list(&case.input()).unwrap();
+        let rows: Vec<_> = csv::Reader::from_reader(text.as_bytes()).into_records().map(Result::unwrap).collect();
+        assert!(rows.iter().any(|row| row[1] == format!("'{evil}")), "{evil}");
+        let formulas = rows.iter().flatten().filter(|cell| cell.starts_with(['=', '+', '-', '@']));
+        assert_eq!(formulas.count(), 0, "{evil}");
+    }
+    for plain in ["Mara", "-12.5", "+3", "–", "12,5", ""] {
+        assert_eq!(sheets::spreadsheet_cell(plain), plain);
+    }
+}
+
 /// The least tree that html5ever can build; only what it complains about counts.
 #[derive(Default)]
 struct Tree {

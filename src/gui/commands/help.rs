@@ -21,10 +21,10 @@ pub(in crate::gui) fn help_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>)
         ui.horizontal(|ui| {
             ui.label(theme::bold(say!("find-help"), 20.0));
             ui.with_layout(egui::Layout::right_to_left(egui::Align::Center), |ui| {
-                if ui.button(say!("find-close")).clicked() {
+                if ui.button(say!("common-close")).clicked() {
                     ui.close();
                 }
-                if ui.button(say!("find-hints-again")).clicked() {
+                if ui.button(say!("command-hints")).clicked() {
                     out.push(Action::Home(HomeWish::Close));
                     out.push(Action::Home(HomeWish::Hint(Some(0))));
                 }
@@ -116,7 +116,7 @@ fn files(ui: &mut Ui, m: &Model<'_>) {
             say!("find-this-job"),
             m.path.map_or_else(|| say!("find-unsaved").to_owned(), |path| path.display().to_string()),
         ),
-        (say!("find-preferences"), place(&m.home.places.config)),
+        (say!("command-preferences"), place(&m.home.places.config)),
         (say!("find-recent-jobs"), place(&m.home.places.state)),
         (say!("find-read-folders"), place(&m.home.places.cache)),
     ];

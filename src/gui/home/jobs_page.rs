@@ -75,7 +75,7 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
         }
         ui.horizontal(|ui| {
             let can = chosen.is_some_and(|at| m.home.jobs.listing.jobs.get(at).is_some_and(|j| j.trouble.is_none()));
-            let clicked = ui.add_enabled_ui(can, |ui| primary(ui, say!("home-open"))).inner.clicked();
+            let clicked = ui.add_enabled_ui(can, |ui| primary(ui, say!("common-open"))).inner.clicked();
             if (clicked || entered || picked)
                 && can
                 && let Some(path) = chosen.and_then(|at| m.home.jobs.file(at))
@@ -84,7 +84,7 @@ pub(super) fn jobs_ui(ui: &mut Ui, m: &Model<'_>, page: &mut JobsPage, out: &mut
                 out.push(Action::Effect(Effect::Open(path)));
             }
             visits(ui, m, page, chosen);
-            if ui.button(say!("home-close")).clicked() {
+            if ui.button(say!("common-close")).clicked() {
                 ui.close();
             }
         });

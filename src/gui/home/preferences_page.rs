@@ -34,7 +34,7 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
         }
         ui.add_space(8.0);
         ui.horizontal(|ui| {
-            if primary(ui, say!("home-close")).clicked() {
+            if primary(ui, say!("common-close")).clicked() {
                 ui.close();
             }
             if m.home.places.config.is_none() {

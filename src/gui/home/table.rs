@@ -4,6 +4,7 @@ use crate::gui::action::Model;
 use crate::gui::view_state::Workspace;
 use crate::gui::widgets::units_of;
 use crate::say;
+use crate::sheets::spreadsheet_cell;
 use crate::units::{ShownUnits, clock};
 use crate::vehicle::Surface;
 use eframe::egui;
@@ -18,7 +19,7 @@ pub(super) struct PlainTable {
 impl PlainTable {
     /// With tabs between cells and a line for each row, as spreadsheets take it.
     pub(super) fn as_text(&self) -> String {
-        let clean = |cell: &String| cell.replace(['\t', '\n', '\r'], " ");
+        let clean = |cell: &String| spreadsheet_cell(&cell.replace(['\t', '\n', '\r'], " ")).into_owned();
         let line = |row: &Vec<String>| row.iter().map(clean).collect::<Vec<_>>().join("\t");
         std::iter::once(&self.heads).chain(&self.rows).map(|row| line(row) + "\n").collect()
     }

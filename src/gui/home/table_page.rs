@@ -45,10 +45,10 @@ pub(super) fn table_page_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 });
         });
         ui.horizontal(|ui| {
-            if primary(ui, say!("home-copy-table")).clicked() {
+            if primary(ui, say!("command-copy")).clicked() {
                 ui.ctx().copy_text(table.as_text());
             }
-            if ui.button(say!("home-close")).clicked() {
+            if ui.button(say!("common-close")).clicked() {
                 ui.close();
             }
         });

@@ -25,8 +25,6 @@ home-reading =
         [one] Leyendo { $number } de 1 trabajo…
        *[other] Leyendo { $number } de { $all } trabajos…
     }
-home-open = Abrir
-home-close = Cerrar
 home-folder = Carpeta
 home-look-through = Recorrer
 home-look-through-hint = Enumera los trabajos de esta carpeta y de las que contiene
@@ -110,4 +108,3 @@ home-table-begins = Empieza
 home-table-ends = Termina
 home-everything = Todo lo que muestra el mapa
 home-panels = Paneles
-home-copy-table = Copiar la tabla
