@@ -33,6 +33,7 @@ pub(super) fn run(args: &args::Map, out: &mut Output<'_>) -> Result<Exit, Failur
         insight: &insight,
         order: &coating,
         polishing: None,
+        shop: "",
         options: Options::default(),
     };
     let figure = map_picture(&input, overlay);

@@ -43,7 +43,8 @@ pub(super) fn run(args: &args::Sheet, out: &mut Output<'_>) -> Result<Exit, Fail
         insight: &insight,
         order: &coating,
         polishing: polishing.as_ref(),
-        options: Options { naming, paper, dates, costs: args.costs, done_at: args.done },
+        shop: "",
+        options: Options { naming, paper, dates, costs: args.costs, done_at: args.done, ..Options::default() },
     };
     let bytes = match kind {
         Kind::List => sheets::crew_list(&input).map_err(fault)?.into_bytes(),

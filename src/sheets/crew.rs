@@ -33,7 +33,7 @@ fn card(input: &SheetInput<'_>, worker: usize, sheet: &mut Sheet) {
         first.heading(2, say!("sheet-polishing"));
         first.blocks.push(Block::Figure(Figure::default()));
         first.table(polish_list(input, &polishing));
-        watch_for(&mut first, polish_cautions(input.job, input.template, input.insight));
+        watch_for(input, &mut first, polish_cautions(input.job, input.template, input.insight));
         let (scene, title) = own_polishing(input, worker);
         let fitting = Fitting { scene: &scene, title: &title, badge: 3.6, heights: (52, 96), pages: 1 };
         let height = fit(&mut first, input, &fitting);
@@ -68,12 +68,13 @@ fn coat(input: &SheetInput<'_>, worker: usize, rows: &[&OrderRow], sheet: &mut S
     sheet.facts(coating_facts(input));
     sheet.small(say!("sheet-times-guide"));
     sheet.table(coat_list(input, rows, member.roles.len() > 1));
-    watch_for(sheet, coating_cautions(input.job, input.template));
+    watch_for(input, sheet, coating_cautions(input.job, input.template));
 }
 
 /// What to mind at this work; each part of a card can be carried on its own.
-fn watch_for(sheet: &mut Sheet, cautions: Vec<String>) {
+fn watch_for(input: &SheetInput<'_>, sheet: &mut Sheet, cautions: Vec<String>) {
     sheet.heading(2, say!("sheet-watch-for"));
+    let cautions = cautions.iter().map(|caution| input.said(caution));
     sheet.list(std::iter::once(FIRST_CAUTION.text().to_owned()).chain(cautions).collect());
 }
 
@@ -85,11 +86,11 @@ fn coating_facts(input: &SheetInput<'_>) -> Vec<(&'static str, String)> {
         (say!("sheet-level"), window),
         (
             say!("sheet-quantity"),
-            say!("sheet-in-all", amount = format!("{:.0}", coating_amount(input.job, input.template))),
+            input.said(say!("sheet-in-all", amount = format!("{:.0}", coating_amount(input.job, input.template)))),
         ),
     ];
-    facts.extend(air.stops.iter().map(|stop| (say!("sheet-stop-air"), stop.clone())));
-    facts.extend(air.notices.iter().map(|notice| (say!("sheet-mind"), notice.clone())));
+    facts.extend(air.stops.iter().map(|stop| (say!("sheet-stop-air"), input.said(stop))));
+    facts.extend(air.notices.iter().map(|notice| (say!("sheet-mind"), input.said(notice))));
     facts
 }
 

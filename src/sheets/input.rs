@@ -5,7 +5,7 @@ use crate::file::job_to_text;
 use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
 use crate::say;
-use crate::units::{DateOrder, Moment, listed};
+use crate::units::{DateOrder, Micrometres, Moment, ShownUnits, listed};
 use crate::vehicle::{Naming, Side, Template};
 use sha2::{Digest, Sha256};
 
@@ -22,6 +22,8 @@ pub struct SheetInput<'a> {
     pub order: &'a [OrderRow],
     /// The order of polishing, where one is known.
     pub polishing: Option<&'a PolishOrder>,
+    /// Who does the work, and how to reach them; may be empty.
+    pub shop: &'a str,
     /// How it is written.
     pub options: Options,
 }
@@ -35,6 +37,8 @@ pub struct Options {
     pub paper: Paper,
     /// How dates are written.
     pub dates: DateOrder,
+    /// The units of thickness, temperature and volume.
+    pub units: ShownUnits,
     /// Whether the customer sheet says what the polishing costs at the shop's prices.
     pub costs: bool,
     /// Hour and minute at which the last panel will be level on the day of the job; care times count from then.
@@ -42,13 +46,24 @@ pub struct Options {
 }
 
 impl Default for Options {
-    /// British, on A4, no costs, done at 17:00.
+    /// British, on A4, in metric units, no costs, done at 17:00.
     fn default() -> Self {
-        Self { naming: Naming::Uk, paper: Paper::A4, dates: DateOrder::DayFirst, costs: false, done_at: (17, 0) }
+        let (dates, units) = (DateOrder::DayFirst, ShownUnits::default());
+        Self { naming: Naming::Uk, paper: Paper::A4, dates, units, costs: false, done_at: (17, 0) }
     }
 }
 
 impl SheetInput<'_> {
+    /// A thickness in the unit that is wanted, without it.
+    pub(super) fn film(&self, um: f64, decimals: usize) -> String {
+        self.options.units.number(um, Micrometres::UNIT, decimals)
+    }
+
+    /// A text of the program with its figures in the units that are wanted.
+    pub(super) fn said(&self, text: impl AsRef<str>) -> String {
+        self.options.units.say(text.as_ref()).into_owned()
+    }
+
     /// Name of a panel.
     pub(super) fn name(&self, panel: usize) -> String {
         self.template.panels[panel].name(self.options.naming)

@@ -12,7 +12,7 @@ pub(super) const COLUMN: f32 = 180.0;
 
 /// The map under an overlay, with its legend, as wide as a column.
 pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
-    let scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
+    let scene = scene(input, overlay);
     let title = match overlay {
         Overlay::Film => say!("sheet-picture-film"),
         Overlay::Defects => say!("sheet-picture-defects"),
@@ -21,6 +21,13 @@ pub fn map_picture(input: &SheetInput<'_>, overlay: Overlay) -> Figure {
         Overlay::Body => say!("sheet-picture-body"),
     };
     drawn(input, &scene, title, 150.0, 2.9)
+}
+
+/// The map of the job under an overlay, in the units that are wanted.
+pub(super) fn scene(input: &SheetInput<'_>, overlay: Overlay) -> MapScene {
+    let mut scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
+    scene.show_in(input.options.units);
+    scene
 }
 
 /// A scene with a title. `most_height` is without the legend.
@@ -49,7 +56,7 @@ fn for_paper(scene: &MapScene) -> MapScene {
 
 /// The map of one worker's own coating order.
 pub(super) fn own_order(input: &SheetInput<'_>, worker: usize, most_height: f32) -> Figure {
-    let mut scene = map_scene(input.job, input.template, input.insight, Overlay::Order, input.order);
+    let mut scene = scene(input, Overlay::Order);
     only(&mut scene, worker);
     drawn(input, &scene, &say!("sheet-where-works", person = input.job.crew[worker].name.as_str()), most_height, 3.6)
 }
@@ -57,6 +64,7 @@ pub(super) fn own_order(input: &SheetInput<'_>, worker: usize, most_height: f32)
 /// What the map of one worker's own polishing stops shows, and its title.
 pub(super) fn own_polishing(input: &SheetInput<'_>, worker: usize) -> (MapScene, String) {
     let mut scene = polish_order_map(input.job, input.template, input.insight, input.polishing);
+    scene.show_in(input.options.units);
     only(&mut scene, worker);
     (scene, say!("sheet-where-polishes", person = input.job.crew[worker].name.as_str()))
 }

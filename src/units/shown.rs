@@ -208,8 +208,8 @@ fn turned(text: &str, unit: &str, conversion: &Conversion) -> String {
                 said.push_str(&conversion.figures(&before[from..]));
                 said.push_str(conversion.name);
             }
-            // A unit of its own, as in the head of a column.
-            None if stands_alone && !before.ends_with(char::is_alphanumeric) => {
+            // A unit of its own, as in the head of a column; a letter of its own is more likely one of a name.
+            None if stands_alone && unit != "K" && !before.ends_with(char::is_alphanumeric) => {
                 said.push_str(before);
                 said.push_str(conversion.name);
             }
@@ -280,6 +280,7 @@ mod tests {
             ("Spot, mean in µm", "Spot, mean in mil"),
             ("at 8.0\u{202f}K above the dew point", "at 14.4\u{202f}°F above the dew point"),
             ("Karl takes 30\u{202f}ml, 20 html", "Karl takes 1.0\u{202f}fl\u{a0}oz, 20 html"),
+            ("K. Meier, 20\u{202f}°C", "K. Meier, 68\u{202f}°F"),
             ("Dew point -10\u{202f}°C", "Dew point 14\u{202f}°F"),
             ("\u{2212}40.0 °C", "-40.0 °F"),
         ] {

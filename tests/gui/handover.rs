@@ -106,6 +106,7 @@ fn sheet(window: &Harness<'_, App>) -> lapwright::sheets::Sheet {
         insight: &insight,
         order: &[],
         polishing: None,
+        shop: "",
         options: lapwright::sheets::Options::default(),
     })
 }

@@ -4,8 +4,8 @@ use super::jobs::{Case, coach, empty, mark_all_over, read_twice};
 use lapwright::coat::MeasuredWindow;
 use lapwright::job::Job;
 use lapwright::polish::{LedgerEntry, RemovalSource};
-use lapwright::sheets::{self, Sheet, missing_characters};
-use lapwright::units::{Celsius, Micrometres};
+use lapwright::sheets::{self, Block, Sheet, missing_characters};
+use lapwright::units::{Celsius, Micrometres, ShownUnits, TemperatureUnit, ThicknessUnit, VolumeUnit};
 use std::sync::Arc;
 
 fn words(sheet: &Sheet) -> String {
@@ -42,6 +42,53 @@ fn mark(job: &mut Job) -> Vec<&'static str> {
         "INTERNALdefectnote",
         "INTERNALvisit",
     ]
+}
+
+/// One mil is 25.4 µm exactly (the inch by its definition of 1959).
+#[test]
+fn sheets_speak_in_the_units_that_are_wanted() {
+    let metric = Case::sample(read_twice);
+    let mut case = Case::sample(read_twice);
+    case.options.units =
+        ShownUnits { film: ThicknessUnit::Mil, temperature: TemperatureUnit::Fahrenheit, volume: VolumeUnit::FlOz };
+    let named = case.loaded.job.product.name.clone();
+    assert!(named.contains(" ml"), "what somebody wrote stays as it is");
+    for make in [sheets::customer, sheets::crew, sheets::record] {
+        for (place, text) in make(&case.input()).texts() {
+            let text = text.replace(&named, "");
+            let kept = ["µm", "°C", "\u{202f}ml", "\u{202f}K", ", ml"].into_iter().find(|unit| text.contains(unit));
+            assert_eq!(kept, None, "{place}: {text}");
+        }
+    }
+    let table = |case: &Case, head: &str| -> Vec<Vec<String>> {
+        let sheet = sheets::record(&case.input());
+        let tables = sheet.blocks.iter().filter_map(|b| if let Block::Table(t) = b { Some(t) } else { None });
+        tables.filter(|t| t.columns.iter().any(|c| c.head == head)).flat_map(|t| t.rows.clone()).collect()
+    };
+    let (um, mil) = (table(&metric, "Budget"), table(&case, "Budget"));
+    assert!(um.len() > 10 && um.len() == mil.len());
+    for (um, mil) in um.iter().zip(&mil) {
+        assert_eq!((&um[0], &um[1], &um[7]), (&mil[0], &mil[1], &mil[7]));
+        for (um, mil) in um[2..7].iter().zip(&mil[2..7]).filter(|(um, _)| *um != "–") {
+            let (um, mil): (f64, f64) = (um.parse().unwrap(), mil.parse().unwrap());
+            // Each is rounded: to a tenth and to a hundredth.
+            assert!((um - mil * 25.4).abs() <= 0.05 + 0.005 * 25.4 + 1e-9, "{um} {mil}");
+        }
+    }
+    assert_eq!(table(&metric, "Takes off, µm").len(), table(&case, "Takes off, mil").len());
+    assert!(words(&sheets::record(&case.input())).contains("68\u{202f}°F"), "the label's 20 °C");
+}
+
+#[test]
+fn whose_work_it_is_stands_on_what_leaves_the_shop() {
+    let mut case = Case::sample(|_| ());
+    for make in [sheets::customer, sheets::record] {
+        assert!(!words(&make(&case.input())).contains("Work by"));
+    }
+    case.shop = "Reedbed Paintwork, 4 Mill Lane";
+    for make in [sheets::customer, sheets::record] {
+        assert!(words(&make(&case.input())).contains("Work by\nReedbed Paintwork, 4 Mill Lane"));
+    }
 }
 
 #[test]

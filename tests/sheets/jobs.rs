@@ -17,6 +17,7 @@ pub(super) struct Case {
     pub(super) insight: Insight,
     pub(super) order: Vec<OrderRow>,
     pub(super) polishing: Option<PolishOrder>,
+    pub(super) shop: &'static str,
     pub(super) options: Options,
 }
 
@@ -37,7 +38,7 @@ impl Case {
             let found = find_task(&task, EFFORT, &stop, &|_| ()).expect("there is an order");
             polish_order(job, template, &work, &found)
         });
-        Self { insight, order, polishing, options: Options::default(), loaded }
+        Self { insight, order, polishing, shop: "", options: Options::default(), loaded }
     }
 
     /// The sample, changed, on a day.
@@ -61,6 +62,7 @@ impl Case {
             insight: &self.insight,
             order: &self.order,
             polishing: self.polishing.as_ref(),
+            shop: self.shop,
             options: self.options,
         }
     }

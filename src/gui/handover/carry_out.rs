@@ -24,6 +24,7 @@ impl App {
             insight: &self.insight,
             rows: &self.rows,
             polishing: self.polishing.order.as_ref(),
+            shop: &self.home.preferences.shop,
         }
     }
 
@@ -84,7 +85,7 @@ impl App {
     }
 
     fn sheet_options(&self) -> sheets::Options {
-        sheets::Options { naming: self.view.naming, ..self.handover.options }
+        sheets::Options { naming: self.view.naming, units: self.home.preferences.units(), ..self.handover.options }
     }
 
     pub(in crate::gui) fn write_sheet(&mut self, form: Form, path: &Path) -> Result<(), Failure> {

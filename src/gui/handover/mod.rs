@@ -13,6 +13,7 @@ use crate::insight::{Insight, OrderRow, PolishOrder};
 use crate::job::Job;
 use crate::sheets::{self, MissingCharacters, Options, Pages, Sheet, SheetInput, missing_characters};
 use crate::vehicle::Template;
+use crate::words::{Language, language};
 use pages::Preview;
 use std::sync::Arc;
 
@@ -44,8 +45,10 @@ struct From {
     template: Arc<Template>,
     rows: Vec<OrderRow>,
     polishing: Option<Arc<PolishOrder>>,
+    shop: String,
     which: Which,
     options: Options,
+    language: Language,
 }
 
 impl From {
@@ -54,7 +57,8 @@ impl From {
             && Arc::ptr_eq(&self.template, given.template)
             && self.rows == given.rows
             && self.polishing.as_ref().map(Arc::as_ptr) == given.polishing.map(Arc::as_ptr)
-            && (self.which, self.options) == (which, options)
+            && self.shop == given.shop
+            && (self.which, self.options, self.language) == (which, options, language())
     }
 }
 
@@ -66,6 +70,7 @@ pub(super) struct Given<'a> {
     pub(super) insight: &'a Insight,
     pub(super) rows: &'a [OrderRow],
     pub(super) polishing: Option<&'a Arc<PolishOrder>>,
+    pub(super) shop: &'a str,
 }
 
 impl<'a> Given<'a> {
@@ -76,6 +81,7 @@ impl<'a> Given<'a> {
             insight: self.insight,
             order: self.rows,
             polishing: self.polishing.map(|p| &**p),
+            shop: self.shop,
             options,
         }
     }
@@ -92,8 +98,10 @@ impl HandoverState {
             template: Arc::clone(given.template),
             rows: given.rows.to_vec(),
             polishing: given.polishing.cloned(),
+            shop: given.shop.to_owned(),
             which: self.which,
             options: self.options,
+            language: language(),
         };
         let sheet = self.sheet(given);
         let preview = Preview::of(&sheet.pages(self.options.paper));

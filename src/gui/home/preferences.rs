@@ -34,6 +34,8 @@ pub(in crate::gui) struct Preferences {
     /// Who works on a new job; empty for the crew of the sample.
     #[serde(deserialize_with = "crew")]
     pub(in crate::gui) crew: Vec<Member>,
+    /// Who does the work and how to reach them, as it stands on sheets; may be empty.
+    pub(in crate::gui) shop: String,
     /// Where the jobs of the shop are.
     pub(in crate::gui) folder_of_jobs: Option<PathBuf>,
     /// Whether the hints of the first time have been seen.
@@ -53,6 +55,7 @@ impl Default for Preferences {
             large_targets: false,
             front: Orientation::default(),
             crew: Vec::new(),
+            shop: String::new(),
             folder_of_jobs: None,
             hints_seen: false,
         }

@@ -5,7 +5,7 @@ use super::{HomeWish, Preferences};
 use crate::geometry::Orientation;
 use crate::gui::action::{Action, Model};
 use crate::gui::theme::{self, Theme};
-use crate::gui::widgets::{choice, page_over, primary, section};
+use crate::gui::widgets::{choice, line, page_over, primary, section};
 use crate::say;
 use crate::units::listed;
 use crate::units::{TemperatureUnit, ThicknessUnit, VolumeUnit};
@@ -105,6 +105,9 @@ fn looks(ui: &mut Ui, wanted: &mut Preferences) {
 
 fn shop(ui: &mut Ui, m: &Model<'_>, wanted: &mut Preferences, out: &mut Vec<Action>) {
     section(ui, say!("home-shop"));
+    if let Some(shop) = line(ui, say!("home-shop-name"), &wanted.shop) {
+        shop.trim().clone_into(&mut wanted.shop);
+    }
     let crew = match wanted.crew.as_slice() {
         [] => say!("home-crew-sample").to_owned(),
         crew => {

@@ -25,6 +25,11 @@ pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -
 
 /// A line of text that answers once, when Enter is pressed or the field is left, and only where something stands in it.
 pub(in crate::gui) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
+    line(ui, label, value).filter(|entered| !entered.trim().is_empty())
+}
+
+/// A line of text that answers once, when Enter is pressed or the field is left; it may be emptied.
+pub(in crate::gui) fn line(ui: &mut Ui, label: &str, value: &str) -> Option<String> {
     let id = ui.make_persistent_id(("name", label));
     let said = ui.label(theme::soft(label));
     let mut draft = ui.data(|d| d.get_temp::<String>(id)).unwrap_or_else(|| value.to_owned());
@@ -35,7 +40,7 @@ pub(in crate::gui) fn name(ui: &mut Ui, label: &str, value: &str) -> Option<Stri
         .margin(egui::Margin::symmetric(8, 6));
     let response = ui.add(edit).labelled_by(said.id);
     let entered = finished(ui, &response, id, &draft)?;
-    (!entered.trim().is_empty() && entered != value).then_some(entered)
+    (entered != value).then_some(entered)
 }
 
 /// A number with its unit; answers when Enter is pressed or the field is left, and only with a number in range.

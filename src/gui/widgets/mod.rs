@@ -12,7 +12,7 @@ mod symbols;
 pub(super) use beside::button_room;
 pub(super) use budget_bar::{budget_bars, removal_bar};
 pub(super) use entry_field::entry_field;
-pub(super) use fields::{choice, day, name, number, optional_number, slider, text};
+pub(super) use fields::{choice, day, line, name, number, optional_number, slider, text};
 pub(super) use number_rows::{NumberRow, number_rows};
 pub(super) use panel_head::panel_head;
 pub(super) use shown::{film, said, set_units, units_of};

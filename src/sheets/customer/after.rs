@@ -4,6 +4,7 @@ use crate::measure::{GlossGeometry, Visibility, compare_gloss};
 use crate::say;
 use crate::sheets::input::SheetInput;
 use crate::sheets::model::{Sheet, Table, TextSize};
+use crate::units::Micrometres;
 
 /// Thickness and gloss before and after; nothing without a second survey.
 pub(super) fn before_and_after(input: &SheetInput<'_>, sheet: &mut Sheet) {
@@ -50,11 +51,11 @@ fn film_rows(input: &SheetInput<'_>) -> Vec<[String; 4]> {
         let Some(now) = &after.read.film else { continue };
         let shown = after.removal.as_ref().is_some_and(|r| r.visibility == Visibility::Shown);
         let went = if shown {
-            say!("sheet-about", film = format!("{:.1}", after.went.likely))
+            input.said(say!("sheet-about", film = format!("{:.1}", after.went.likely)))
         } else {
             say!("sheet-too-little").to_owned()
         };
-        let mean = |v: f64| format!("{v:.0}\u{202f}µm");
+        let mean = |v: f64| input.options.units.with_unit(v, Micrometres::UNIT, 0);
         rows.push([input.short_name(index), mean(before.mean), mean(now.mean), went]);
     }
     rows

@@ -9,11 +9,12 @@ use super::calendar::care;
 use super::fit::{Fitting, draw, fit};
 use super::input::{SheetInput, job_code};
 use super::model::{Block, Figure, Sheet, Table, TextSize};
+use super::pictures::scene;
 use crate::coat::DROPPINGS_ADVICE;
 use crate::insight::{coated_panels, shop_cost, supplies};
 use crate::polish::Level;
 use crate::say;
-use crate::scene::{MapScene, Overlay, map_scene};
+use crate::scene::{MapScene, Overlay};
 use crate::vehicle::Surface;
 use crate::words::decimal;
 
@@ -36,7 +37,7 @@ pub fn customer(input: &SheetInput<'_>) -> Sheet {
 fn picture(input: &SheetInput<'_>) -> (&'static str, MapScene) {
     let polished = input.insight.panels.iter().any(|p| !p.polish.steps.is_empty());
     let overlay = if polished { Overlay::Polish } else { Overlay::Defects };
-    let mut scene = map_scene(input.job, input.template, input.insight, overlay, input.order);
+    let mut scene = scene(input, overlay);
     if polished {
         plain_levels(&mut scene);
     }
@@ -56,6 +57,7 @@ fn with(input: &SheetInput<'_>, picture: Figure) -> Sheet {
         (say!("sheet-for"), job.customer.name.clone()),
         (say!("sheet-asked"), job.customer.wishes.clone()),
         (say!("sheet-date"), job.date.map(|d| d.in_words(input.options.dates)).unwrap_or_default()),
+        (say!("sheet-shop"), input.shop.to_owned()),
     ]);
     sheet.blocks.push(Block::Figure(picture));
     sheet.heading(2, say!("sheet-found"));

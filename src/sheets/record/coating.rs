@@ -18,24 +18,27 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.facts(vec![
         (
             say!("sheet-air"),
-            say!(
+            input.said(say!(
                 "sheet-air-now",
                 temperature = format!("{:.1}", air.air_temp_c),
                 humidity = format!("{:.0}", air.humidity_pct)
-            ),
+            )),
         ),
-        (say!("sheet-coldest"), format!("{:.1}", air.surface_temp_c)),
-        (say!("sheet-warmest"), air.warmest_surface_temp_c.map(|t| format!("{t:.1}")).unwrap_or_default()),
+        (say!("sheet-coldest"), input.said(format!("{:.1}", air.surface_temp_c))),
+        (say!("sheet-warmest"), air.warmest_surface_temp_c.map(|t| input.said(format!("{t:.1}"))).unwrap_or_default()),
         (
             say!("sheet-dew-point"),
-            say!(
+            input.said(say!(
                 "sheet-dew-margin",
                 dew = format!("{:.1}", verdict.dew_point),
                 margin = format!("{:.1}", verdict.margin)
-            ),
+            )),
         ),
-        (say!("sheet-verdict"), if verdict.go { say!("sheet-air-right").to_owned() } else { verdict.stops.join(" ") }),
-        (say!("sheet-to-mind"), verdict.notices.join(" ")),
+        (
+            say!("sheet-verdict"),
+            if verdict.go { say!("sheet-air-right").to_owned() } else { input.said(verdict.stops.join(" ")) },
+        ),
+        (say!("sheet-to-mind"), input.said(verdict.notices.join(" "))),
     ]);
     sheet.heading(2, say!("sheet-coating"));
     let amount = coating_amount(input.job, input.template);
@@ -44,12 +47,12 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
         (say!("sheet-layers"), product.layers.to_string()),
         (
             say!("sheet-quantity"),
-            say!(
+            input.said(say!(
                 "sheet-bottles",
                 amount = format!("{amount:.0}"),
                 count = bottles(amount, product),
                 each = format!("{:.0}", product.bottle_ml),
-            ),
+            )),
         ),
         (
             say!("sheet-window-here"),
@@ -57,15 +60,15 @@ pub(super) fn coating(input: &SheetInput<'_>, sheet: &mut Sheet) {
         ),
         (
             say!("sheet-window-label"),
-            say!(
+            input.said(say!(
                 "sheet-window-at",
                 from = clock(product.window_min_s),
                 to = clock(product.window_max_s),
                 temperature = format!("{:.0}", product.reference_temp_c),
                 humidity = format!("{:.0}", product.reference_humidity_pct),
-            ),
+            )),
         ),
-        (say!("sheet-window-patch"), input.job.patch.map(tried).unwrap_or_default()),
+        (say!("sheet-window-patch"), input.job.patch.map(|patch| input.said(tried(patch))).unwrap_or_default()),
         (
             say!("sheet-next-layer"),
             match product.layers {

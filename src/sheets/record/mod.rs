@@ -42,10 +42,12 @@ pub fn record(input: &SheetInput<'_>) -> Sheet {
         (say!("sheet-customer"), job.customer.name.clone()),
         (say!("sheet-wishes"), job.customer.wishes.clone()),
         (say!("sheet-goal"), goal(job.goal)),
+        (say!("sheet-shop"), input.shop.to_owned()),
         (say!("sheet-crew"), job.crew.iter().map(crew).collect::<Vec<_>>().join(", ")),
     ]);
     sheet.heading(2, say!("sheet-gauge-surveys"));
-    sheet.facts(vec![(say!("sheet-gauge"), gauge(&job.gauge)), (say!("sheet-lower-bounds"), bounds(input))]);
+    sheet
+        .facts(vec![(say!("sheet-gauge"), input.said(gauge(&job.gauge))), (say!("sheet-lower-bounds"), bounds(input))]);
     surveys(input, &mut sheet);
     sheet.blocks.push(super::model::Block::Figure(map_picture(input, Overlay::Film)));
     panels::panels(input, &mut sheet);
@@ -99,7 +101,7 @@ fn surveys(input: &SheetInput<'_>, sheet: &mut Sheet) {
             told(&survey.date),
             told(&survey.taken_by),
             survey.stage.name().to_owned(),
-            if checks.is_empty() { say!("common-none").to_owned() } else { checks.join("\n") },
+            if checks.is_empty() { say!("common-none").to_owned() } else { input.said(checks.join("\n")) },
         ]);
     }
     sheet.table(table);

@@ -11,14 +11,13 @@ use crate::words::decimal;
 
 pub(super) fn panels(input: &SheetInput<'_>, sheet: &mut Sheet) {
     sheet.heading(2, say!("sheet-film-may-go"));
-    sheet.small(say!("sheet-film-small"));
+    sheet.small(input.said(say!("sheet-film-small")));
     let (table, reasons) = film(input.insight, input);
     sheet.table(table);
-    sheet.small(
-        reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{why}", k + 1)).collect::<Vec<_>>().join("\n"),
-    );
+    let reasons = reasons.iter().enumerate().map(|(k, why)| format!("{}\u{202f}{}", k + 1, input.said(why)));
+    sheet.small(reasons.collect::<Vec<_>>().join("\n"));
     if let Some(removal) = &input.insight.removal {
-        sheet.text(say!("sheet-over-vehicle", removal = removal.text.as_str()));
+        sheet.text(say!("sheet-over-vehicle", removal = input.said(&removal.text)));
     }
     section(sheet, say!("sheet-readings"), readings(input));
     section(sheet, say!("sheet-defects"), defects(input));
@@ -64,7 +63,7 @@ fn film(insight: &Insight, input: &SheetInput<'_>) -> (Table, Vec<String>) {
         }
         let film = panel.film.as_ref();
         let of =
-            |value: Option<f64>, digits: usize| value.map_or_else(|| "\u{2013}".to_owned(), |v| decimal(v, digits));
+            |value: Option<f64>, digits: usize| value.map_or_else(|| "\u{2013}".to_owned(), |v| input.film(v, digits));
         let after = panel.after.as_ref().and_then(|a| a.read.film.as_ref());
         let limit = panel.budget.deciding().map(|l| l.what.clone());
         table.row([
@@ -102,13 +101,13 @@ fn readings(input: &SheetInput<'_>) -> Table {
         &[
             (say!("sheet-panel"), false, 0.6),
             (say!("sheet-survey"), true, 0.0),
-            (say!("sheet-place-readings"), false, 1.6),
+            (&input.said(say!("sheet-place-readings")), false, 1.6),
         ],
     );
     for (index, record) in records(input) {
         for survey in 0..=input.job.current_survey() {
             let spots: Vec<String> =
-                record.spots.iter().filter(|s| s.count_in(survey) > 0).map(|s| spot_line(s, survey)).collect();
+                record.spots.iter().filter(|s| s.count_in(survey) > 0).map(|s| spot_line(input, s, survey)).collect();
             if !spots.is_empty() {
                 table.row([input.name(index), (survey + 1).to_string(), spots.join("\n")]);
             }
@@ -117,11 +116,8 @@ fn readings(input: &SheetInput<'_>) -> Table {
     table
 }
 
-fn spot_line(spot: &Spot, survey: u32) -> String {
-    let value = |r: &crate::job::Reading| {
-        let um = r.thickness_um.um();
-        decimal(um, usize::from(um.fract() != 0.0))
-    };
+fn spot_line(input: &SheetInput<'_>, spot: &Spot, survey: u32) -> String {
+    let value = |r: &crate::job::Reading| input.options.units.as_read(r.thickness_um);
     let values: Vec<String> = spot.readings_in(survey).map(value).collect();
     let mut line = format!("{}: {}", place(spot.at), values.join(" "));
     if spot.edge {
@@ -147,7 +143,7 @@ fn defects(input: &SheetInput<'_>) -> Table {
         ],
     );
     let depth = |(low, high): (Micrometres, Micrometres)| {
-        say!("sheet-depth-range", low = decimal(low.um(), 1), high = format!("{high:.1}"))
+        input.said(say!("sheet-depth-range", low = decimal(low.um(), 1), high = format!("{high:.1}")))
     };
     for (index, record) in records(input) {
         for Defect { kind, at, size_mm, quantity, note, photos, .. } in &record.defects {
@@ -204,7 +200,8 @@ fn ledger(input: &SheetInput<'_>) -> Table {
     );
     for (index, record) in records(input) {
         for entry in &record.removals.entries {
-            let (went, most) = (format!("{:.1}", entry.removed_um), format!("{:.1}", entry.upper_um));
+            let figure = |film: Micrometres| input.said(format!("{film:.1}"));
+            let (went, most) = (figure(entry.removed_um), figure(entry.upper_um));
             table.row([input.name(index), entry.visit.clone(), went, most, entry.source.name().to_owned()]);
         }
     }
@@ -224,7 +221,10 @@ fn notes(input: &SheetInput<'_>) -> Table {
         tell(record.left_uncoated, say!("sheet-uncoated").to_owned());
         let finish = finish_in_words(input.insight.panels[index].finish);
         tell(record.finish.is_some(), say!("sheet-finish", finish = finish));
-        tell(record.history != crate::polish::PaintHistory::default(), say!("sheet-paint", history = history(record)));
+        tell(
+            record.history != crate::polish::PaintHistory::default(),
+            say!("sheet-paint", history = input.said(history(record))),
+        );
         if let Some(day) = record.painted_on {
             tell(true, say!("sheet-painted-on", day = day.to_string()));
         }
@@ -278,7 +278,8 @@ fn suggestions(points: &OpenPoints, input: &SheetInput<'_>) -> Table {
     let gauge = points.gauge.iter().map(|f| (say!("sheet-gauge").to_owned(), f));
     let panels = points.panels.iter().enumerate().flat_map(|(i, found)| found.iter().map(move |f| (i, f)));
     for (place, finding) in gauge.chain(panels.map(|(i, f)| (input.name(i), f))) {
-        table.row([place, capital(&finding.cause), capital(&finding.action)]);
+        let told = |text: &str| capital(&input.said(text));
+        table.row([place, told(&finding.cause), told(&finding.action)]);
     }
     table
 }

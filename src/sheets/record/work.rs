@@ -24,7 +24,7 @@ fn steps(input: &SheetInput<'_>) -> Table {
             (say!("sheet-panel"), false, 0.8),
             (say!("sheet-polish-level"), false, 0.0),
             (say!("sheet-steps"), false, 1.4),
-            (say!("sheet-takes-off"), true, 0.0),
+            (&input.said(say!("sheet-takes-off")), true, 0.0),
             (say!("sheet-at-most"), true, 0.0),
             (say!("sheet-time"), true, 0.0),
         ],
@@ -44,8 +44,8 @@ fn steps(input: &SheetInput<'_>) -> Table {
             input.name(index),
             plan.level.to_string(),
             local.chain(whole).collect::<Vec<_>>().join("\n"),
-            decimal(plan.removal.um(), 1),
-            decimal(insight.removal_upper().um(), 1),
+            input.film(plan.removal.um(), 1),
+            input.film(insight.removal_upper().um(), 1),
             minutes(plan.seconds),
         ]);
     }
@@ -67,7 +67,7 @@ fn tests(input: &SheetInput<'_>) -> Table {
             .removal
             .map(|r| {
                 let (film, give) = (format!("{:.1}", r.um), format!("{:.1}", r.give_or_take_um));
-                say!("sheet-give-or-take", film = film, give = give)
+                input.said(say!("sheet-give-or-take", film = film, give = give))
             })
             .unwrap_or_default();
         let seen = test
@@ -136,7 +136,7 @@ fn used(input: &SheetInput<'_>) -> Table {
         ],
     );
     for s in supplies(input.job, input.template, input.insight) {
-        let (area, polish) = (format!("{:.1}", s.area), format!("{:.0}", s.polish));
+        let (area, polish) = (format!("{:.1}", s.area), input.said(format!("{:.0}", s.polish)));
         table.row([s.name, area, s.pads.to_string(), s.sheets.to_string(), polish, s.towels.to_string()]);
     }
     table

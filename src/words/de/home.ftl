@@ -77,6 +77,7 @@ home-shop = Die Werkstatt
 home-use-crew = Das Team dieses Auftrags verwenden
 home-none = Keins
 home-choose-folder = Ordner wählen …
+home-shop-name = Name der Werkstatt und wie sie zu erreichen ist, für die Blätter
 home-crew-sample = Neue Aufträge beginnen mit dem Team des Musterauftrags.
 home-crew = Neue Aufträge beginnen mit { $people }.
 home-jobs-in = Die Aufträge liegen in { $folder }.

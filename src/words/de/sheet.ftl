@@ -33,6 +33,7 @@ sheet-title = Ihr Fahrzeug: was wir fanden und was wir tun werden
 sheet-vehicle = Fahrzeug
 sheet-plate = Kennzeichen
 sheet-for = Für
+sheet-shop = Ausgeführt von
 sheet-asked = Ihr Wunsch
 sheet-date = Datum
 sheet-found = Was wir fanden

@@ -69,6 +69,7 @@ home-shop = The shop
 home-use-crew = Use the crew of this job
 home-none = None
 home-choose-folder = Choose the folder…
+home-shop-name = Name of the shop and how to reach it, for the sheets
 home-crew-sample = New jobs begin with the crew of the sample.
 home-crew = New jobs begin with { $people }.
 home-jobs-in = The jobs are in { $folder }.

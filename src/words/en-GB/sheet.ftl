@@ -33,6 +33,7 @@ sheet-title = Your vehicle: what we found and what we will do
 sheet-vehicle = Vehicle
 sheet-plate = Number plate
 sheet-for = For
+sheet-shop = Work by
 sheet-asked = You asked for
 sheet-date = Date
 sheet-found = What we found

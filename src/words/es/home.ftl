@@ -81,6 +81,7 @@ home-shop = El taller
 home-use-crew = Usar el equipo de este trabajo
 home-none = Ninguno
 home-choose-folder = Elegir la carpeta…
+home-shop-name = Nombre del taller y cómo contactarlo, para las hojas
 home-crew-sample = Los trabajos nuevos empiezan con el equipo del trabajo de muestra.
 home-crew = Los trabajos nuevos empiezan con { $people }.
 home-jobs-in = Los trabajos están en { $folder }.

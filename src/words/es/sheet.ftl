@@ -33,6 +33,7 @@ sheet-title = Su vehículo: lo que encontramos y lo que haremos
 sheet-vehicle = Vehículo
 sheet-plate = Matrícula
 sheet-for = Para
+sheet-shop = Trabajo de
 sheet-asked = Usted pidió
 sheet-date = Fecha
 sheet-found = Lo que encontramos
