@@ -12,7 +12,7 @@
 use super::window::held;
 use crate::say;
 use crate::units::Seconds;
-use crate::words::{decimal, shortest};
+use crate::words::decimal;
 use serde::{Deserialize, Serialize};
 
 /// How the towel felt on a panel.
@@ -65,11 +65,5 @@ pub fn factor_after(factor: f64, reference: (Seconds, Seconds), answer: FeelAt) 
 
 /// The rule for people, with its figures.
 pub fn feel_rule() -> String {
-    say!(
-        "coat-feel-rule",
-        later = shortest(LATER),
-        sooner = shortest(SOONER),
-        up = decimal(100.0 * (UP - 1.0), 0),
-        down = decimal(100.0 * (1.0 - DOWN), 0),
-    )
+    say!("coat-feel-rule", up = decimal(100.0 * (UP - 1.0), 0), down = decimal(100.0 * (1.0 - DOWN), 0),)
 }

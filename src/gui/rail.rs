@@ -3,6 +3,7 @@
 use super::action::{Action, Model, ViewChange};
 use super::theme;
 use super::view_state::Workspace;
+use super::widgets::one_line;
 use crate::say;
 use crate::units::minutes;
 use crate::vehicle::Surface;
@@ -42,9 +43,15 @@ pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             paint.rect_stroke(area, 6.0, Stroke::new(2.0, p.accent), egui::StrokeKind::Inside);
         }
         let ink = if chosen { p.accent } else { p.ink };
-        let font = egui::FontId::new(16.0, if chosen { theme::bold_family() } else { egui::FontFamily::Proportional });
-        paint.text(area.left_top() + vec2(32.0, 8.0), egui::Align2::LEFT_TOP, workspace.name(), font, ink);
-        let galley = paint.layout_job(one_line(&note, p.ink_soft, area.width() - 38.0));
+        let family = if chosen { theme::bold_family() } else { egui::FontFamily::Proportional };
+        let of_size =
+            |size| paint.layout_no_wrap(workspace.name().to_owned(), egui::FontId::new(size, family.clone()), ink);
+        // A long name is set smaller.
+        let name =
+            Some(of_size(16.0)).filter(|name| name.size().x <= area.width() - 38.0).unwrap_or_else(|| of_size(14.0));
+        paint.galley(area.left_top() + vec2(32.0, 8.0), name, ink);
+        let galley =
+            paint.layout_job(one_line(&note, egui::FontId::proportional(12.0), p.ink_soft, area.width() - 38.0));
         let cut = galley.elided;
         paint.galley(area.left_top() + vec2(32.0, 31.0), galley, p.ink_soft);
         mark(paint, pos2(area.left() + 16.0, area.top() + 19.0), state);
@@ -53,13 +60,6 @@ pub(super) fn rail_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             out.push(Action::View(ViewChange::Workspace(workspace)));
         }
     }
-}
-
-/// A note on one line; what has no room ends in three dots.
-fn one_line(note: &str, ink: egui::Color32, width: f32) -> egui::text::LayoutJob {
-    let mut job = egui::text::LayoutJob::simple_singleline(note.to_owned(), egui::FontId::proportional(12.0), ink);
-    job.wrap = egui::text::TextWrapping::truncate_at_width(width);
-    job
 }
 
 /// A painted mark: ring, half, tick, or an open triangle.

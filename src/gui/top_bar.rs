@@ -17,10 +17,12 @@ pub(super) fn top_bar_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             commands::button(ui, m, id, out);
         }
         ui.add_space(8.0);
-        view_menu(ui, m, out);
+        // Where the bar is narrow, what finds everything is in the menu.
+        let narrow = ui.available_width() < NARROW;
+        view_menu(ui, m, narrow, out);
         ui.add_space(8.0);
         history(ui, m, out);
-        if ui.available_width() > 360.0 {
+        if !narrow {
             ui.add_space(8.0);
             find_button(ui, m, out);
         }
@@ -28,6 +30,9 @@ pub(super) fn top_bar_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         names(ui, theme::bold(&m.job.name, 16.0), &m.job.vehicle.description);
     });
 }
+
+/// Room at the left of the view menu, in points, below which the button that finds has none.
+const NARROW: f32 = 560.0;
 
 /// A name and something about it at the left of a bar, each cut where there is no room.
 pub(super) fn names(ui: &mut Ui, name: egui::RichText, about: &str) {
@@ -49,9 +54,13 @@ fn history(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
 }
 
 /// How things look: theme, size, which way the front points, names; and what is wanted seldom.
-fn view_menu(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
+fn view_menu(ui: &mut Ui, m: &Model<'_>, with_find: bool, out: &mut Vec<Action>) {
     ui.menu_button(say!("window-view"), |ui| {
         ui.set_min_width(200.0);
+        if with_find {
+            commands::button(ui, m, "find", out);
+            ui.separator();
+        }
         let theme = theme::current(ui.ctx());
         for (id, is) in [("light", Theme::Light), ("dark", Theme::Dark), ("sunlight", Theme::Sunlight)] {
             commands::radio(ui, m, id, theme == is, out);

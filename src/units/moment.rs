@@ -2,7 +2,7 @@
 
 use super::{Date, Seconds};
 use crate::say;
-use crate::words::text;
+use crate::words::{Language, language, text};
 use jiff::{SignedDuration, civil};
 use std::fmt;
 
@@ -14,6 +14,13 @@ pub enum DateOrder {
     DayFirst,
     /// Thu, November 26, 2026, 5:00 pm.
     MonthFirst,
+}
+
+impl DateOrder {
+    /// Whether the language in use leaves a choice; languages other than English have one order.
+    pub fn is_a_choice() -> bool {
+        matches!(language(), Language::British | Language::American)
+    }
 }
 
 /// A day and a time of it. It has no time zone: where the vehicle stands, clocks show it.

@@ -93,6 +93,12 @@ impl Template {
         &self.contour
     }
 
+    /// Whether a place is on the body or on a wheel.
+    pub fn covers(&self, place: MapPoint) -> bool {
+        self.contour.iter().any(|c| c.contains(place))
+            || self.wheels.iter().any(|w| (place - w.centre).length() <= w.radius)
+    }
+
     /// The smallest upright box round panels and wheels.
     pub fn bounds(&self) -> MapRect {
         let panels = self.panels.iter().map(|p| p.outline.bounds());

@@ -188,6 +188,11 @@ fn turns(m: &Model<'_>, panel: &PanelId) -> String {
     if numbers.is_empty() { say!("find-goes").to_owned() } else { numbers.join(", ") }
 }
 
+/// Under what the window remembers where the button is, for the hint that points at it.
+pub(in crate::gui) fn find_button_id() -> egui::Id {
+    egui::Id::unique("the button that finds")
+}
+
 /// The hint of the field in the bar at the top.
 pub(in crate::gui) fn find_button(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     let Some(command) = super::by_id("find") else { return };
@@ -195,6 +200,7 @@ pub(in crate::gui) fn find_button(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Acti
     // Short, so that the bar has room for what the job is called.
     let text = RichText::new(say!("find-find")).color(p.ink_soft);
     let response = ui.add(egui::Button::new(text)).on_hover_text(command.hint());
+    ui.data_mut(|data| data.insert_temp(find_button_id(), response.rect));
     if response.accessible_name(command.name()).clicked() {
         out.push((command.wish)(m));
     }

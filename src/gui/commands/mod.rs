@@ -13,7 +13,7 @@ mod look;
 mod near;
 mod work;
 
-pub(super) use find::{Find, find_button, find_ui};
+pub(super) use find::{Find, find_button, find_button_id, find_ui};
 pub(super) use help::help_ui;
 pub(super) use keys::{is_pressed, pressed};
 pub(super) use near::{button, button_saying, radio};
@@ -89,8 +89,10 @@ impl WindowCommand {
 
 /// A shortcut as it stands on the keys.
 pub(super) fn in_words(keys: KeyboardShortcut) -> String {
+    let names =
+        ModifierNames { ctrl: say!("command-key-ctrl"), shift: say!("command-key-shift"), ..ModifierNames::NAMES };
     // The sign is what stands on the key.
-    keys.format(&ModifierNames::NAMES, cfg!(target_os = "macos")).replace("Comma", ",")
+    keys.format(&names, cfg!(target_os = "macos")).replace("Comma", ",")
 }
 
 /// Every command, in the order of the help.

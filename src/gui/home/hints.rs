@@ -2,6 +2,7 @@
 
 use super::HomeWish;
 use crate::gui::action::{Action, Model};
+use crate::gui::commands::find_button_id;
 use crate::gui::theme;
 use crate::gui::widgets::primary;
 use crate::message;
@@ -93,7 +94,9 @@ fn place(ui: &Ui, place: Place) -> (Pos2, (Pos2, Align2)) {
             (tip, (tip - vec2(0.0, gap), Align2::CENTER_BOTTOM))
         }
         Place::Top => {
-            let tip = pos2(right - 40.0, all.top() + theme::bar_height(ui.ctx()) - 6.0);
+            let button = ui.data(|data| data.get_temp::<egui::Rect>(find_button_id()));
+            let x = button.map_or(right - 40.0, |button| button.center().x);
+            let tip = pos2(x, all.top() + theme::bar_height(ui.ctx()) - 6.0);
             (tip, (tip + vec2(0.0, gap), Align2::CENTER_TOP))
         }
     }

@@ -22,8 +22,8 @@ pub(super) fn preferences_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) 
         ui.label(theme::soft(say!("home-at-once")));
         let mut wanted = m.home.preferences.clone();
         let height = (room - 220.0).max(160.0);
-        egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height.min(520.0)).show(ui, |ui| {
-            ui.set_width(424.0);
+        egui::ScrollArea::vertical().max_height(height).min_scrolled_height(height).show(ui, |ui| {
+            ui.set_width(412.0); // and the bar that scrolls
             words(ui, &mut wanted);
             units(ui, &mut wanted);
             looks(ui, &mut wanted);

@@ -241,7 +241,7 @@ fn place_beside(m: &Model<'_>, view: &Viewport, item: &Outside<'_>, area: Rect, 
     let on_vehicle = |rect: ScreenRect| {
         let corners =
             [rect.min, point(egui(rect).right_top()), point(egui(rect).left_bottom()), rect.max, rect.center()];
-        let hits = |p: ScreenPoint| m.template.contour().iter().any(|c| c.contains(view.to_map(p)));
+        let hits = |p: ScreenPoint| m.template.covers(view.to_map(p));
         12.0 * corners.into_iter().filter(|p| hits(*p)).count() as f32
     };
     let is_free = |rect: ScreenRect| !taken.iter().any(|t| t.rect.expand(2.0).intersects(egui(rect)));

@@ -19,6 +19,7 @@ use super::edit::VehicleWish;
 use super::practice::PracticeWish;
 use super::theme;
 use super::view_state::{Tool, Workspace};
+use super::widgets::button_room;
 use crate::geometry::{MapPoint, Orientation, ScreenPoint, ScreenRect, ScreenVector, Viewport};
 use crate::job::Defect;
 use crate::say;
@@ -40,7 +41,7 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
         .accessibility_label(say!("window-vehicle-map"));
     ui.scope_builder(builder, |ui| {
         let (area, background) = ui.allocate_exact_size(ui.available_size(), Sense::CLICK | Sense::DRAG);
-        let view = viewport(m, area, out);
+        let view = viewport(m, area, theme::target_side(ui.ctx()) - 8.0, out);
         let (view, moving) = pointer(ui, m, cache, &background, view, out);
         let paint = ui.painter_at(area);
         cache.shift = Picture::bring_up(cache, &paint, m, &view, moving);
@@ -71,10 +72,10 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
     overlay_switch(ui, m, out);
 }
 
-/// The viewport of the last frame brought up to this frame's room, or one that fits the vehicle.
-fn viewport(m: &Model<'_>, area: Rect, out: &mut Vec<Action>) -> Viewport {
+/// The viewport of the last frame, `above` being kept free at its top for what is pressed there, brought up to this frame's room, or one that fits the vehicle.
+fn viewport(m: &Model<'_>, area: Rect, above: f32, out: &mut Vec<Action>) -> Viewport {
     let screen = ScreenRect::new(
-        ScreenPoint::new(area.left(), area.top() + 24.0),
+        ScreenPoint::new(area.left(), area.top() + above),
         ScreenPoint::new(area.right(), area.bottom() - 24.0),
     );
     let view = match m.view.viewport {
@@ -263,7 +264,7 @@ fn arrow(ui: &Ui, orientation: Orientation) -> Option<Direction> {
 /// Which way the front points.
 fn front_mark(paint: &egui::Painter, area: Rect, orientation: Orientation) {
     let p = theme::of(paint.ctx());
-    let at = pos2(area.left() + 20.0, area.top() + 60.0);
+    let at = pos2(area.left() + 20.0, area.top() + theme::target_side(paint.ctx()) + 28.0);
     let tip = match orientation {
         Orientation::FrontLeft => [pos2(at.x - 6.0, at.y), pos2(at.x + 4.0, at.y - 6.0), pos2(at.x + 4.0, at.y + 6.0)],
         Orientation::FrontUp => [pos2(at.x, at.y - 6.0), pos2(at.x + 6.0, at.y + 4.0), pos2(at.x - 6.0, at.y + 4.0)],
@@ -275,8 +276,8 @@ fn front_mark(paint: &egui::Painter, area: Rect, orientation: Orientation) {
 
 /// The switch between overlays, and the fit button, over the map.
 fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
-    let area = ui.min_rect();
-    let place = Rect::from_min_size(area.min + egui::vec2(12.0, 8.0), egui::vec2(area.width() - 24.0, 32.0));
+    let (area, side) = (ui.min_rect(), theme::target_side(ui.ctx()));
+    let place = Rect::from_min_size(area.min + egui::vec2(12.0, 8.0), egui::vec2(area.width() - 24.0, side));
     ui.scope_builder(
         egui::UiBuilder::new().max_rect(place).layout(egui::Layout::left_to_right(egui::Align::Center)),
         |ui| {
@@ -296,7 +297,9 @@ fn overlay_switch(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
                 let hint = say!("window-zoom-in-does");
                 let chosen = !m.view.chosen.is_empty();
                 let in_bay = m.view.workspace == Workspace::Bay; // what is called out stands there
+                let has_room = ui.available_width() > button_room(ui, say!("window-zoom-in"));
                 if !in_bay
+                    && has_room
                     && ui.add_enabled(chosen, egui::Button::new(say!("window-zoom-in"))).on_hover_text(hint).clicked()
                 {
                     out.push(Action::View(ViewChange::FitChosen));

@@ -182,5 +182,4 @@ fn style(style: &mut egui::Style, theme: Theme, side: f32) {
         state.corner_radius = CornerRadius::same(6);
         state.expansion = 0.0;
     }
-    widgets.inactive.bg_fill = p.hairline; // the rail of a slider
 }

@@ -218,7 +218,7 @@ const SUNLIGHT: Palette = Palette {
         rgb(0x52, 0x96, 0xCC),
         rgb(0x1A, 0x5E, 0x9C),
     ],
-    wash: (Color32::WHITE, 0.2),
+    wash: (Color32::WHITE, 0.45),
 };
 
 /// Okabe-Ito blue, orange, bluish green, reddish purple: one per worker.

@@ -16,7 +16,8 @@ pub(in crate::gui) fn text(ui: &mut Ui, label: &str, value: &str, rows: usize) -
         let name = ui.label(theme::soft(label));
         let edit =
             if rows == 1 { egui::TextEdit::singleline(&mut draft) } else { egui::TextEdit::multiline(&mut draft) };
-        let edit = edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000);
+        let place = if rows == 1 { egui::Align2::LEFT_CENTER } else { egui::Align2::LEFT_TOP };
+        let edit = edit.desired_rows(rows).desired_width(f32::INFINITY).char_limit(10_000).align(place);
         ui.add(edit.margin(egui::Margin::symmetric(8, 6))).labelled_by(name.id)
     });
     let gesture = gesture(ui, &response);
@@ -37,6 +38,7 @@ pub(in crate::gui) fn line(ui: &mut Ui, label: &str, value: &str) -> Option<Stri
         .id(id)
         .desired_width(f32::INFINITY)
         .char_limit(200)
+        .align(egui::Align2::LEFT_CENTER)
         .margin(egui::Margin::symmetric(8, 6));
     let response = ui.add(edit).labelled_by(said.id);
     let entered = finished(ui, &response, id, &draft)?;
@@ -163,6 +165,11 @@ pub(in crate::gui) fn slider(
             .suffix(format!("\u{202f}{unit}"))
             .fixed_decimals(decimals)
             .custom_parser(|text| read_number(text.trim_end_matches(|c: char| !c.is_ascii_digit())));
+        // The part that is passed is the strong one, and the rail is seen without it.
+        let p = theme::of(ui.ctx());
+        let visuals = ui.visuals_mut();
+        visuals.selection.bg_fill = p.accent;
+        visuals.widgets.inactive.bg_fill = p.hairline;
         ui.add(slider).labelled_by(name.id)
     });
     let gesture = gesture(ui, &response);

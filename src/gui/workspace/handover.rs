@@ -55,12 +55,15 @@ pub(super) fn handover_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     if let Some(paper) = choice(ui, say!("handover-paper"), before.paper, &papers) {
         options.paper = paper;
     }
-    let orders = [
-        (DateOrder::DayFirst, say!("handover-day-first").to_owned()),
-        (DateOrder::MonthFirst, say!("handover-month-first").to_owned()),
-    ];
-    if let Some(dates) = choice(ui, say!("handover-days"), before.dates, &orders) {
-        options.dates = dates;
+    // Other languages have one order.
+    if DateOrder::is_a_choice() {
+        let orders = [
+            (DateOrder::DayFirst, say!("handover-day-first").to_owned()),
+            (DateOrder::MonthFirst, say!("handover-month-first").to_owned()),
+        ];
+        if let Some(dates) = choice(ui, say!("handover-days"), before.dates, &orders) {
+            options.dates = dates;
+        }
     }
     if state.which == Which::Customer {
         care(ui, m, &mut options, out);

@@ -21,7 +21,7 @@ pub(super) fn job_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     field(ui, say!("job-name"), TextField::Name, &job.name, 1, out);
     section(ui, say!("job-vehicle"));
     vehicle_ui(ui, m, out);
-    field(ui, say!("job-description"), TextField::Vehicle, &job.vehicle.description, 1, out);
+    field(ui, say!("job-description"), TextField::Vehicle, &job.vehicle.description, 2, out);
     field(ui, say!("job-plate"), TextField::Plate, &job.vehicle.plate, 1, out);
     field(ui, say!("job-paint-history"), TextField::History, &job.vehicle.history, 3, out);
     section(ui, say!("job-customer"));

@@ -199,7 +199,7 @@ fn beside(
     let on_vehicle = |rect: ScreenRect| {
         let (a, b) = (rect.min, rect.max);
         let points = [a, b, rect.center(), ScreenPoint::new(a.x, b.y), ScreenPoint::new(b.x, a.y)];
-        let hits = |p: &ScreenPoint| template.contour().iter().any(|c| c.contains(view.view.to_map(*p)));
+        let hits = |p: &ScreenPoint| template.covers(view.view.to_map(*p));
         3.0 * points.iter().filter(|p| hits(p)).count() as f32
     };
     let is_free = |rect: ScreenRect| !placed.iter().any(|l| l.rect.inflate(0.5, 0.5).intersects(&rect));

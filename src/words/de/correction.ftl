@@ -1,7 +1,7 @@
 correction-price-point = { $wanted } %: { $time }, { $gone }
 correction-price = Preis des Anspruchs: { $points }
 correction-time = Zeit
-correction-clear-taken-off = Abgetragener Klarlack
+correction-clear-taken-off = Klarlack weg
 
 correction-gloss-only = Nur Glanz
 correction-goal-share = Anteil der Fehler, der verschwinden soll
@@ -28,7 +28,7 @@ correction-seam-advice = Das bessere weniger bearbeiten, das andere mehr, wo der
 correction-beside = Daneben
 
 correction-pad-speed = Das Pad läuft im Mittel mit { $speed } m/s. Bei gleicher Kraft wächst der Abtrag mit dieser Geschwindigkeit (Preston-Gesetz).
-correction-add-step = Schritt zufügen
+correction-add-step = Schritt hinzufügen
 correction-back-to-start = Zurück zur Grundausstattung
 correction-start-estimates = Die Zahlen der Grundausstattung sind unsere Schätzungen. Vibration und Lärm nennt das Datenblatt des Herstellers, den Abtrag zeigt ein Probefeld.
 correction-copy = Kopieren
@@ -152,7 +152,7 @@ correction-removed = Abgetragen
 correction-basis-gauge = mit dem Messgerät
 correction-basis-estimated = geschätzt
 correction-known = Bekannt
-correction-give-or-take = mehr oder weniger
+correction-give-or-take = ±
 correction-pass-takes = Abtrag je Durchgang auf diesem Lack
 
 correction-column-panel = Teil
@@ -229,8 +229,8 @@ correction-who-and-when = Wer und wann
 
 correction-stops =
     { $who }, { $stops ->
-        [one] { $stops } Halt
-       *[other] { $stops } Halte
+        [one] { $stops } Station
+       *[other] { $stops } Stationen
     }, { $time }
 correction-stop = { $panel }: { $verbs }
 

@@ -1,6 +1,6 @@
 crew-begins-with = mit { $this } beginnt { $worker }
 crew-busy = { $worker } bis dahin mit { $other } beschäftigt ist
-crew-busy-walks = { $worker } bis dahin mit { $other } beschäftigt ist und { $seconds } s geht
+crew-busy-walks = { $worker } bis dahin mit { $other } beschäftigt ist und dann { $seconds } s Weg hat
 crew-too-close = { $worker } mit { $other } bis dahin zu nahe ist
 crew-comes-first = { $other } (von { $worker }) zuerst kommt
 crew-has-to-pass = nach { $other } (von { $worker }) { $seconds } s vergehen müssen

@@ -4,7 +4,7 @@ job-vehicle = Fahrzeug
 job-description = Beschreibung
 job-plate = Kennzeichen oder anderes Merkmal
 job-paint-history = Was mit dem Lack schon gemacht wurde
-job-customer = Kundschaft
+job-customer = Kunde
 job-customer-name = Name
 job-wishes = Wünsche
 job-crew = Team
@@ -22,7 +22,7 @@ job-own-vehicles = Eigene Fahrzeuge …
 job-template-size = Größe der Vorlage behalten
 
 job-role-applies = trägt auf
-job-role-levels = nimmt ab
+job-role-levels = wischt ab
 job-experience-learner = lernt noch
 job-experience-practised = geübt
 job-experience-expert = erfahren

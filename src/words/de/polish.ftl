@@ -154,7 +154,7 @@ polish-kind-polishing = Polieren
 polish-kind-finishing = Feinpolieren
 
 polish-seam-levels = eines ist als „{ $one }“ geplant, das andere als „{ $other }“
-polish-seam-share = auf einer Seite der Fuge verschwinden { $more } % mehr der Fehler
+polish-seam-share = auf einer Seite der Fuge verschwinden { $more } Prozentpunkte mehr Fehler
 polish-seam-advice = das bessere weniger bearbeiten, das andere mehr, wo der Spielraum es erlaubt, oder es dem Kunden sagen
 
 polish-advice-vibration = Die Vibration beträgt { $now } über den Tag, ab { $action } ist zu handeln: Maschinenarbeit teilen oder mit dieser Maschine je Person unter { $until } bleiben. Örtliche Vorschriften und die Angaben des Herstellers gehen vor.

@@ -29,7 +29,7 @@ scene-not-polished = Nicht poliert
 scene-first-to-last = Vom ersten zum letzten
 scene-who-does = { $who } { $does }
 scene-does-here = { $who } { $does } hier
-scene-stops-of = Halte von { $who }
+scene-stops-of = Stationen von { $who }
 scene-at-panels = { $time } an Teilen
 
 scene-sands = schleift
@@ -49,26 +49,26 @@ scene-to-do = noch nichts gemacht
 scene-is-wet = nass
 scene-wet-window = nass, { $window }
 scene-wet = Nass
-scene-level = Abgenommen
+scene-level = Abgewischt
 scene-out-of-exercise = Nicht in dieser Übung
 scene-nothing-done = Noch nichts gemacht
 
 scene-is-done = fertig
 scene-done = Fertig
-scene-wet-left = nass, noch { $time } zum Abnehmen
-scene-wet-time-left = Nass, Restzeit zum Abnehmen
-scene-one-is-now = { $who }, 1 ist jetzt
-scene-one-is-next = { $who }, 1 ist als Nächstes
+scene-wet-left = nass, noch { $time } zum Abwischen
+scene-wet-time-left = Nass, Restzeit zum Abwischen
+scene-one-is-now = { $who }: 1 = jetzt
+scene-one-is-next = { $who }: 1 = danach
 scene-role-apply = Auftragen
-scene-role-level = Abnehmen
+scene-role-level = Abwischen
 scene-role-sand = Schleifen
 scene-role-cut = Grob polieren
 scene-role-polish = Polieren
 scene-role-finish = Fein polieren
 scene-in-short = { $panel } { $does }
 scene-said = { $done }, { $next }
-scene-said-applied = { $panel } ist aufgetragen
-scene-said-level = { $panel } ist abgenommen
+scene-said-applied = { $panel } ist beschichtet
+scene-said-level = { $panel } ist abgewischt
 scene-said-sanded = { $panel } ist geschliffen
 scene-said-cut = { $panel } ist grob poliert
 scene-said-polished = { $panel } ist poliert
@@ -80,7 +80,7 @@ scene-hold-first = { $does } kommt zuerst: { $panel }
 scene-hold-early = { $seconds } s zu früh
 scene-hold-wet = { $panel } ist noch nass
 scene-hold-near = { $who } arbeitet zu nah
-scene-late = { $panel } kommt etwa { $time } zu spät. Zuerst dort abnehmen; wo es zieht, mit dem benutzten Auftragschwamm anfeuchten und sofort abnehmen.
+scene-late = { $panel } kommt etwa { $time } zu spät. Zuerst dort abwischen; wo es zieht, mit dem benutzten Auftragschwamm anfeuchten und sofort abwischen.
 scene-odd-taps = { $count ->
     [one] Eine Eingabe zählt nicht: { $cause }.
    *[other] { $count } Eingaben zählen nicht. Die erste: { $cause }.
@@ -88,7 +88,7 @@ scene-odd-taps = { $count ->
 
 scene-look-here = Von hier aus anzusehen
 scene-look-later = Später anzusehen
-scene-high-spot = Hochstelle
+scene-high-spot = Highspot
 scene-stance-at-left = { $place } links
 scene-stance-at-right = { $place } rechts
 scene-stance-front = Front

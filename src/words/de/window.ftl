@@ -26,8 +26,11 @@ window-rail-panels = { $panels ->
    *[other] { $panels } Teile
 }
 window-rail-panels-stay = { $panels ->
-    [one] { $panels } Teil, { $stays } bleiben
-   *[other] { $panels } Teile, { $stays } bleiben
+    [one] { $panels } Teil
+   *[other] { $panels } Teile
+}, { $stays ->
+    [one] { $stays } bleibt
+   *[other] { $stays } bleiben
 }
 window-rail-not-in-this-air = nicht bei dieser Luft
 window-rail-no-order = keine Reihenfolge

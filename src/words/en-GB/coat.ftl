@@ -25,7 +25,7 @@ coat-by-moisture = Twice the water in the air makes it { $times } times as long.
 coat-held-between = It is never taken shorter than { $least } times or longer than { $most } times the window it counts from.
 coat-not-published = That warmth and moisture shorten it is published; by how much is our estimate. A patch tried on the vehicle is better.
 # $later and $sooner are figures, $up and $down whole per cent. "Still wet" and "dragging" as in bay-feel-wet and bay-feel-dragging.
-coat-feel-rule = Still wet begins windows at { $later } times that wait, dragging ends them at { $sooner } times; by { $up } % up or { $down } % down at most.
+coat-feel-rule = What you tap moves the windows that follow: still wet later, dragging sooner, by { $up } % or { $down } % at most.
 # What the shop's coating is called where it has no name of its own.
 coat-usual-name = Coating
 # What the vehicle may do from a moment on.

@@ -171,3 +171,5 @@ command-group-map = The map
 command-group-work = The work
 command-group-look = How it looks
 command-with-dots = { $name }…
+command-key-ctrl = Ctrl
+command-key-shift = Shift

@@ -22,7 +22,7 @@ handover-save-picture = Save the map as a picture…
 handover-how = How it is written
 handover-paper = Paper
 handover-paper-letter = Letter
-handover-days = Days
+handover-days = Dates written as
 # The same day in the two orders of day and month
 handover-day-first = 26 November 2026
 handover-month-first = November 26, 2026

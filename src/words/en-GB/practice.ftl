@@ -1,6 +1,7 @@
 # The list of exercises.
 practice-practice = Practice
 practice-exercises = Exercises
+practice-name-first = Enter a name above first; results are kept under it.
 practice-on-what = On what
 practice-lay-for = You lay for
 # $person is a name.
@@ -139,7 +140,7 @@ practice-being-away = away
 practice-the-break = the break
 # What happened. $does and $other are parts such as practice-does-apply, $doing such as practice-doing-apply.
 practice-leans = { $person } leans over { $wet }, which is wet, while { $doing }, for { $seconds } s.
-practice-above-not-level = { $person } { $does } although { $above } above it is not level yet.
+practice-above-not-level = { $person } { $does } although { $above } above it is not levelled yet.
 practice-same-place = { $person } { $does } while { $partner } { $other }: for { $seconds } s both need the same place.
 practice-window-closed = { $person } { $does }, { $seconds } s after the window has closed.
 practice-walks = { $person } walks for { $seconds } s from { $from } to { $to }.
@@ -201,7 +202,7 @@ practice-what-is-right = Right is every panel with which the rest of the day cos
 practice-good = Good: the day takes only about { $seconds } s longer than with the best.
 practice-the-best = The best: nothing found brings both of you to the end sooner.
 practice-would-lean = You would lean over { $panel }, which is wet.
-practice-above-first = From the top down: { $panel } above it is not level yet.
+practice-above-first = From the top down: { $panel } above it is not levelled yet.
 practice-still-at-work = { $person } is still at work in that place.
 practice-window-elsewhere = Somewhere else a window would pass meanwhile.
 practice-long-way = It breaks no rule, but the day takes about { $seconds } s longer: the way is long, and somebody has to come back.

@@ -58,7 +58,7 @@ scene-is-wet = wet
 # $window: what is said of the window of this panel
 scene-wet-window = wet, { $window }
 scene-wet = Wet
-scene-level = Level
+scene-level = Levelled
 scene-out-of-exercise = Not in this exercise
 scene-nothing-done = Nothing done yet
 
@@ -82,7 +82,7 @@ scene-in-short = { $does } { $panel }
 # What is called out: “Bonnet left is on, roof left next”
 scene-said = { $done }, { $next }
 scene-said-applied = { $panel } is on
-scene-said-level = { $panel } is level
+scene-said-level = { $panel } is levelled
 scene-said-sanded = { $panel } is sanded
 scene-said-cut = { $panel } is cut
 scene-said-polished = { $panel } is polished

@@ -5,3 +5,5 @@ practice-all-good = Nobody leaned, bumped or came too late.
 practice-doing-level = leveling { $panel }
 practice-hint-window-later = { $person }: the first window closes only at { $time }. A wet panel on the way there can be leveled before it.
 practice-not-applied = this panel has to be applied before it can be leveled
+practice-above-not-level = { $person } { $does } although { $above } above it is not leveled yet.
+practice-above-first = From the top down: { $panel } above it is not leveled yet.

@@ -1,1 +1,3 @@
 scene-stance-wing = Fender
+scene-level = Leveled
+scene-said-level = { $panel } is leveled

@@ -171,3 +171,5 @@ command-group-map = El mapa
 command-group-work = El trabajo en sí
 command-group-look = Aspecto
 command-with-dots = { $name }…
+command-key-ctrl = Ctrl
+command-key-shift = Mayús

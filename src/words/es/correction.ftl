@@ -152,7 +152,7 @@ correction-removed = Quitado
 correction-basis-gauge = con el medidor
 correction-basis-estimated = estimado
 correction-known = Se sabe
-correction-give-or-take = más o menos
+correction-give-or-take = ±
 correction-pass-takes = Una pasada quita, en esta pintura
 
 correction-column-panel = Panel
@@ -161,7 +161,7 @@ correction-column-may-go = Puede
 correction-column-needed = Debe
 correction-column-will-go = Se quitará
 correction-column-level = Nivel
-correction-column-time = Tiempo
+correction-column-time = Dura
 correction-column-stays = Queda
 correction-not-read = sin leer
 correction-in-sentence-panel = panel

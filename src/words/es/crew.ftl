@@ -1,13 +1,13 @@
 crew-begins-with = { $worker } empieza con { $this }
 crew-busy = { $worker } está hasta entonces con { $other }
-crew-busy-walks = { $worker } está hasta entonces con { $other } y camina { $seconds } s
+crew-busy-walks = { $worker } está hasta entonces con { $other } y luego camina { $seconds } s
 crew-too-close = { $worker }, con { $other }, está demasiado cerca hasta entonces
 crew-comes-first = { $other }, de { $worker }, va primero
 crew-has-to-pass = tienen que pasar { $seconds } s tras { $other }, de { $worker }
 crew-between-wet = no se puede hacer entre otros que están mojados hasta que acabe { $other }
 crew-window-closes = empezado antes, { $other } no podría acabar dentro de { $seconds } s después
 crew-loose = las operaciones posteriores le dejan sitio; podría ir un poco antes
-crew-starts = { $this } empieza en { $at } porque { $because }
+crew-starts = { $this } empieza a los { $at } porque { $because }
 crew-starts-late = { $this } empieza en { $at } porque { $because }, así que { $worker } espera { $seconds } s
 crew-not-placed = { $operation } no está colocada
 crew-not-of-problem = { $operation } no es una operación del problema

@@ -1,7 +1,7 @@
 # What parts are called. $part is one of the names below, beginning with a capital; left and right as seen from the seat facing forward.
 part-numbered = { $part } { $number }
-part-of-left = { $part }, izquierda
-part-of-right = { $part }, derecha
+part-of-left = { $part }, izq.
+part-of-right = { $part }, der.
 part-a-pillar = Pilar A
 part-b-pillar = Pilar B
 part-bed-floor = Piso de la caja
@@ -49,7 +49,7 @@ part-rear-window = Luneta trasera
 part-roof = Techo
 part-roof-dome = Domo del techo
 part-roof-edge = Borde del techo
-part-roof-rail = Barra de techo
+part-roof-rail = Larguero de techo
 part-scuttle = Vierteaguas
 part-sill = Talonera
 part-skirt = Faldón

@@ -154,7 +154,7 @@ polish-kind-polishing = pulido
 polish-kind-finishing = acabado
 
 polish-seam-levels = uno está previsto como «{ $one }», el otro como «{ $other }»
-polish-seam-share = a un lado de la junta desaparece un { $more } % más de los defectos
+polish-seam-share = a un lado de la junta desaparecen { $more } puntos más de los defectos
 polish-seam-advice = trabajar menos el mejor y más el otro donde lo permita su margen, o avisar al cliente
 
 polish-advice-vibration = La vibración es de { $now } en el día; a partir de { $action } hay que actuar: repartir el trabajo a máquina, o no pasar de { $until } por persona con esta máquina. Las normas locales y los datos del fabricante van primero.

@@ -57,8 +57,8 @@ scene-is-done = hecho
 scene-done = Hecho
 scene-wet-left = húmedo, quedan { $time } para nivelarlo
 scene-wet-time-left = Húmedo, tiempo para nivelar
-scene-one-is-now = { $who }, 1 es ahora
-scene-one-is-next = { $who }, 1 es lo siguiente
+scene-one-is-now = { $who }: 1 = ahora
+scene-one-is-next = { $who }: 1 = después
 scene-role-apply = Aplicar
 scene-role-level = Nivelar
 scene-role-sand = Lijar

@@ -200,7 +200,7 @@ survey-days-old =
     }
 survey-go-hint = Ir a este panel
 survey-borders-practice = Los límites entre fina, habitual, repintada y con masilla son práctica del oficio: indican, no demuestran nada.
-survey-open-points = Puntos abiertos ({ $count })
+survey-open-points = Puntos pendientes ({ $count })
 survey-go-to = Ir a { $panel }
 survey-place-cause = { $place }, { $cause }
 survey-how-sure = Con qué certeza

@@ -25,9 +25,9 @@ window-rail-panels = { $panels ->
     [one] { $panels } panel
    *[other] { $panels } paneles
 }
-window-rail-panels-stay = { $panels ->
-    [one] { $panels } panel, quedan { $stays }
-   *[other] { $panels } paneles, quedan { $stays }
+window-rail-panels-stay = { $panels } pan., { $stays ->
+    [one] { $stays } sigue
+   *[other] { $stays } siguen
 }
 window-rail-not-in-this-air = no con este aire
 window-rail-no-order = sin orden

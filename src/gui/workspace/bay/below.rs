@@ -6,11 +6,12 @@ use crate::coat::feel_rule;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::Trade;
 use crate::gui::theme;
-use crate::gui::widgets::hatched;
+use crate::gui::widgets::{hatched, one_line_at};
 use crate::say;
 use crate::scene::{BayScene, LapScene, WindowPhase, WindowRow};
 use crate::units::{clock, minutes};
-use eframe::egui::{Align2, Color32, FontId, Painter, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
+use eframe::egui::text::LayoutJob;
+use eframe::egui::{Align, Align2, Color32, FontId, Painter, Rect, Stroke, StrokeKind, Ui, pos2, vec2};
 
 /// Height of a bar with its gap.
 const ROW: f32 = 32.0;
@@ -25,8 +26,11 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
     let inner = area.shrink2(vec2(16.0, 4.0));
     let soft = FontId::proportional(14.0);
     let Some(scene) = &m.bay.scene else {
-        let text = say!("bay-nothing-runs");
-        paint.text(area.center(), Align2::CENTER_CENTER, text, soft, p.ink_soft);
+        let text = say!("bay-nothing-runs").to_owned();
+        let mut words = LayoutJob::simple(text, soft, p.ink_soft, inner.width());
+        words.halign = Align::Center;
+        let words = paint.layout_job(words);
+        paint.galley(area.center() - vec2(0.0, words.size().y / 2.0), words, p.ink_soft);
         return;
     };
     let head = head(m, scene);
@@ -35,7 +39,8 @@ pub(in crate::gui) fn bay_below_ui(ui: &mut Ui, m: &Model<'_>, _: &mut Vec<Actio
     let response = ui.interact(place, ui.unique_id().with("head"), eframe::egui::Sense::hover());
     response.widget_info(|| eframe::egui::WidgetInfo::labeled(eframe::egui::Role::Status, true, &head));
     if m.view.bay.trade == Trade::Coating {
-        paint.text(inner.left_bottom(), Align2::LEFT_BOTTOM, feel_rule(), FontId::proportional(12.0), p.ink_soft);
+        let small = (FontId::proportional(12.0), p.ink_soft);
+        one_line_at(&paint, inner.left_bottom(), Align2::LEFT_BOTTOM, &feel_rule(), small, inner.width());
     }
     let rows = Rect::from_min_max(inner.min + vec2(0.0, HEAD), inner.max - vec2(0.0, FOOT));
     let room = (rows.height() / ROW).floor().max(1.0) as usize;
@@ -125,7 +130,8 @@ fn window_row(ui: &Ui, paint: &Painter, place: Rect, row: &WindowRow) {
         WindowPhase::Missed => say!("bay-late", time = clock(-row.left_s)),
         WindowPhase::Levelling => say!("bay-being-levelled").to_owned(),
     };
-    let size = if row.phase == WindowPhase::Levelling { 20.0 } else { 26.0 };
+    let sizes: &[f32] = if row.phase == WindowPhase::Levelling { &[20.0, 17.0, 14.0] } else { &[26.0, 22.0, 18.0] };
+    let size = fitting(paint, &text, TIME - 8.0, sizes);
     let at = pos2(place.right(), place.center().y);
     paint.text(at, Align2::RIGHT_CENTER, &text, bold(size), ink);
     let id = ui.unique_id().with(("window", row.doing.operation));

@@ -7,7 +7,7 @@ use crate::coat::Feel;
 use crate::gui::action::{Action, Model};
 use crate::gui::bay::{Asking, BayWish, Trade};
 use crate::gui::theme;
-use crate::gui::widgets::worker_badge;
+use crate::gui::widgets::{one_line_at, worker_badge};
 use crate::insight::spoken;
 use crate::say;
 use crate::scene::{Card, CardState, Doing};
@@ -130,10 +130,8 @@ fn next_line(ui: &Ui, bottom: f32, inner: Rect, card: &Card) -> f32 {
     let name = if doing.coats { doing.name.clone() } else { verb_panel(doing) };
     let size = fitting(ui.painter(), &name, width, &[20.0, 18.0, 16.0, 14.0, 12.0]);
     let font = FontId::new(size, theme::bold_family());
-    paint
-        .text(pos2(label.right() + 8.0, bottom - 2.0), Align2::LEFT_BOTTOM, &name, font, p.ink)
-        .top()
-        .min(bottom - 26.0)
+    let at = pos2(label.right() + 8.0, bottom - 2.0);
+    one_line_at(paint, at, Align2::LEFT_BOTTOM, &name, (font, p.ink), width).top().min(bottom - 26.0)
 }
 
 /// What is done and where, as in "Polish roof left".

@@ -2,7 +2,7 @@
 
 use crate::gui::action::{Action, Model, ViewChange};
 use crate::gui::theme;
-use crate::gui::widgets::{fact, primary, section, worker_badge};
+use crate::gui::widgets::{fact, one_line_at, primary, section, worker_badge};
 use crate::insight::{CrewOrder, OrderRow, reason_in_words};
 use crate::job::{Command, Role};
 use crate::say;
@@ -123,7 +123,8 @@ fn one_row(ui: &mut Ui, m: &Model<'_>, row: &OrderRow, count: usize, out: &mut V
         Role::Apply => say!("coating-apply-panel", panel = name),
         Role::Level => say!("coating-level-panel", panel = name),
     };
-    paint.text(egui::pos2(area.left() + 76.0, y), left, words, font, p.ink);
+    let at = egui::pos2(area.left() + 76.0, y);
+    one_line_at(paint, at, left, &words, (font, p.ink), area.right() - at.x);
     if response.clicked() {
         out.push(Action::View(ViewChange::Choose(Some(panel.id.clone()))));
         out.push(Action::View(ViewChange::Moment(Some(row.at.start))));

@@ -1,7 +1,7 @@
 //! The price of ambition as two small curves: time, and clear taken off.
 
 use crate::gui::theme;
-use crate::gui::widgets::units_of;
+use crate::gui::widgets::{one_line_at, units_of};
 use crate::insight::CarAmbition;
 use crate::say;
 use crate::units::minutes;
@@ -61,8 +61,9 @@ fn one(
         let (x, y) = ((p.wanted / last).min(1.0) as f32, (value(p) / most) as f32);
         pos2(plot.left() + plot.width() * x, plot.bottom() - plot.height() * y)
     };
-    paint.text(area.left_top(), Align2::LEFT_TOP, title, small.clone(), p.ink_soft);
-    paint.text(area.right_top(), Align2::RIGHT_TOP, words(most), small.clone(), p.ink_soft);
+    let now_at = paint.text(area.right_top(), Align2::RIGHT_TOP, words(value(now)), small.clone(), p.ink_soft);
+    let room = now_at.left() - 8.0 - area.left();
+    one_line_at(paint, area.left_top(), Align2::LEFT_TOP, title, (small.clone(), p.ink_soft), room);
     paint.hline(plot.x_range(), plot.bottom(), Stroke::new(1.0, p.quiet));
     // Between two goals that were worked out the price jumps, so the line has steps: the price of a goal holds up to it.
     let mut line = Vec::new();

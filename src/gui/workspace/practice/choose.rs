@@ -15,6 +15,9 @@ pub(super) fn choose_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     ui.label(theme::bold(say!("practice-practice"), 20.0));
     learner(ui, m, out);
     section(ui, say!("practice-exercises"));
+    if m.practice.learner.is_none() {
+        ui.label(theme::soft(say!("practice-name-first")));
+    }
     ui.spacing_mut().item_spacing.y = 6.0;
     ui.add_enabled_ui(m.practice.learner.is_some(), |ui| {
         for done in Done::ALL {

@@ -60,6 +60,11 @@ fn cells(area: Rect) -> impl Iterator<Item = (Column, Shape, Rect)> {
     })
 }
 
+/// Where the numbers of a column with bars end.
+fn numbers_of(cell: Rect) -> f32 {
+    cell.left() + cell.width() * 0.6
+}
+
 /// Text at the side of a cell that its column keeps to, cut off where it is too long.
 fn put(paint: &Painter, cell: Rect, align: Align, text: String, font: FontId, ink: egui::Color32) -> Rect {
     let mut job = egui::text::LayoutJob::single_section(text, egui::TextFormat::simple(font, ink));
@@ -88,8 +93,13 @@ fn heads(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
         response.widget_info(|| egui::WidgetInfo::labeled(egui::Role::ColumnHeader, true, &said));
         let ink = if sorted.is_some() { p.accent } else { p.ink_soft };
         let paint = ui.painter();
-        let room = cell.with_max_x(cell.right() - if shape.align == Align::RIGHT { 12.0 } else { 0.0 });
-        let title = put(paint, room, shape.align, shape.title.to_owned(), FontId::proportional(12.0), ink);
+        // The head of numbers with bars stands over the numbers.
+        let (right, align) = match column {
+            Column::WillGo => (numbers_of(cell), Align::RIGHT),
+            _ => (cell.right() - if shape.align == Align::RIGHT { 12.0 } else { 0.0 }, shape.align),
+        };
+        let room = cell.with_max_x(right);
+        let title = put(paint, room, align, shape.title.to_owned(), FontId::proportional(12.0), ink);
         if let Some(rising) = sorted {
             arrow(paint, pos2(title.right() + 7.0, cell.center().y), rising, p);
         }
@@ -134,7 +144,7 @@ fn row(ui: &mut Ui, m: &Model<'_>, rows: &[usize], place: usize, index: usize, b
         node.set_size_of_set(rows.len());
     });
     if bring && current == Some(index) {
-        ui.scroll_to_rect(area, None);
+        ui.scroll_to_rect(area, Some(Align::Center));
     }
     let mut go = response.clicked().then_some(index);
     if response.has_focus() {
@@ -165,12 +175,10 @@ fn paint_row(paint: &Painter, m: &Model<'_>, index: usize, area: Rect, response:
         let written = text(m, index, column);
         match column {
             Column::WillGo => {
-                let half = cell.width() * 0.6;
-                put(paint, cell.with_max_x(cell.left() + half), Align::RIGHT, written, FontId::proportional(14.0), ink);
-                let bar = Rect::from_min_max(
-                    pos2(cell.left() + half + 8.0, cell.top() + 7.0),
-                    pos2(cell.right(), cell.bottom() - 7.0),
-                );
+                let end = numbers_of(cell);
+                put(paint, cell.with_max_x(end), Align::RIGHT, written, FontId::proportional(14.0), ink);
+                let bar =
+                    Rect::from_min_max(pos2(end + 8.0, cell.top() + 7.0), pos2(cell.right(), cell.bottom() - 7.0));
                 removal_bar(paint, bar, &m.insight.panels[index], p);
             }
             Column::Level => {
