@@ -104,7 +104,8 @@ fn value_on(items: &mut Vec<Item>, view: &View, panel: &Panel, mark: &PanelMark)
     let fill = palette::fill(mark.fill, false);
     let nothing = mark.fill == Fill::Level(Level::Leave);
     let ink = if nothing { INK_SOFT } else { palette::text_on(fill) };
-    let largest = if nothing { SIZES.len() - 1 } else { usize::from(mark.value.chars().count() > NUMBER) };
+    let is_word = mark.value.chars().any(char::is_alphabetic);
+    let largest = if nothing { SIZES.len() - 1 } else { usize::from(is_word || mark.value.chars().count() > NUMBER) };
     let mut tries: Vec<Words> = Vec::new();
     if !mark.below.is_empty() {
         let two = |size: f32| vec![(mark.value.clone(), size), (mark.below.clone(), size * BELOW)];
