@@ -41,26 +41,34 @@ use crate::say;
 use crate::work::Shelf;
 use eframe::egui;
 use keep::LastWords;
+use std::io::IsTerminal;
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::Path;
 
 /// Opens the window on a job, or on the sample. Where there is no display, says so and prints the plan as text.
+///
+/// A job that can't be opened is an error; whoever did not start the program from a terminal would not see it, so they get the window
+/// with the error in it.
 pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_>) -> Exit {
     let opened = match job {
         Some(path) => Templates::of_user().open_job(&RealDisk, path).map_err(Failure::from),
         None => cli::open(None).map(Opened::from),
     };
-    let opened = match opened {
-        Ok(opened) => opened,
-        Err(failure) => return failure.report(out.notes),
+    let (opened, path, failure) = match opened {
+        Ok(opened) => (opened, job.map(Path::to_owned), None),
+        Err(failure) if std::io::stderr().is_terminal() => return failure.report(out.notes),
+        Err(failure) => match cli::open(None) {
+            Ok(sample) => (Opened::from(sample), None, Some(failure)),
+            Err(_) => return failure.report(out.notes),
+        },
     };
-    let path = job.map(Path::to_owned);
     let last_words = LastWords::default();
-    let window = || open_window(opened, path, close_after_first_frame, last_words.clone());
-    match catch_unwind(AssertUnwindSafe(window)) {
-        Ok(Ok(())) => Exit::Fine,
-        Err(cause) => last_words.failure(&*cause).report(out.notes),
-        Ok(Err(error)) => {
+    let window = || open_window(opened, path, failure.clone(), close_after_first_frame, last_words.clone());
+    match (catch_unwind(AssertUnwindSafe(window)), failure) {
+        (Ok(_), Some(failure)) => failure.report(out.notes),
+        (Ok(Ok(())), None) => Exit::Fine,
+        (Err(cause), _) => last_words.failure(&*cause).report(out.notes),
+        (Ok(Err(error)), None) => {
             // Somebody who can't be told still gets the plan.
             drop(writeln!(out.notes, "{}", say!("window-none-here", error = error.to_string())));
             cli::plan_as_text(job, &mut out)
@@ -71,6 +79,7 @@ pub fn run(job: Option<&Path>, close_after_first_frame: bool, mut out: Output<'_
 fn open_window(
     opened: Opened,
     path: Option<std::path::PathBuf>,
+    failure: Option<Failure>,
     close_after_first_frame: bool,
     last_words: LastWords,
 ) -> eframe::Result {
@@ -91,6 +100,9 @@ fn open_window(
         app = app.with_learners(Learners::of_user()).with_home(Places::of_user()).keeping_awake().with_viewer();
         app = app.keeping(shelf, opened.print, opened.newer).telling(last_words);
         app.close_after_first_frame = close_after_first_frame;
+        if let Some(failure) = failure {
+            app.fail(failure);
+        }
         Ok(Box::new(app))
     });
     eframe::run_native("lapwright", options, create)

@@ -19,8 +19,12 @@ pub fn minutes(seconds: Seconds) -> String {
     }
 }
 
-/// A text with a capital at its beginning.
+/// A text with a capital at its beginning, unless the name of a file stands there.
 pub fn capital(text: &str) -> String {
+    let first = text.split_whitespace().next().unwrap_or_default();
+    if first.trim_end_matches(['.', ':']).contains(['.', '/', '\\', ':']) {
+        return text.to_owned();
+    }
     let mut letters = text.chars();
     letters.next().map(|first| first.to_uppercase().chain(letters).collect()).unwrap_or_default()
 }
@@ -69,6 +73,8 @@ mod tests {
         assert_eq!(capital("roof left"), "Roof left");
         assert_eq!(capital("\u{e9}raflure"), "\u{c9}raflure");
         assert_eq!(capital(""), "");
+        assert_eq!(capital("torn.job.ron:8:3: expected a name"), "torn.job.ron:8:3: expected a name");
+        assert_eq!(capital("roof: thin"), "Roof: thin");
     }
 
     #[test]
