@@ -265,7 +265,7 @@ impl App {
     ) {
         self.question = None;
         if let Err(obstacle) = self.keep.keeper.may_save(path, over) {
-            return self.ask_about_obstacle(obstacle);
+            return self.ask_about_obstacle(obstacle, path);
         }
         let job = Arc::clone(self.document.job());
         let disk = self.keep.keeper.disk();

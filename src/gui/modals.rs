@@ -4,7 +4,7 @@ use super::action::{Action, Effect};
 use super::edit::{self, VehicleWish};
 use super::files::Purpose;
 use super::handover::Form;
-use super::keep::{KeepQuestion, keep_question_ui};
+use super::keep::{KeepQuestion, KeepWish, keep_question_ui};
 use super::theme;
 use super::widgets::{page_over, primary};
 use crate::cli::Failure;
@@ -144,7 +144,11 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     let clicked = primary(ui, button).clicked();
                     if (clicked || entered) && !draft.trim().is_empty() {
                         let path = PathBuf::from(draft.trim());
-                        out.push(purpose.wish(path));
+                        // A dialog asks by itself before it gives the name of a file that is there.
+                        out.push(match purpose {
+                            Purpose::Save => Action::Keep(KeepWish::SaveTyped(path)),
+                            other => other.wish(path),
+                        });
                     }
                     if ui.button(say!("common-cancel")).clicked() {
                         out.push(Action::Effect(Effect::Dismiss));

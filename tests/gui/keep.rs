@@ -447,3 +447,145 @@ fn a_mistake_of_the_program_costs_nothing_that_is_unsaved() {
     assert_eq!(count(&next), 3);
     assert!(!says(&next, FOUND));
 }
+
+#[test]
+fn what_is_changed_while_the_offer_waits_is_kept_when_it_is_taken_up() {
+    let computer = Computer::new();
+    let mut first = computer.open();
+    add_reading(&mut first, "101");
+    add_reading(&mut first, "102");
+    rest(&mut first);
+    let after = computer.after_power_cut();
+    let mut second = after.open();
+    second.key_press(Key::Escape);
+    second.run();
+    add_reading(&mut second, "88");
+    let meanwhile = Arc::clone(second.state().job());
+    press(&mut second, "Look at it");
+    assert!(mentions(&second, "There are changes in this window too"));
+    press(&mut second, "Take it up again");
+    assert_eq!(count(&second), 2);
+    let kept = after.kept();
+    assert_eq!(kept.len(), 1, "{kept:?}");
+    assert_eq!(*read_job(&RealDisk, &kept[0]).unwrap().job, *meanwhile);
+}
+
+#[test]
+fn a_second_window_that_takes_up_the_work_of_the_first_loses_neither() {
+    let computer = Computer::new();
+    let mut first = computer.open();
+    add_reading(&mut first, "101");
+    add_reading(&mut first, "102");
+    rest(&mut first);
+    let mut second = computer.open();
+    add_reading(&mut second, "88");
+    rest(&mut second);
+    let mine = Arc::clone(second.state().job());
+    drop(first);
+    press(&mut second, "Work on it here");
+    assert!(asks(&second, FOUND));
+    press(&mut second, "Take it up again");
+    assert_eq!(count(&second), 2);
+    assert_eq!(*read_job(&RealDisk, &computer.kept()[0]).unwrap().job, *mine);
+    add_reading(&mut second, "130");
+    rest(&mut second);
+    save(&mut second);
+    rest(&mut second);
+    assert_eq!(**second.state().job(), *read_job(&RealDisk, &computer.file()).unwrap().job);
+    assert!(!computer.journal().exists(), "nothing older is offered later");
+    drop(second);
+    assert!(!asks(&computer.open(), FOUND) && !asks(&computer.open_sample(), FOUND));
+}
+
+#[test]
+fn unsaved_work_of_a_protected_file_is_offered_with_that_file() {
+    let computer = Computer::new();
+    let mut rights = std::fs::metadata(computer.file()).unwrap().permissions();
+    rights.set_readonly(true);
+    std::fs::set_permissions(computer.file(), rights).unwrap();
+    let mut first = computer.open();
+    add_reading(&mut first, "101");
+    rest(&mut first);
+    drop(first);
+    let mut second = computer.open();
+    assert!(asks(&second, FOUND));
+    press(&mut second, "Take it up again");
+    assert_eq!(count(&second), 1);
+}
+
+#[test]
+fn work_taken_up_over_a_file_that_changed_since_is_not_saved_over_it_unasked() {
+    let computer = Computer::new();
+    let mut first = computer.open();
+    add_reading(&mut first, "101");
+    rest(&mut first);
+    let after = computer.after_power_cut();
+    let changed = change_file(&after);
+    let mut second = after.open();
+    assert!(mentions(&second, "The file has been changed since that work was begun"));
+    press(&mut second, "Take it up again");
+    save(&mut second);
+    assert!(asks(&second, CHANGED));
+    assert_eq!(*read_job(&RealDisk, &after.file()).unwrap().job, changed, "not written over");
+    press(&mut second, "Write over it");
+    assert!(!second.state().is_dirty());
+    assert_eq!(*read_job(&RealDisk, &after.file()).unwrap().job, **second.state().job());
+    save(&mut second);
+    assert!(!asks(&second, CHANGED), "asked once");
+}
+
+/// Types a name for the file; there is no dialog here.
+fn save_as(window: &mut Window, name: &str) {
+    press(window, "Save as…");
+    for _ in 0..400 {
+        window.step();
+        if mentions(window, "Path of the file") {
+            break;
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    window.input_mut().events.push(egui::Event::Text(name.to_owned()));
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+}
+
+#[test]
+fn a_typed_name_replaces_another_file_only_when_somebody_says_so() {
+    let computer = Computer::new();
+    let other = computer.folder.path().join("letter.txt");
+    std::fs::write(&other, "dear customer").unwrap();
+    let mut window = computer.open();
+    add_reading(&mut window, "101");
+    save_as(&mut window, &other.display().to_string());
+    assert!(mentions(&window, "is there already"));
+    assert_eq!(std::fs::read_to_string(&other).unwrap(), "dear customer");
+    press(&mut window, "Cancel");
+    assert!(window.state().is_dirty());
+    save_as(&mut window, &other.display().to_string());
+    press(&mut window, "Replace it");
+    assert!(!window.state().is_dirty());
+    assert_eq!(std::fs::read_to_string(other.with_file_name("letter.txt~")).unwrap(), "dear customer");
+    // A name without an ending gets that of jobs.
+    save_as(&mut window, &computer.folder.path().join("copy").display().to_string());
+    assert!(computer.folder.path().join("copy.job.ron").is_file());
+}
+
+#[test]
+fn the_own_file_under_another_spelling_is_the_own_file() {
+    let computer = Computer::new();
+    let mut window = computer.open();
+    add_reading(&mut window, "101");
+    rest(&mut window);
+    let link = computer.folder.path().join("link.job.ron");
+    #[cfg(unix)]
+    std::os::unix::fs::symlink("vehicle.job.ron", &link).unwrap();
+    #[cfg(not(unix))]
+    std::fs::hard_link(computer.file(), &link).unwrap();
+    save_as(&mut window, &link.display().to_string());
+    press(&mut window, "Replace it");
+    rest(&mut window);
+    assert!(!window.state().is_dirty(), "no other window has it");
+    assert_eq!(*read_job(&RealDisk, &computer.file()).unwrap().job, **window.state().job());
+    assert!(!computer.journal().exists());
+}

@@ -1,6 +1,6 @@
 //! A lock on a file beside the one that is worked on.
 
-use super::never_through_links;
+use super::real::never_through_links;
 use std::fs::{self, File, OpenOptions, TryLockError};
 use std::io::{self, Write};
 use std::path::{Path, PathBuf};

@@ -12,7 +12,6 @@ pub use real::{RealDisk, new_private_folder};
 
 use crate::say;
 use std::fmt::Debug;
-use std::fs::OpenOptions;
 use std::io;
 use std::path::{Path, PathBuf};
 use std::time::SystemTime;
@@ -130,18 +129,6 @@ pub(super) fn no_link(disk: &dyn Disk, path: &Path) -> io::Result<()> {
 
 fn odd(what: &str) -> io::Error {
     io::Error::new(io::ErrorKind::InvalidInput, what)
-}
-
-/// The same once more while a file is opened, since a name can change its meaning in between; and no wait for a pipe.
-#[cfg(unix)]
-fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
-    std::os::unix::fs::OpenOptionsExt::custom_flags(options, libc::O_NOFOLLOW | libc::O_NONBLOCK)
-}
-
-/// Elsewhere links are looked for before.
-#[cfg(not(unix))]
-fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
-    options
 }
 
 /// Removes a file; fine where there is none.

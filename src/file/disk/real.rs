@@ -1,6 +1,6 @@
 //! The disk of this machine.
 
-use super::{About, Disk, Lock, never_through_links};
+use super::{About, Disk, Lock};
 use std::fs::{self, File, OpenOptions};
 use std::io::{self, Read, Write};
 use std::path::{Path, PathBuf};
@@ -97,6 +97,18 @@ impl Disk for RealDisk {
     fn lock(&self, path: &Path, holder: &str) -> io::Result<Option<Lock>> {
         Lock::take(path, holder)
     }
+}
+
+/// Looks for links once more while a file is opened, since a name can change its meaning in between; and does not wait for a pipe.
+#[cfg(unix)]
+pub(super) fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
+    std::os::unix::fs::OpenOptionsExt::custom_flags(options, libc::O_NOFOLLOW | libc::O_NONBLOCK)
+}
+
+/// Elsewhere links are looked for before.
+#[cfg(not(unix))]
+pub(super) fn never_through_links(options: &mut OpenOptions) -> &mut OpenOptions {
+    options
 }
 
 /// Makes a new folder that nobody else can read.

@@ -7,6 +7,7 @@ use crate::gui::theme;
 use crate::gui::widgets::primary;
 use crate::say;
 use eframe::egui::Ui;
+use std::path::{Path, PathBuf};
 
 /// A question.
 #[derive(Debug, Clone, PartialEq)]
@@ -35,8 +36,13 @@ pub(in crate::gui) enum KeepQuestion {
     Blocked {
         /// Why, a sentence.
         why: String,
-        /// Whether another window has it.
-        others: bool,
+        /// The name, where another window has it and may have let go of it since.
+        again: Option<PathBuf>,
+    },
+    /// Another file has the name that was typed.
+    Replace {
+        /// The name.
+        path: PathBuf,
     },
 }
 
@@ -45,7 +51,8 @@ pub(in crate::gui) fn keep_question_ui(ui: &mut Ui, question: &KeepQuestion, out
     match question {
         KeepQuestion::Recover { name, about, whole } => recover_ui(ui, name, about, *whole, out),
         KeepQuestion::Changed { file, dirty, saving, now } => changed_ui(ui, file, *dirty, *saving, *now, out),
-        KeepQuestion::Blocked { why, others } => blocked_ui(ui, why, *others, out),
+        KeepQuestion::Blocked { why, again } => blocked_ui(ui, why, again.as_deref(), out),
+        KeepQuestion::Replace { path } => replace_ui(ui, path, out),
     }
 }
 
@@ -106,7 +113,25 @@ fn changed_ui(ui: &mut Ui, file: &str, dirty: bool, saving: bool, now: Fingerpri
     });
 }
 
-fn blocked_ui(ui: &mut Ui, why: &str, others: bool, out: &mut Vec<Action>) {
+fn replace_ui(ui: &mut Ui, path: &Path, out: &mut Vec<Action>) {
+    let name = path.display().to_string();
+    ui.label(theme::bold(say!("keep-replace", file = name), 16.0));
+    ui.label(theme::soft(say!("keep-replaced-kept")));
+    ui.add_space(8.0);
+    ui.horizontal(|ui| {
+        if primary(ui, say!("keep-other-name")).clicked() {
+            out.push(Action::Effect(Effect::AskSaveAs));
+        }
+        if ui.button(say!("keep-replace-it")).clicked() {
+            out.push(Action::Keep(KeepWish::Replace(path.to_owned())));
+        }
+        if ui.button(say!("common-cancel")).clicked() {
+            out.push(Action::Effect(Effect::Dismiss));
+        }
+    });
+}
+
+fn blocked_ui(ui: &mut Ui, why: &str, again: Option<&Path>, out: &mut Vec<Action>) {
     ui.label(theme::bold(say!("keep-cannot-save"), 16.0));
     ui.label(why);
     ui.label(theme::soft(say!("keep-as-it-was")));
@@ -115,8 +140,10 @@ fn blocked_ui(ui: &mut Ui, why: &str, others: bool, out: &mut Vec<Action>) {
         if primary(ui, say!("keep-save-as")).clicked() {
             out.push(Action::Effect(Effect::AskSaveAs));
         }
-        if others && ui.button(say!("keep-try-again")).clicked() {
-            out.push(Action::Keep(KeepWish::WorkHere));
+        if let Some(path) = again
+            && ui.button(say!("keep-try-again")).clicked()
+        {
+            out.push(Action::Keep(KeepWish::TryAgain(path.to_owned())));
         }
         if ui.button(say!("common-cancel")).clicked() {
             out.push(Action::Effect(Effect::Dismiss));

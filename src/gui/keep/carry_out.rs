@@ -91,6 +91,9 @@ impl App {
                 about.push(say!("keep-read-from", file = file));
             }
         }
+        if self.document.is_dirty() {
+            about.push(say!("keep-changes-here-too").to_owned());
+        }
         if self.keep.keeper.found_is_of_another_version() {
             about.push(say!("keep-changed-since").to_owned());
         }
@@ -109,7 +112,7 @@ impl App {
     }
 
     /// Says what stands against saving.
-    pub(in crate::gui) fn ask_about_obstacle(&mut self, obstacle: Obstacle) {
+    pub(in crate::gui) fn ask_about_obstacle(&mut self, obstacle: Obstacle, path: &Path) {
         let (standing, others) = match obstacle {
             Obstacle::Changed(now) => return self.ask_about_change(now, true),
             Obstacle::Unreadable(error) => {
@@ -124,7 +127,8 @@ impl App {
             Obstacle::Newer(format) => (Standing::Newer(format), false),
         };
         let why = self.keep.why_not(&standing).unwrap_or_default();
-        self.question = Some(Question::Keep(KeepQuestion::Blocked { why, others }));
+        let again = others.then(|| path.to_owned());
+        self.question = Some(Question::Keep(KeepQuestion::Blocked { why, again }));
     }
 
     /// Carries out a wish.
@@ -153,6 +157,10 @@ impl App {
                 }
             }
             KeepWish::WorkHere => self.work_here(),
+            // The own file is tried for first; another one only at the moment of saving.
+            KeepWish::TryAgain(path) if self.path.as_deref() == Some(&path) => self.work_here(),
+            KeepWish::TryAgain(path) | KeepWish::Replace(path) => self.save_over(&path, None, ctx, frame),
+            KeepWish::SaveTyped(path) => self.save_typed(path, ctx, frame),
             KeepWish::NoticeRead(text) => self.keep.read = Some(text),
         }
     }
@@ -166,6 +174,12 @@ impl App {
 
     fn take_up(&mut self, ctx: &egui::Context) {
         let saved = Arc::clone(self.document.job());
+        if self.document.is_dirty()
+            && self.keep.keeper.found().is_some()
+            && let Err(error) = self.keep.keeper.keep_state(&saved)
+        {
+            return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
+        }
         match self.keep.keeper.take_up(self.bodies.templates()) {
             Ok(None) => {}
             Ok(Some(taken)) => {
@@ -206,8 +220,22 @@ impl App {
         self.keep_other(print, newer);
     }
 
+    /// Saves under a name that was typed: with the ending of jobs, and over another file only when somebody says so.
+    fn save_typed(&mut self, path: PathBuf, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        let path = if path.extension().is_none() { path.with_extension("job.ron") } else { path };
+        let is_own = self.path.as_deref() == Some(&path);
+        if !is_own && !matches!(self.keep.keeper.disk().about(&path), Ok(None)) {
+            self.question = Some(Question::Keep(KeepQuestion::Replace { path }));
+            return;
+        }
+        self.save_over(&path, None, ctx, frame);
+    }
+
     /// Tries to get the file that another window had.
     fn work_here(&mut self) {
+        if !matches!(self.keep.keeper.standing(), Standing::Others(_)) {
+            return; // it is ours already
+        }
         if !self.keep.keeper.take_over() {
             let why = self.keep.why_not(self.keep.keeper.standing()).unwrap_or_default();
             return self.fail(Failure::new(why, say!("keep-close-other")));

@@ -12,6 +12,7 @@ pub(super) use notice::notice_ui;
 
 use crate::file::Fingerprint;
 use crate::work::Keeper;
+use std::path::PathBuf;
 
 /// What the window has for it.
 #[derive(Debug, Default)]
@@ -53,6 +54,12 @@ pub(super) enum KeepWish {
     WriteOver(Fingerprint),
     /// Tries to get the file that another window had.
     WorkHere,
+    /// Tries once more to save under a name that another window had.
+    TryAgain(PathBuf),
+    /// Saves under a name that was typed.
+    SaveTyped(PathBuf),
+    /// Saves over another file.
+    Replace(PathBuf),
     /// Closes a notice.
     NoticeRead(String),
 }

@@ -1,6 +1,6 @@
 //! A journal from before: found, taken up again, or put aside.
 
-use super::{Keeper, Standing};
+use super::{Keeper, Standing, absolute};
 use crate::file::{
     Disk, FoundJournal, Hold, Holder, Loaded, Lock, ReadError, SaveError, Templates, hold, journal_of,
     journals_without_file, keep_text, keep_torn, photos_of, put_aside, read_journal, read_photo, remove_journal,
@@ -30,12 +30,20 @@ impl Keeper {
     pub fn look_for_unsaved(&mut self, job: &Job) -> io::Result<()> {
         let Some(shelf) = &self.shelf else { return Ok(()) };
         let disk = &*shelf.disk;
-        self.found = match (&self.file, &shelf.data) {
-            (Some(file), _) if matches!(self.standing, Standing::Ours(_) | Standing::NoLocks(_)) => {
-                read_journal(disk, &journal_of(disk, file)?)?.map(|found| (found, None))
+        let beside = match &self.file {
+            Some(file) if matches!(self.standing, Standing::Ours(_) | Standing::NoLocks(_)) => {
+                let journal = journal_of(disk, file)?;
+                if self.run.is_some() && self.journal() == Some(&journal) {
+                    return Ok(()); // this window writes it
+                }
+                read_journal(disk, &journal)?.map(|found| (found, None))
             }
-            (None, Some(data)) => orphan(disk, data, &Holder::me(shelf.clock.now_s()))?,
             _ => None,
+        };
+        self.found = match (beside, &shelf.data) {
+            // What could not be kept beside the file is in the user's folder.
+            (None, Some(data)) => orphan(disk, data, &Holder::me(shelf.clock.now_s()), self.file.as_deref())?,
+            (beside, _) => beside,
         };
         if let Some((found, _)) = self.found.take_if(|(found, _)| found.is_only(job)) {
             remove_journal(disk, &found.path)?;
@@ -54,7 +62,8 @@ impl Keeper {
         base.is_some_and(|base| self.print.is_some_and(|print| print.sha256() != base))
     }
 
-    /// Takes the unsaved state up again; its journal stays until the job is saved.
+    /// Takes the unsaved state up again; its journal stays until the job is saved. What was unsaved in this window is given up: whoever
+    /// wants it keeps it first ([`Keeper::keep_state`]).
     ///
     /// # Errors
     /// [`ReadError`] where it is no job that can be worked on. It is then still there.
@@ -76,7 +85,11 @@ impl Keeper {
             bytes.ok().map(|bytes| (photo, bytes))
         };
         let photos = wanted.into_iter().filter_map(photo).collect();
+        self.older_base = self.found_is_of_another_version();
         if let Some((found, lock)) = self.found.take() {
+            if let Some(run) = self.run.take() {
+                run.remove();
+            }
             self.before = found.head.as_ref().map_or(0, |head| head.changes);
             self.saved_at = Revision::default();
             self.journal = Some((found.path, lock));
@@ -103,8 +116,10 @@ impl Keeper {
     /// # Errors
     /// [`SaveError`].
     pub fn keep_state(&self, job: &Job) -> Result<Option<PathBuf>, SaveError> {
-        let (Some(shelf), Some(file)) = (&self.shelf, &self.file) else { return Ok(None) };
-        let (data, stamp) = (self.data_for(file), clock_stamp(shelf.clock.now_s()));
+        let Some(shelf) = &self.shelf else { return Ok(None) };
+        let beside = || self.file.as_deref().map(|file| self.data_for(file));
+        let Some(data) = shelf.data.clone().or_else(beside) else { return Ok(None) };
+        let stamp = clock_stamp(shelf.clock.now_s());
         let text = crate::file::job_to_text(job)?;
         keep_text(&*shelf.disk, &data, &job.name, &stamp, &text).map(Some)
     }
@@ -116,11 +131,18 @@ impl Keeper {
     }
 }
 
-/// The newest journal of a job without a file that no window has.
-fn orphan(disk: &dyn Disk, data: &Path, me: &Holder) -> io::Result<Option<(FoundJournal, Option<Lock>)>> {
+/// The newest journal in the user's folder that no window has: of a file, or for a window without one of any job.
+fn orphan(
+    disk: &dyn Disk,
+    data: &Path,
+    me: &Holder,
+    file: Option<&Path>,
+) -> io::Result<Option<(FoundJournal, Option<Lock>)>> {
+    let file = file.map(absolute).map(|file| file.display().to_string());
+    let is_wanted = |found: &FoundJournal| file.is_none() || found.head.as_ref().is_some_and(|head| head.file == file);
     for path in journals_without_file(disk, data)?.into_iter().rev() {
         if let Hold::Ours(lock) = hold(disk, &path, me)
-            && let Some(found) = read_journal(disk, &path)?
+            && let Some(found) = read_journal(disk, &path)?.filter(is_wanted)
         {
             return Ok(Some((found, Some(lock))));
         }

@@ -86,6 +86,8 @@ pub struct Keeper {
     /// Changes that were unsaved already when the job was taken up.
     before: u64,
     followed: Option<Revision>,
+    /// Whether the job was taken up from a state that is older than what the file is now.
+    older_base: bool,
     /// A change of the file that somebody saw and left.
     left: Option<Fingerprint>,
     /// Why no journal can be written, where that is so.
@@ -107,6 +109,7 @@ impl Default for Keeper {
             saved_at: Revision::default(),
             before: 0,
             followed: None,
+            older_base: false,
             left: None,
             failure: None,
         }
@@ -184,7 +187,7 @@ impl Keeper {
         }
         self.followed = Some(now);
         let changes = (self.before + now.0.saturating_sub(self.saved_at.0)).max(1);
-        let file = self.file.as_deref().map(|file| std::path::absolute(file).unwrap_or_else(|_| file.to_owned()));
+        let file = self.file.as_deref().map(absolute);
         let head = JournalHead::new(document.job(), file.as_deref(), self.print.as_ref(), self.now_s(), changes);
         if let Some(run) = &self.run {
             run.write(Snapshot { head, job: Arc::clone(document.job()), photos: photos() });
@@ -247,6 +250,11 @@ impl Keeper {
         }
         self.standing.may_write()
     }
+}
+
+/// A path from the root; as it is where there is no present folder.
+fn absolute(file: &Path) -> PathBuf {
+    std::path::absolute(file).unwrap_or_else(|_| file.to_owned())
 }
 
 /// How a window stands to a file.

@@ -1,6 +1,6 @@
 //! What stands against saving, and what follows from having saved.
 
-use super::{Keeper, Standing, stand};
+use super::{Keeper, Standing, absolute, stand};
 use crate::file::{Change, Fingerprint, Holder, Saved, journal_of, put_aside, read_journal};
 use crate::job::Revision;
 use crate::work::clock::clock_stamp;
@@ -32,8 +32,7 @@ impl Keeper {
     /// What stands against it.
     pub fn may_save(&mut self, path: &Path, over: Option<Fingerprint>) -> Result<(), Obstacle> {
         let Some(shelf) = &self.shelf else { return Ok(()) };
-        let is_own = self.file.as_deref() == Some(path);
-        if !is_own {
+        if !self.is_own(path) {
             // Held from here on, until it is saved or another name is taken.
             let standing = stand(shelf, path, None);
             obstacle(&standing).map_or(Ok(()), Err)?;
@@ -43,6 +42,9 @@ impl Keeper {
         obstacle(&self.standing).map_or(Ok(()), Err)?;
         let Some(print) = &self.print else { return Ok(()) };
         let Some(shelf) = &self.shelf else { return Ok(()) };
+        if self.older_base && over != Some(*print) {
+            return Err(Obstacle::Changed(*print));
+        }
         match print.compare(&*shelf.disk, path) {
             Ok(Change::Changed(now)) if over != Some(now) => Err(Obstacle::Changed(now)),
             Ok(_) => Ok(()),
@@ -50,22 +52,31 @@ impl Keeper {
         }
     }
 
+    /// Whether a path means the file of this window, however it is written.
+    fn is_own(&self, path: &Path) -> bool {
+        let (Some(own), Some(shelf)) = (self.file.as_deref(), &self.shelf) else { return false };
+        let journal = |file: &Path| journal_of(&*shelf.disk, &absolute(file)).ok();
+        own == path || journal(own).is_some_and(|journal_of_own| journal(path) == Some(journal_of_own))
+    }
+
     /// Notes that the job as it was at a revision is now in a file. Its journal goes once that is sure.
     pub fn saved(&mut self, path: &Path, saved: Saved, revision: Revision) {
         let Some(shelf) = &self.shelf else { return };
         self.print = Fingerprint::read(&*shelf.disk, path).ok().flatten();
         self.left = None;
-        (self.saved_at, self.before) = (revision, 0);
+        (self.saved_at, self.before, self.older_base) = (revision, 0, false);
         self.followed = Some(revision);
         if saved == Saved::Confirmed
             && let Some(run) = &self.run
         {
             run.remove();
         }
-        if self.file.as_deref() == Some(path) {
+        let is_own = self.is_own(path);
+        self.file = Some(path.to_owned());
+        if is_own {
             return;
         }
-        self.file = Some(path.to_owned());
+        let Some(shelf) = &self.shelf else { return };
         self.standing = match self.next.take() {
             Some((held, standing)) if held == path => standing,
             _ => stand(shelf, path, None),
