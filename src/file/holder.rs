@@ -3,7 +3,7 @@
 //! The lock is the system's and ends with the program, however it ends; what is written in the file is only for people. It is not
 //! the job itself that is locked: saving replaces that file, and a lock on it would be lost.
 
-use super::disk::{Disk, Lock, clear};
+use super::disk::{Disk, Lock, clear_link};
 use super::save::{behind_links, hidden};
 use serde::{Deserialize, Serialize};
 use std::io;
@@ -59,8 +59,7 @@ pub fn hold(disk: &dyn Disk, file: &Path, holder: &Holder) -> Hold {
         Err(error) => return Hold::NoLocks(error),
     };
     // A link of that name is none of ours, and must not become the way to write somewhere else.
-    let cleared = disk.target(&path).and_then(|link| if link.is_some() { clear(disk, &path) } else { Ok(()) });
-    match cleared.and_then(|()| disk.lock(&path, &note)) {
+    match clear_link(disk, &path).and_then(|()| disk.lock(&path, &note)) {
         Ok(Some(lock)) => Hold::Ours(lock),
         Ok(None) => {
             let said = disk.read(&path, 4096).ok().and_then(|bytes| ron::de::from_bytes(&bytes).ok());

@@ -6,7 +6,7 @@
 //! files. It is removed only once the job is saved for sure, or given up on purpose. A link of its name is no journal: it is not
 //! followed, and the next journal takes its place.
 
-use super::disk::{Disk, clear, folder_of, is_file_here, is_missing, sync_names};
+use super::disk::{Disk, clear, clear_link, folder_of, is_file_here, is_missing, sync_names};
 use super::fingerprint::{Fingerprint, sha256_of};
 use super::photos::{is_photo, photo_folder};
 use super::save::{SaveError, Saved, behind_links, hidden, job_text, with_ending, write_text};
@@ -104,9 +104,7 @@ pub fn write_journal(disk: &dyn Disk, path: &Path, head: &JournalHead, job: &Job
     let head = JournalHead { text_sha256: sha256_of(text.as_bytes()), ..head.clone() };
     let head = ron::to_string(&head).map_err(|e| SaveError::Text(e.to_string()))?;
     let refused = |cause| SaveError::Disk { path: path.to_owned(), doing: say!("file-doing-clearing"), cause };
-    if disk.target(path).map_err(refused)?.is_some() {
-        clear(disk, path).map_err(refused)?;
-    }
+    clear_link(disk, path).map_err(refused)?;
     write_text(disk, path, &format!("{FORMAT}\n{head}\n{text}"))
 }
 

@@ -119,6 +119,11 @@ pub(super) fn nothing_but_a_file(disk: &dyn Disk, path: &Path) -> io::Result<()>
     }
 }
 
+/// Removes a link, whatever it leads to; fine where there is none.
+pub(super) fn clear_link(disk: &dyn Disk, path: &Path) -> io::Result<()> {
+    if disk.target(path)?.is_some() { clear(disk, path) } else { Ok(()) }
+}
+
 /// Makes sure that a name is no link.
 ///
 /// # Errors

@@ -72,7 +72,8 @@ pub(super) fn map_ui(ui: &mut Ui, m: &Model<'_>, cache: &mut MapCache, out: &mut
     overlay_switch(ui, m, out);
 }
 
-/// The viewport of the last frame, `above` being kept free at its top for what is pressed there, brought up to this frame's room, or one that fits the vehicle.
+/// The viewport of the last frame brought up to this frame's room, or one that fits the vehicle. `above` is kept free at its top,
+/// for what is pressed there.
 fn viewport(m: &Model<'_>, area: Rect, above: f32, out: &mut Vec<Action>) -> Viewport {
     let screen = ScreenRect::new(
         ScreenPoint::new(area.left(), area.top() + above),
