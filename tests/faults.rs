@@ -5,7 +5,7 @@
 mod support;
 
 use lapwright::file::{
-    Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, photo_file,
+    Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, keep_job, photo_file,
     photo_id, photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo, write_export,
     write_journal,
 };
@@ -171,7 +171,7 @@ fn unsaved_work_that_is_put_aside_is_in_its_journal_or_in_a_file_of_its_own() {
     let calls = fail_everywhere(
         |place| place.keep(&RealDisk, "unsaved").expect("a sound disk"),
         |place, disk| match read_journal(&RealDisk, &place.journal()).expect("a sound disk") {
-            Some(found) => put_aside(disk, &place.path("data"), &found, "2026-11-25-120000").map(drop),
+            Some(found) => put_aside(disk, &place.path("data"), &found, None, "2026-11-25-120000").map(drop),
             None => Ok(()), // done before it failed
         },
         save_hint,
@@ -234,6 +234,26 @@ fn pictures_that_are_copied_are_whole_or_not_there() {
         },
     );
     assert!(calls >= 6, "{calls}");
+}
+
+#[test]
+fn a_job_that_is_about_to_be_replaced_is_kept_with_its_pictures_or_it_is_told() {
+    let (id, bytes) = photo();
+    let calls = fail_everywhere(
+        |_| {},
+        |place, disk| {
+            let fresh = [(id.clone(), Arc::new(bytes.to_vec()))];
+            keep_job(disk, &place.path("data"), &with_photo(&place.job), &fresh, None, "2026-11-25-120000").map(drop)
+        },
+        save_hint,
+        |place, done| {
+            let folder = place.path("data").join("kept");
+            let files = RealDisk.list(&folder).unwrap_or_default();
+            let whole = |file: &&PathBuf| photo_file(file, &id).exists() && read_job(&RealDisk, file).is_ok();
+            assert!(!done || files.iter().any(|file| whole(&file)), "{files:?}");
+        },
+    );
+    assert!(calls >= 8, "{calls}");
 }
 
 /// A window's keeper from opening a job through unsaved work to closing, on a disk that fails.

@@ -146,7 +146,7 @@ fn a_folder_of_pictures_that_is_a_link_is_never_emptied_or_moved() {
     place.write_journal();
     let found = read_journal(&RealDisk, &place.journal()).unwrap().unwrap();
     let data = place.folder.path().join("data");
-    let kept = put_aside(&RealDisk, &data, &found, "2026-11-26-120000").unwrap();
+    let kept = put_aside(&RealDisk, &data, &found, None, "2026-11-26-120000").unwrap();
     assert!(kept.is_file() && !photo_folder(&kept).exists() && !is_link(&folder));
     place.check();
     // A real one loses its pictures only.

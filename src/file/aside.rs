@@ -2,31 +2,46 @@
 
 use super::disk::{Disk, clear, is_file};
 use super::journal::{FoundJournal, remove_journal};
-use super::photos::photo_folder;
-use super::save::{SaveError, write_export};
+use super::load::read_back;
+use super::photos::{copy_photos, photo_folder, photos_of, remove_photos, save_photo};
+use super::save::{SaveError, job_to_text, write_export};
+use crate::job::{Job, PhotoId};
 use crate::say;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// More than so many, and the oldest go.
 pub const KEPT_FILES: usize = 50;
 
-/// Puts a found journal aside and takes it away from where it was. `stamp` is the time, as part of a name.
+/// Puts a found journal aside with its pictures and takes it away from where it was; `beside` is the file of the job, where the other
+/// pictures are. `stamp` is the time, as part of a name.
 ///
 /// Gives the file that can be opened as a job; of a journal that was torn and has no version before it, the file with its bytes.
 ///
 /// # Errors
 /// [`SaveError`]; the journal is then where it was.
-pub fn put_aside(disk: &dyn Disk, data: &Path, found: &FoundJournal, stamp: &str) -> Result<PathBuf, SaveError> {
+pub fn put_aside(
+    disk: &dyn Disk,
+    data: &Path,
+    found: &FoundJournal,
+    beside: Option<&Path>,
+    stamp: &str,
+) -> Result<PathBuf, SaveError> {
     let mut kept = keep_torn(disk, data, found, stamp)?;
     if let Some(text) = &found.text {
-        kept = Some(keep_text(disk, data, name_of(found), stamp, text)?);
+        kept = Some(keep(disk, data, name_of(found), stamp, "job.ron", text.as_bytes())?);
     }
     let refused = |cause| SaveError::Disk { path: found.path.clone(), doing: say!("file-doing-taking-away"), cause };
     let pictures = photo_folder(&found.path);
     let there = disk.target(&pictures).map_err(refused)?.is_none() && disk.about(&pictures).map_err(refused)?.is_some();
     if let Some(kept) = kept.as_ref().filter(|_| there) {
         disk.rename(&pictures, &photo_folder(kept)).map_err(refused)?;
+    }
+    if let (Some(kept), Some(from)) = (&kept, beside)
+        && let Some(job) = found.text.as_deref().and_then(|text| read_back(text).ok())
+    {
+        copy_photos(disk, from, kept, &job)?;
     }
     remove_journal(disk, &found.path).map_err(refused)?;
     Ok(kept.unwrap_or_else(|| folder(data)))
@@ -50,12 +65,25 @@ fn name_of(found: &FoundJournal) -> &str {
     found.head.as_ref().map_or("job", |head| head.name.as_str())
 }
 
-/// Keeps the text of a job that is about to be replaced by another state.
+/// Keeps a job that is about to be replaced by another state, with its pictures: those in memory, and those that are beside its file.
 ///
 /// # Errors
 /// [`SaveError`].
-pub fn keep_text(disk: &dyn Disk, data: &Path, name: &str, stamp: &str, text: &str) -> Result<PathBuf, SaveError> {
-    keep(disk, data, name, stamp, "job.ron", text.as_bytes())
+pub fn keep_job(
+    disk: &dyn Disk,
+    data: &Path,
+    job: &Job,
+    in_memory: &[(PhotoId, Arc<Vec<u8>>)],
+    beside: Option<&Path>,
+    stamp: &str,
+) -> Result<PathBuf, SaveError> {
+    let kept = keep(disk, data, &job.name, stamp, "job.ron", job_to_text(job)?.as_bytes())?;
+    let photos = photos_of(job);
+    for (photo, bytes) in in_memory.iter().filter(|(photo, _)| photos.contains(photo)) {
+        save_photo(disk, &kept, photo, bytes)?;
+    }
+    beside.map_or(Ok(()), |from| copy_photos(disk, from, &kept, job))?;
+    Ok(kept)
 }
 
 fn folder(data: &Path) -> PathBuf {
@@ -83,7 +111,7 @@ fn keep(
     let all = disk.list(&folder).unwrap_or_default();
     let files: Vec<_> = all.iter().filter(|path| is_file(disk, path)).collect();
     for old in files.into_iter().rev().skip(KEPT_FILES) {
-        drop(clear(disk, old));
+        drop(remove_photos(disk, old).and_then(|()| clear(disk, old)));
     }
     Ok(path)
 }

@@ -8,7 +8,7 @@
 
 use super::disk::{Disk, clear, clear_link, folder_of, is_file_here, is_missing, sync_names};
 use super::fingerprint::{Fingerprint, sha256_of};
-use super::photos::{is_photo, photo_folder};
+use super::photos::remove_photos;
 use super::save::{SaveError, Saved, behind_links, hidden, job_text, with_ending, write_text};
 use crate::job::Job;
 use crate::say;
@@ -135,18 +135,7 @@ pub fn remove_journal(disk: &dyn Disk, path: &Path) -> io::Result<()> {
         Err(error) if !is_missing(&error) => return Err(error), // it could come back with a power cut
         _ => {}
     }
-    // Those of a job with a file lie beside that. What is none of them stays, and so does its folder.
-    let folder = photo_folder(path);
-    if disk.target(&folder)?.is_some() {
-        return clear(disk, &folder);
-    }
-    let found = match disk.list(&folder) {
-        Err(error) if is_missing(&error) => return Ok(()),
-        found => found?,
-    };
-    let (pictures, others): (Vec<_>, Vec<_>) = found.into_iter().partition(|file| is_photo(file));
-    pictures.iter().try_for_each(|picture| clear(disk, picture))?;
-    if others.is_empty() { clear(disk, &folder) } else { Ok(()) }
+    remove_photos(disk, path) // those of a job with a file lie beside that
 }
 
 fn previous(path: &Path) -> PathBuf {

@@ -1,11 +1,10 @@
 //! Opening a job to work on it: with what is needed to notice later that somebody else changed its file.
 
-use super::disk::Disk;
+use super::disk::{Disk, file_or_nothing};
 use super::error::ReadError;
 use super::fingerprint::Fingerprint;
 use super::load::{Loaded, newer_format, read_text};
 use super::templates::Templates;
-use crate::say;
 use std::path::Path;
 
 /// A job with what its file was when it was read.
@@ -33,9 +32,7 @@ impl Templates {
     /// [`ReadError`] as for [`Templates::read_job`].
     pub fn open_job(&self, disk: &dyn Disk, path: &Path) -> Result<Opened, ReadError> {
         let unreadable = |cause| ReadError::Unreadable { path: path.to_owned(), cause };
-        if disk.about(path).map_err(unreadable)?.is_some_and(|about| !about.is_file) {
-            return Err(unreadable(std::io::Error::new(std::io::ErrorKind::InvalidInput, say!("file-is-no-file"))));
-        }
+        file_or_nothing(disk, path).map_err(unreadable)?;
         // Before its text, so that a change while it is read is noticed later.
         let print = Fingerprint::read(disk, path).map_err(unreadable)?;
         let name = path.display().to_string();

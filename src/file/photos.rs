@@ -1,6 +1,6 @@
 //! Pictures beside a job: in a folder `NAME.photos` next to `NAME.job.ron`, each under its hash.
 
-use super::disk::{Disk, clear, is_file_here, no_link, nothing_but_a_file, sync_names};
+use super::disk::{Disk, clear, is_file_here, is_missing, no_link, nothing_but_a_file, sync_names};
 use super::save::SaveError;
 use crate::job::{Job, PhotoId};
 use crate::say;
@@ -31,7 +31,7 @@ pub fn photo_file(job: &Path, photo: &PhotoId) -> PathBuf {
 }
 
 /// Whether a file has the name of a picture, or of one that was cut short while it was written.
-pub(super) fn is_photo(file: &Path) -> bool {
+fn is_photo(file: &Path) -> bool {
     let name = file.file_name().map(|n| n.to_string_lossy()).unwrap_or_default();
     let whole = name.strip_suffix(ENDING);
     let stem = whole.or_else(|| name.strip_prefix('.')?.strip_suffix(".new")?.split_once('.').map(|(id, _)| id));
@@ -99,4 +99,22 @@ pub fn copy_photos(disk: &dyn Disk, from: &Path, to: &Path, job: &Job) -> Result
         }
     }
     Ok(())
+}
+
+/// Removes the pictures beside a file, and a link in the place of their folder. What is no picture stays, and so does the folder then.
+///
+/// # Errors
+/// What the system says.
+pub(super) fn remove_photos(disk: &dyn Disk, beside: &Path) -> io::Result<()> {
+    let folder = photo_folder(beside);
+    if disk.target(&folder)?.is_some() {
+        return clear(disk, &folder);
+    }
+    let found = match disk.list(&folder) {
+        Err(error) if is_missing(&error) => return Ok(()),
+        found => found?,
+    };
+    let (pictures, others): (Vec<_>, Vec<_>) = found.into_iter().partition(|file| is_photo(file));
+    pictures.iter().try_for_each(|picture| clear(disk, picture))?;
+    if others.is_empty() { clear(disk, &folder) } else { Ok(()) }
 }

@@ -32,6 +32,9 @@ pub enum SaveError {
     /// There is no folder to keep vehicle templates in.
     #[error("{}", say!("file-no-vehicle-folder"))]
     NoFolder,
+    /// There is no folder to keep an unsaved job in.
+    #[error("{}", say!("file-no-kept-folder"))]
+    NowhereToKeep,
     /// A template of that name is there already.
     #[error("{}", say!("file-taken", name = .0))]
     Taken(String),
@@ -67,6 +70,7 @@ impl SaveError {
         match self {
             Self::Text(_) => say!("file-report"),
             Self::NoFolder => say!("file-set-home"),
+            Self::NowhereToKeep => say!("file-save-first"),
             Self::Taken(_) => say!("file-other-name"),
             Self::NotOwn(_) => say!("file-save-other-name"),
             Self::Faulty(_) => say!("file-take-back"),

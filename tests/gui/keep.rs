@@ -1,16 +1,17 @@
 //! Keeping jobs safe, as a person meets it: unsaved work that comes back, two windows on one file, a file that somebody changed.
 
-use super::scripted::{choose, readings, says};
+use super::scripted::{choose, drop_file, readings, says};
 use super::{EFFORT, settle};
 use eframe::egui::{self, Key, Modifiers, Role};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use lapwright::file::{
-    Disk, Fault, Fingerprint, RealDisk, SAMPLE, Templates, job_from_text, job_to_text, journal_of, read_job, save_job,
+    Disk, Fault, Fingerprint, RealDisk, SAMPLE, SaveError, Templates, job_from_text, job_to_text, journal_of, photos_of,
+    read_job, read_photo, save_job,
 };
 use lapwright::gui::App;
-use lapwright::job::Job;
-use lapwright::work::{Clock, HandClock, Shelf};
+use lapwright::job::{Job, PhotoId};
+use lapwright::work::{Clock, HandClock, Keeper, Shelf};
 use std::panic::{AssertUnwindSafe, catch_unwind};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
@@ -536,7 +537,8 @@ fn work_taken_up_over_a_file_that_changed_since_is_not_saved_over_it_unasked() {
 
 /// Types a name for the file; there is no dialog here.
 fn save_as(window: &mut Window, name: &str) {
-    press(window, "Save as…");
+    window.key_press_modifiers(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::S);
+    window.run();
     for _ in 0..400 {
         window.step();
         if mentions(window, "Path of the file") {
@@ -588,4 +590,87 @@ fn the_own_file_under_another_spelling_is_the_own_file() {
     assert!(!window.state().is_dirty(), "no other window has it");
     assert_eq!(*read_job(&RealDisk, &computer.file()).unwrap().job, **window.state().job());
     assert!(!computer.journal().exists());
+}
+
+/// A picture that a defect gets in the window.
+fn add_picture(computer: &Computer, window: &mut Window) -> PhotoId {
+    let file = computer.folder.path().join("scratch.jpg");
+    std::fs::write(&file, super::tagging::turned_jpeg()).unwrap();
+    choose(window, "Rear door, left");
+    window.get_by(|n| n.role() == Role::Button && n.label().is_some_and(|l| l.starts_with("Deep scratch, "))).click();
+    window.run();
+    drop_file(window, &file);
+    for _ in 0..400 {
+        window.step();
+        if let Some(photo) = photos_of(window.state().job()).into_iter().next() {
+            return photo;
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    panic!("no picture in two seconds");
+}
+
+#[test]
+fn work_that_gives_way_to_work_found_is_kept_with_the_pictures_of_both() {
+    let computer = Computer::new();
+    let mut first = computer.open();
+    let saved_photo = add_picture(&computer, &mut first);
+    save(&mut first);
+    rest(&mut first);
+    add_reading(&mut first, "101");
+    rest(&mut first);
+    let after = computer.after_power_cut();
+    let mut second = after.open();
+    second.key_press(Key::Escape);
+    second.run();
+    add_reading(&mut second, "88");
+    press(&mut second, "Look at it");
+    press(&mut second, "Take it up again");
+    let kept = after.kept().into_iter().find(|path| path.is_file()).unwrap();
+    assert!(read_photo(&RealDisk, &kept, &saved_photo).is_ok(), "the kept file can show what the job shows");
+}
+
+#[test]
+fn a_picture_that_was_never_saved_is_kept_with_the_work_that_gives_way() {
+    let computer = Computer::new();
+    let mut first = computer.open();
+    add_reading(&mut first, "101");
+    rest(&mut first);
+    let after = computer.after_power_cut();
+    let mut second = after.open();
+    second.key_press(Key::Escape);
+    second.run();
+    let photo = add_picture(&after, &mut second);
+    press(&mut second, "Look at it");
+    press(&mut second, "Take it up again");
+    assert_eq!(count(&second), 1);
+    let kept = after.kept().into_iter().find(|path| path.is_file()).unwrap();
+    assert!(photos_of(&read_job(&RealDisk, &kept).unwrap().job).contains(&photo));
+    assert!(read_photo(&RealDisk, &kept, &photo).is_ok());
+}
+
+#[test]
+fn the_picture_of_a_protected_file_comes_back_with_the_work() {
+    let computer = Computer::new();
+    let mut rights = std::fs::metadata(computer.file()).unwrap().permissions();
+    rights.set_readonly(true);
+    std::fs::set_permissions(computer.file(), rights).unwrap();
+    let mut first = computer.open();
+    let photo = add_picture(&computer, &mut first);
+    rest(&mut first);
+    drop(first);
+    let mut second = computer.open();
+    press(&mut second, "Take it up again");
+    let copy = computer.folder.path().join("copy.job.ron");
+    save_as(&mut second, &copy.display().to_string());
+    assert!(read_photo(&RealDisk, &copy, &photo).is_ok());
+}
+
+#[test]
+fn work_is_not_given_up_where_there_is_no_place_to_keep_it() {
+    let computer = Computer::new();
+    let shelf = Shelf { data: None, ..computer.shelf() };
+    let keeper = Keeper::new(shelf, None, None, None);
+    let job = job_from_text("the sample", SAMPLE).unwrap().job;
+    assert!(matches!(keeper.keep_state(&job, &[]), Err(SaveError::NowhereToKeep)));
 }

@@ -146,7 +146,7 @@ fn several_panels_get_the_same_defect_and_the_same_facts_in_one_step() {
 /// A JPEG of 40 by 20 pixels, red at its left end, that says it is to be turned clockwise by a quarter, and names a place.
 ///
 /// **Source** of the layout: CIPA DC-008 (Exif 2.32), tag 0x0112 orientation 6, tag 0x8825 GPS (from memory).
-fn turned_jpeg() -> Vec<u8> {
+pub(super) fn turned_jpeg() -> Vec<u8> {
     let picture = RgbImage::from_fn(40, 20, |x, _| if x < 20 { Rgb([250, 10, 10]) } else { Rgb([10, 10, 250]) });
     let mut jpeg = Vec::new();
     JpegEncoder::new_with_quality(&mut jpeg, 95).encode_image(&picture).unwrap();

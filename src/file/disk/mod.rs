@@ -113,6 +113,14 @@ pub(super) fn is_file_here(disk: &dyn Disk, path: &Path) -> io::Result<bool> {
 /// `InvalidInput` where it is a link, a folder or something odd; what the system says.
 pub(super) fn nothing_but_a_file(disk: &dyn Disk, path: &Path) -> io::Result<()> {
     no_link(disk, path)?;
+    file_or_nothing(disk, path)
+}
+
+/// Makes sure that nothing but a file stands under a name, through links, or nothing.
+///
+/// # Errors
+/// `InvalidInput` where it is a folder or something odd; what the system says.
+pub(super) fn file_or_nothing(disk: &dyn Disk, path: &Path) -> io::Result<()> {
     match disk.about(path)? {
         Some(about) if !about.is_file => Err(odd(say!("file-is-no-file"))),
         _ => Ok(()),

@@ -176,7 +176,7 @@ impl App {
         let saved = Arc::clone(self.document.job());
         if self.document.is_dirty()
             && self.keep.keeper.found().is_some()
-            && let Err(error) = self.keep.keeper.keep_state(&saved)
+            && let Err(error) = self.keep.keeper.keep_state(&saved, &self.photos.in_memory())
         {
             return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
         }
@@ -205,7 +205,7 @@ impl App {
             Err(error) => return self.fail(error.into()),
         };
         if self.document.is_dirty()
-            && let Err(error) = self.keep.keeper.keep_state(self.document.job())
+            && let Err(error) = self.keep.keeper.keep_state(self.document.job(), &self.photos.in_memory())
         {
             return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
         }

@@ -3,14 +3,14 @@
 use super::{Keeper, Standing, absolute};
 use crate::file::{
     Disk, FoundJournal, Hold, Holder, Loaded, Lock, ReadError, SaveError, Templates, hold, journal_of,
-    journals_without_file, keep_text, keep_torn, photos_of, put_aside, read_journal, read_photo, remove_journal,
+    journals_without_file, keep_job, keep_torn, photos_of, put_aside, read_journal, read_photo, remove_journal,
 };
 use crate::job::{Job, PhotoId, Revision};
 use crate::say;
 use crate::work::clock::clock_stamp;
-use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::sync::Arc;
 
 /// An unsaved state that was taken up again.
 #[derive(Debug, Clone)]
@@ -77,14 +77,16 @@ impl Keeper {
             drop(keep_torn(disk, &self.data_for(&found.path), found, &clock_stamp(shelf.clock.now_s())));
         }
         let beside = found.head.as_ref().and_then(|head| head.file.as_deref()).map(Path::new);
-        // Those of a job that has its file come from beside it, as always.
-        let wanted = if self.file.is_none() { photos_of(&loaded.job) } else { BTreeSet::new() };
+        // Those that are beside the file of the job come from there, as always.
+        let is_there = |photo: &PhotoId| self.file.as_deref().is_some_and(|file| read_photo(disk, file, photo).is_ok());
+        let wanted = photos_of(&loaded.job).into_iter().filter(|photo| !is_there(photo));
         let photo = |photo: PhotoId| {
             let bytes = read_photo(disk, &found.path, &photo);
-            let bytes = bytes.or_else(|error| beside.map_or(Err(error), |file| read_photo(disk, file, &photo)));
+            let orphan = beside.filter(|_| self.file.is_none());
+            let bytes = bytes.or_else(|error| orphan.map_or(Err(error), |file| read_photo(disk, file, &photo)));
             bytes.ok().map(|bytes| (photo, bytes))
         };
-        let photos = wanted.into_iter().filter_map(photo).collect();
+        let photos = wanted.filter_map(photo).collect();
         self.older_base = self.found_is_of_another_version();
         if let Some((found, lock)) = self.found.take() {
             if let Some(run) = self.run.take() {
@@ -106,22 +108,24 @@ impl Keeper {
         let (Some(shelf), Some((found, _))) = (&self.shelf, &self.found) else { return Ok(None) };
         let at_s = found.head.as_ref().map_or_else(|| shelf.clock.now_s(), |head| head.at_s);
         let data = self.data_for(&found.path);
-        let kept = put_aside(&*shelf.disk, &data, found, &clock_stamp(at_s))?;
+        // An orphan is one of the user's own folder, so it may say where its file is.
+        let of_orphan = found.head.as_ref().and_then(|head| head.file.as_deref()).map(Path::new);
+        let kept =
+            put_aside(&*shelf.disk, &data, found, self.file.as_deref().or(of_orphan), &clock_stamp(at_s))?;
         self.found = None;
         Ok(Some(kept))
     }
 
-    /// Keeps a state of the job that is about to be replaced; gives the file.
+    /// Keeps a state of the job that is about to be replaced, with its pictures; gives the file. `photos` are those in memory.
     ///
     /// # Errors
-    /// [`SaveError`].
-    pub fn keep_state(&self, job: &Job) -> Result<Option<PathBuf>, SaveError> {
+    /// [`SaveError`], also where there is no folder for it.
+    pub fn keep_state(&self, job: &Job, photos: &[(PhotoId, Arc<Vec<u8>>)]) -> Result<Option<PathBuf>, SaveError> {
         let Some(shelf) = &self.shelf else { return Ok(None) };
         let beside = || self.file.as_deref().map(|file| self.data_for(file));
-        let Some(data) = shelf.data.clone().or_else(beside) else { return Ok(None) };
+        let data = shelf.data.clone().or_else(beside).ok_or(SaveError::NowhereToKeep)?;
         let stamp = clock_stamp(shelf.clock.now_s());
-        let text = crate::file::job_to_text(job)?;
-        keep_text(&*shelf.disk, &data, &job.name, &stamp, &text).map(Some)
+        keep_job(&*shelf.disk, &data, job, photos, self.file.as_deref(), &stamp).map(Some)
     }
 
     /// The user's folder; where there is none, the folder of the file.

@@ -86,7 +86,7 @@ impl Keeper {
         {
             let stamp = clock_stamp(left.head.as_ref().map_or_else(|| shelf.clock.now_s(), |head| head.at_s));
             // Where even that can't be, the next journal keeps it as its previous version.
-            drop(put_aside(&*shelf.disk, &self.data_for(path), &left, &stamp));
+            drop(put_aside(&*shelf.disk, &self.data_for(path), &left, Some(path), &stamp));
         }
         if saved == Saved::Confirmed {
             self.run = None; // done first; the next journal is beside the new file
