@@ -5,9 +5,9 @@
 mod support;
 
 use lapwright::file::{
-    Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, keep_job, photo_file,
-    photo_id, photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo, write_export,
-    write_journal,
+    Disk, Fault, JournalHead, RealDisk, SaveError, Templates, copy_photos, job_to_text, journal_of, keep_job,
+    photo_file, photo_id, photos_of, put_aside, read_job, read_journal, remove_journal, save_job, save_photo,
+    write_export, write_journal,
 };
 use lapwright::job::Revision;
 use lapwright::job::{Command, Defect, Document, Job, PhotoId};

@@ -120,7 +120,7 @@ fn lane_ui<'l>(
             pos2(x(bar.at.end).max(x(bar.at.start) + 1.5), bar_bottom),
         );
         let line = if chosen == Some(bar.panel) { Stroke::new(2.5, p.accent) } else { Stroke::new(0.8, p.contour) };
-        paint.rect(shape, 2.0, fill, line, egui::StrokeKind::Inside);
+        paint.rect(shape, 0.0, fill, line, egui::StrokeKind::Inside);
         if let Work::Polish(kind) = bar.work {
             hatched(paint, shape.shrink(1.0), StepKind::Finish as usize - kind as usize, text_ink.gamma_multiply(0.4));
         }

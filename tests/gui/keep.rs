@@ -6,8 +6,8 @@ use eframe::egui::{self, Key, Modifiers, Role};
 use egui_kittest::Harness;
 use egui_kittest::kittest::Queryable;
 use lapwright::file::{
-    Disk, Fault, Fingerprint, RealDisk, SAMPLE, SaveError, Templates, job_from_text, job_to_text, journal_of, photos_of,
-    read_job, read_photo, save_job,
+    Disk, Fault, Fingerprint, RealDisk, SAMPLE, SaveError, Templates, job_from_text, job_to_text, journal_of,
+    photos_of, read_job, read_photo, save_job,
 };
 use lapwright::gui::App;
 use lapwright::job::{Job, PhotoId};

@@ -47,7 +47,7 @@ pub(in crate::gui) fn hints_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
             let frame = egui::Frame::new()
                 .fill(p.sheet)
                 .stroke(Stroke::new(2.0, p.accent))
-                .corner_radius(6)
+                .corner_radius(theme::CORNER)
                 .inner_margin(egui::Margin::same(12));
             frame.show(ui, |ui| {
                 ui.set_width(WIDTH);

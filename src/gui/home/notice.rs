@@ -18,7 +18,7 @@ pub(in crate::gui) fn notice_ui(ui: &Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             let frame = egui::Frame::new()
                 .fill(p.sheet)
                 .stroke(Stroke::new(1.0, p.contour))
-                .corner_radius(6)
+                .corner_radius(theme::CORNER)
                 .inner_margin(egui::Margin::symmetric(12, 8));
             let builder = UiBuilder::new().accessibility_role(egui::Role::Alert).accessibility_label(said);
             frame.show(ui, |ui| {

@@ -36,8 +36,12 @@ impl Manner {
     }
 }
 
-/// Points of a bowed leg.
-const PIECES: u8 = 8;
+/// The straight pieces of a bowed leg of this length: an even number, so that there is a middle. A piece of 24 points is nowhere a
+/// tenth of a point from the bow.
+fn pieces(length: f32, manner: &Manner) -> u8 {
+    if manner.bow.1 == 0.0 { 2 } else { 2 * (length / 48.0).ceil().clamp(1.0, 4.0) as u8 }
+}
+
 /// How many legs of a way are shown behind somebody.
 const LEGS: usize = 4;
 
@@ -117,7 +121,8 @@ fn bowed([from, to]: [Pos2; 2], worker: usize, manner: &Manner) -> Vec<Pos2> {
     let (from, to) = (from + out * manner.aside * lane, to + out * manner.aside * lane);
     let bend = from.lerp(to, 0.5) + out * (length * manner.bow.0).min(manner.bow.1) * lane;
     let at = |t: f32| from.lerp(bend, t).lerp(bend.lerp(to, t), t);
-    (0..=PIECES).map(|k| at(f32::from(k) / f32::from(PIECES))).collect()
+    let pieces = pieces(length, manner);
+    (0..=pieces).map(|k| at(f32::from(k) / f32::from(pieces))).collect()
 }
 
 /// A small head in the middle of a leg that is long enough.
@@ -139,8 +144,8 @@ fn arrow([from, to]: [Pos2; 2], points: &[Pos2], manner: &Manner, color: Color32
 pub(super) fn path(points: &[Pos2], stroke: Stroke, worker: usize) -> Vec<Shape> {
     match worker % 4 {
         0 => vec![Shape::line(points.to_vec(), stroke)],
-        1 => Shape::dashed_line(points, stroke, 5.0, 3.0),
-        2 => Shape::dashed_line(points, stroke, 10.0, 3.0),
-        _ => Shape::dashed_line(points, stroke, 1.5, 3.0),
+        1 => Shape::dashed_line(points, stroke, 7.0, 4.0),
+        2 => Shape::dashed_line(points, stroke, 16.0, 4.0),
+        _ => Shape::dashed_line(points, stroke, 2.0, 4.0),
     }
 }

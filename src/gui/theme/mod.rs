@@ -14,6 +14,9 @@ use eframe::egui::{
 };
 use std::sync::Arc;
 
+/// Radius of corners, in points. Above 4.6 egui draws twice as many triangles for each that has a line.
+pub(super) const CORNER: u8 = 4;
+
 /// What the window looks like.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash, Default, serde::Serialize, serde::Deserialize)]
 #[serde(rename_all = "snake_case")]
@@ -157,8 +160,8 @@ fn style(style: &mut egui::Style, theme: Theme, side: f32) {
     visuals.window_stroke = Stroke::new(1.0, p.hairline);
     visuals.window_shadow = Shadow { offset: [0, 4], blur: 24, spread: 0, color: Color32::from_black_alpha(40) };
     visuals.popup_shadow = Shadow { offset: [0, 2], blur: 12, spread: 0, color: Color32::from_black_alpha(30) };
-    visuals.window_corner_radius = CornerRadius::same(6);
-    visuals.menu_corner_radius = CornerRadius::same(6);
+    visuals.window_corner_radius = CornerRadius::same(CORNER);
+    visuals.menu_corner_radius = CornerRadius::same(CORNER);
     visuals.extreme_bg_color = p.sheet;
     visuals.faint_bg_color = p.paper;
     visuals.warn_fg_color = p.note;
@@ -179,7 +182,7 @@ fn style(style: &mut egui::Style, theme: Theme, side: f32) {
         state.weak_bg_fill = fill;
         state.bg_stroke = Stroke::new(1.0, line);
         state.fg_stroke = Stroke::new(1.5, p.ink);
-        state.corner_radius = CornerRadius::same(6);
+        state.corner_radius = CornerRadius::same(CORNER);
         state.expansion = 0.0;
     }
 }

@@ -110,8 +110,7 @@ impl Keeper {
         let data = self.data_for(&found.path);
         // An orphan is one of the user's own folder, so it may say where its file is.
         let of_orphan = found.head.as_ref().and_then(|head| head.file.as_deref()).map(Path::new);
-        let kept =
-            put_aside(&*shelf.disk, &data, found, self.file.as_deref().or(of_orphan), &clock_stamp(at_s))?;
+        let kept = put_aside(&*shelf.disk, &data, found, self.file.as_deref().or(of_orphan), &clock_stamp(at_s))?;
         self.found = None;
         Ok(Some(kept))
     }
