@@ -2,10 +2,11 @@
 #![expect(clippy::unwrap_used, reason = "helpers of tests; clippy only sees test functions as tests")]
 
 use lapwright::file::{
-    RealDisk, SAMPLE, Templates, copy_photos, job_from_text, job_to_text, photo_file, photo_folder, photo_id,
-    read_photo, save_photo,
+    Disk, RealDisk, SAMPLE, Templates, copy_photos, job_from_text, job_to_text, photo_file, photo_folder, photo_id,
+    read_photo, save_photo, why,
 };
 use lapwright::job::{Job, PhotoId};
+use lapwright::words::{Language, within};
 use std::path::Path;
 use std::sync::Arc;
 
@@ -76,4 +77,26 @@ fn a_picture_that_is_a_link_is_neither_shown_nor_copied() {
     symlink(photo_folder(&third), photo_folder(&fourth)).unwrap();
     assert!(read_photo(&RealDisk, &fourth, &photo).is_err());
     assert_eq!(std::fs::read(&secret).unwrap(), b"nobody's business");
+}
+
+#[test]
+fn what_is_no_job_at_all_is_told_as_that() {
+    let told = |text: &str| job_from_text("x.job.ron", text).map(drop).map_err(|error| error.to_string());
+    assert_eq!(told("").unwrap_err(), "x.job.ron is empty");
+    assert_eq!(told(" \n\u{feff}".trim_end()).unwrap_err(), "x.job.ron is empty");
+    assert_eq!(told("Dear customer,\n").unwrap_err(), "x.job.ron is no job of this program");
+    // A job that lost a part is still a job, and the place is named.
+    assert!(told("(format: \"job/1\", name: ").unwrap_err().starts_with("x.job.ron:1:"));
+}
+
+#[test]
+fn the_system_is_quoted_in_the_language_in_use_and_without_its_numbers() {
+    let missing = RealDisk.read(Path::new("/no/such/file"), 1).unwrap_err();
+    assert_eq!(why(&missing), "there is no such file or folder");
+    assert_eq!(within(Language::German, || why(&missing)), "diese Datei oder diesen Ordner gibt es nicht");
+    let folder = std::env::temp_dir();
+    assert_eq!(why(&RealDisk.read(&folder, 1).unwrap_err()), "it is a folder");
+    let rare = std::io::Error::from_raw_os_error(5);
+    assert!(rare.to_string().contains("(os error 5)") && !why(&rare).contains("os error"));
+    assert_eq!(why(&std::io::Error::other("our own words")), "our own words");
 }

@@ -79,7 +79,7 @@ fn carry_out(disk: &ModelDisk, states: &States, step: Step) -> bool {
         }
         Step::Discard => remove_journal(disk, &journal).is_ok(),
         Step::PutAside => match read_journal(disk, &journal) {
-            Ok(Some(found)) => put_aside(disk, data(), &found, "2026-11-25-120000").is_ok(),
+            Ok(Some(found)) => put_aside(disk, data(), &found, None, "2026-11-25-120000").is_ok(),
             _ => false,
         },
     }

@@ -1,7 +1,7 @@
 //! A command that could not be carried out: two lines on stderr.
 
 use super::Exit;
-use crate::file::{ReadError, ReadingsError, SaveError};
+use crate::file::{ReadError, ReadingsError, SaveError, why};
 use crate::say;
 use std::io::Write;
 
@@ -62,6 +62,6 @@ impl From<SaveError> for Failure {
 impl From<std::io::Error> for Failure {
     fn from(error: std::io::Error) -> Self {
         let reader_gone = error.kind() == std::io::ErrorKind::BrokenPipe;
-        Self { reader_gone, ..Self::new(say!("cli-no-output", why = error.to_string()), say!("cli-no-output-do")) }
+        Self { reader_gone, ..Self::new(say!("cli-no-output", why = why(&error)), say!("cli-no-output-do")) }
     }
 }

@@ -1,5 +1,6 @@
 //! Why a file could not be read, and what to do about it.
 
+use super::disk::why;
 use crate::finding::Finding;
 use crate::say;
 use crate::vehicle::TemplateError;
@@ -9,12 +10,24 @@ use std::path::PathBuf;
 #[derive(Debug, thiserror::Error)]
 pub enum ReadError {
     /// The file could not be opened or read.
-    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = cause.to_string()))]
+    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = why(cause)))]
     Unreadable {
         /// The file.
         path: PathBuf,
         /// What the system said.
         cause: std::io::Error,
+    },
+    /// There is nothing in it.
+    #[error("{}", say!("file-empty", name = name))]
+    Empty {
+        /// The file.
+        name: String,
+    },
+    /// A text of something else.
+    #[error("{}", say!("file-no-job", name = name))]
+    NoJob {
+        /// The file.
+        name: String,
     },
     /// More bytes than any job has.
     #[error("{}", say!("file-too-large", path = path.display().to_string(), limit = *limit_mib))]
@@ -112,6 +125,8 @@ impl ReadError {
                 say!("file-check-name").to_owned()
             }
             Self::Unreadable { .. } => say!("file-check-there").to_owned(),
+            Self::Empty { .. } => say!("file-take-previous").to_owned(),
+            Self::NoJob { .. } => say!("file-choose-job").to_owned(),
             Self::TooLarge { .. } => say!("file-choose-another").to_owned(),
             Self::NotText { .. } => say!("file-save-as-text").to_owned(),
             Self::Syntax { .. } => say!("file-mend-place").to_owned(),

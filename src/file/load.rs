@@ -153,7 +153,14 @@ fn no_fault(name: &str, found: Vec<Finding>) -> Result<(), ReadError> {
 /// The job as it stands in the text, not held against anything.
 pub(super) fn read_fields(name: &str, text: &str) -> Result<(Job, Vec<Finding>), ReadError> {
     let text = text.strip_prefix('\u{feff}').unwrap_or(text);
-    let file: JobFile = parse(name, text)?;
+    if text.trim().is_empty() {
+        return Err(ReadError::Empty { name: name.to_owned() });
+    }
+    let is_other = |error: &ReadError| {
+        matches!(error, ReadError::Syntax { .. }) && !["format:", "panels:"].iter().any(|f| text.contains(f))
+    };
+    let no_job = |error| if is_other(&error) { ReadError::NoJob { name: name.to_owned() } } else { error };
+    let file: JobFile = parse(name, text).map_err(no_job)?;
     if file.format != FORMAT {
         return Err(other_format(name, text, file.format));
     }

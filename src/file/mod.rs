@@ -29,7 +29,7 @@ mod v1;
 
 pub use aside::{KEPT_FILES, keep_job, keep_torn, put_aside};
 pub use day::{DayFile, append_day, day_path, polishing_day_path, read_day, write_day};
-pub use disk::{About, Disk, Fault, Lock, RealDisk, new_private_folder};
+pub use disk::{About, Disk, Fault, Lock, RealDisk, new_private_folder, why};
 pub use error::ReadError;
 pub use fingerprint::{Change, Fingerprint};
 pub use holder::{Hold, Holder, hold};

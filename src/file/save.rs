@@ -4,7 +4,7 @@
 //! stays as `NAME~`; one rename switches; then the folder is synced. A sync that failed is never tried again on the same file,
 //! since the system may have dropped the bytes it couldn't write.
 
-use super::disk::{Disk, clear, folder_of, is_missing};
+use super::disk::{Disk, clear, file_or_nothing, folder_of, is_missing, why};
 use super::load::{newer_format, read_back};
 use super::v1::JobFile;
 use crate::finding::Finding;
@@ -53,7 +53,7 @@ pub enum SaveError {
         format: String,
     },
     /// The disk refused.
-    #[error("{}", say!("file-cannot-save", path = path.display().to_string(), doing = *doing, cause = cause.to_string()))]
+    #[error("{}", say!("file-cannot-save", path = path.display().to_string(), doing = *doing, cause = why(cause)))]
     Disk {
         /// The file that was to be written.
         path: PathBuf,
@@ -125,6 +125,7 @@ fn head_of(disk: &dyn Disk, path: &Path) -> io::Result<Option<String>> {
     if disk.target(&path)?.is_some() {
         return Ok(None);
     }
+    file_or_nothing(disk, &path)?;
     match disk.read(&path, HEAD) {
         Ok(head) => Ok(Some(String::from_utf8_lossy(&head).into_owned())),
         Err(error) if is_missing(&error) => Ok(None),

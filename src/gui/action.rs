@@ -7,6 +7,7 @@ use super::handover::{HandoverState, HandoverWish};
 use super::home::{Home, HomeWish};
 use super::import::ImportWish;
 use super::keep::KeepWish;
+use super::modals::Next;
 use super::order::OrderState;
 use super::photos::Photos;
 use super::polishing::Polishing;
@@ -185,6 +186,8 @@ pub(super) enum Effect {
     Close,
     /// Closes the window whatever is unsaved.
     Discard,
+    /// Enters the reading that is typed, then goes on.
+    EnterTyped(Next),
     /// Leaves a question open on screen unanswered.
     Dismiss,
 }

@@ -265,7 +265,7 @@ impl App {
             Answer::Waiting => return,
             Answer::File(path) => out.push(purpose.wish(path)),
             Answer::Cancelled => self.after_save = None,
-            Answer::NoDialog => self.question = Some(Question::Path { purpose, draft: String::new() }),
+            Answer::NoDialog => self.question = Some(self.ask_path(purpose)),
         }
         self.asked = None;
     }
@@ -273,7 +273,7 @@ impl App {
     fn window_events(&mut self, ui: &Ui, out: &mut Vec<Action>) {
         if ui.input(|i| i.viewport().close_requested())
             && !self.may_close
-            && (self.document.is_dirty() || self.is_vehicle_changed())
+            && (self.document.is_dirty() || self.is_vehicle_changed() || self.is_typing())
         {
             ui.send_viewport_cmd(egui::ViewportCommand::CancelClose);
             out.push(Action::Effect(Effect::Close));

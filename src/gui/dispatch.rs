@@ -2,6 +2,7 @@
 
 use super::action::{Action, Effect, ViewChange};
 use super::app::App;
+use super::entry::EntryWish;
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::view_state::{Column, Tool, ViewState, Workspace};
@@ -215,6 +216,7 @@ impl App {
                 let job = Arc::clone(self.document.job());
                 self.document.mark_saved(job);
             }
+            Effect::EnterTyped(then) => self.enter_typed(then, ctx, frame),
             Effect::Dismiss => {
                 self.put_off();
                 self.question = None;
@@ -230,6 +232,11 @@ impl App {
             return false;
         }
         self.stop_editing();
+        if self.is_typing() {
+            let draft = self.view.entry.draft.trim().to_owned();
+            self.question = Some(Question::Typed { draft, then });
+            return false;
+        }
         if !self.document.is_dirty() {
             self.question = None;
             return true;
@@ -294,7 +301,34 @@ impl App {
         let suggestion = purpose.suggestion(&self.document.job().name);
         match Asked::start(purpose, &suggestion, frame, ctx) {
             Ok(asked) => self.asked = Some(asked),
-            Err(_) => self.question = Some(Question::Path { purpose, draft: String::new() }),
+            Err(_) => self.question = Some(self.ask_path(purpose)),
+        }
+    }
+
+    /// Asks for a path in the window, where the system has no dialog.
+    pub(super) fn ask_path(&self, purpose: Purpose) -> Question {
+        let beside = self.path.as_deref().and_then(Path::parent).map(Path::to_owned);
+        let folder = beside.or_else(|| self.home.preferences.folder_of_jobs.clone());
+        let folder = folder.or_else(std::env::home_dir).unwrap_or_default();
+        let place = match purpose {
+            Purpose::Save | Purpose::Sheet(..) => folder.join(purpose.suggestion(&self.document.job().name)),
+            Purpose::Open | Purpose::Readings | Purpose::Photo | Purpose::Folder => folder.join(""),
+        };
+        Question::Path { purpose, draft: place.display().to_string(), fresh: true }
+    }
+
+    /// Whether a reading is typed and not entered yet.
+    pub(super) fn is_typing(&self) -> bool {
+        !self.view.entry.draft.trim().is_empty()
+    }
+
+    /// Enters what was typed, and goes on if it could be taken.
+    fn enter_typed(&mut self, then: Next, ctx: &egui::Context, frame: Option<&eframe::Frame>) {
+        self.question = None;
+        let before = self.document.revision();
+        self.enter(EntryWish::Take, ctx);
+        if self.document.revision() != before {
+            self.carry_out(then.effect(), ctx, frame);
         }
     }
 

@@ -5,7 +5,7 @@ use super::handover::{Form, HandoverWish, Which};
 use super::home::HomeWish;
 use crate::say;
 use eframe::egui;
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 use std::sync::mpsc::{Receiver, TryRecvError, sync_channel};
 use std::time::{Duration, Instant};
 
@@ -28,7 +28,7 @@ impl Purpose {
     /// What happens with the file.
     pub(super) fn wish(self, path: PathBuf) -> Action {
         Action::Effect(match self {
-            Self::Open => Effect::Open(path),
+            Self::Open => opened(path),
             Self::Save => Effect::SaveAs(path),
             Self::Readings => Effect::Readings(path),
             Self::Photo => Effect::Photos(vec![path]),
@@ -74,17 +74,24 @@ impl Purpose {
     }
 }
 
+fn is(purpose: Purpose, path: &Path) -> bool {
+    let ending = path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
+    purpose.filter().1.contains(&ending.as_str())
+}
+
+/// What opening a file means: a list of readings is shown, anything else is a job.
+pub(super) fn opened(path: PathBuf) -> Effect {
+    if is(Purpose::Readings, &path) { Effect::Readings(path) } else { Effect::Open(path) }
+}
+
 /// What happens with files that are dropped on the window: pictures go to the defect that is open, lists of readings are
 /// shown, anything else is opened as a job.
 pub(super) fn dropped(mut files: Vec<PathBuf>) -> Option<Effect> {
-    let ending = |path: &PathBuf| path.extension().map(|e| e.to_string_lossy().to_lowercase()).unwrap_or_default();
-    let is = |purpose: Purpose, path: &PathBuf| purpose.filter().1.contains(&ending(path).as_str());
     if files.iter().any(|f| is(Purpose::Photo, f)) {
         files.retain(|f| is(Purpose::Photo, f));
         return Some(Effect::Photos(files));
     }
-    let first = files.into_iter().next()?;
-    Some(if is(Purpose::Readings, &first) { Effect::Readings(first) } else { Effect::Open(first) })
+    files.into_iter().next().map(opened)
 }
 
 /// A dialog that is open.

@@ -2,6 +2,7 @@
 
 use super::action::{Action, Effect};
 use super::edit::{self, VehicleWish};
+use super::entry::EntryWish;
 use super::files::Purpose;
 use super::handover::Form;
 use super::keep::{KeepQuestion, KeepWish, keep_question_ui};
@@ -11,12 +12,20 @@ use crate::cli::Failure;
 use crate::file::Listed;
 use crate::say;
 use crate::units::capital;
+use eframe::egui::text::{CCursor, CCursorRange};
 use eframe::egui::{self, Key, Ui};
-use std::path::PathBuf;
+use std::path::{Path, PathBuf};
 
 /// What is on screen.
 #[derive(Debug, Clone, PartialEq)]
 pub(super) enum Question {
+    /// A number was typed and not entered, and would be lost by what comes next.
+    Typed {
+        /// What stands there.
+        draft: String,
+        /// What was about to happen.
+        then: Next,
+    },
     /// Something is unsaved and would be lost by what comes next.
     Unsaved {
         /// What the job is called.
@@ -28,8 +37,10 @@ pub(super) enum Question {
     Path {
         /// What for.
         purpose: Purpose,
-        /// What is typed so far.
+        /// What is typed so far; at first a place that may fit, chosen whole.
         draft: String,
+        /// Whether the field still has to take the focus.
+        fresh: bool,
     },
     /// Changes of the vehicle would be lost by what comes next.
     DropVehicle {
@@ -115,7 +126,24 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     }
                 });
             }
-            Question::Path { purpose, draft } => {
+            Question::Typed { draft, then } => {
+                ui.label(theme::bold(say!("window-typed", text = &*draft), 16.0));
+                ui.label(say!("window-typed-enter"));
+                ui.add_space(8.0);
+                ui.horizontal(|ui| {
+                    let mut effect = |effect| out.push(Action::Effect(effect));
+                    if primary(ui, say!("window-enter-it")).clicked() {
+                        effect(Effect::EnterTyped(then.clone()));
+                    }
+                    if ui.button(say!("window-leave-it-out")).clicked() {
+                        out.push(Action::Entry(EntryWish::Clear));
+                        out.push(Action::Effect(then.clone().effect()));
+                    } else if ui.button(say!("common-cancel")).clicked() {
+                        out.push(Action::Effect(Effect::Dismiss));
+                    }
+                });
+            }
+            Question::Path { purpose, draft, fresh } => {
                 let (button, example) = match purpose {
                     Purpose::Open => (say!("common-open"), say!("window-example-job")),
                     Purpose::Save => (say!("common-save"), say!("window-example-job")),
@@ -135,15 +163,16 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
                     .desired_width(f32::INFINITY)
                     .margin(egui::Margin::symmetric(8, 6));
                 let response = ui.add(edit).labelled_by(name.id);
-                if !response.has_focus() && draft.is_empty() {
+                if std::mem::take(fresh) {
                     response.request_focus();
+                    choose_all(ui, response.id, draft);
                 }
                 let entered = response.lost_focus() && ui.input(|i| i.key_pressed(Key::Enter));
                 ui.add_space(8.0);
                 ui.horizontal(|ui| {
                     let clicked = primary(ui, button).clicked();
                     if (clicked || entered) && !draft.trim().is_empty() {
-                        let path = PathBuf::from(draft.trim());
+                        let path = typed_path(draft);
                         // A dialog asks by itself before it gives the name of a file that is there.
                         out.push(match purpose {
                             Purpose::Save => Action::Keep(KeepWish::SaveTyped(path)),
@@ -174,6 +203,23 @@ pub(super) fn question_ui(ui: &mut Ui, question: &mut Question, out: &mut Vec<Ac
     });
     if shown.should_close() {
         out.push(Action::Effect(Effect::Dismiss));
+    }
+}
+
+/// Chooses all that stands in a field, so that typing replaces it.
+fn choose_all(ui: &Ui, field: egui::Id, text: &str) {
+    let all = CCursorRange::two(CCursor::new(0), CCursor::new(text.chars().count()));
+    let mut state = egui::TextEdit::load_state(ui.ctx(), field).unwrap_or_default();
+    state.cursor.set_char_range(Some(all));
+    state.store(ui.ctx(), field);
+}
+
+/// A path as people type it, with `~` for their own folder.
+fn typed_path(typed: &str) -> PathBuf {
+    let path = Path::new(typed.trim());
+    match (path.strip_prefix("~"), std::env::home_dir()) {
+        (Ok(rest), Some(home)) => home.join(rest),
+        _ => path.to_owned(),
     }
 }
 

@@ -1,6 +1,6 @@
 //! Looking through a folder of jobs in the background: the first time it has to read every file.
 
-use crate::file::{FolderOfJobs, Listing, Reading, RealDisk};
+use crate::file::{FolderOfJobs, Listing, Reading, RealDisk, why};
 use crate::say;
 use crate::words::taking_along;
 use std::sync::Arc;
@@ -45,7 +45,7 @@ impl JobsRun {
                 }
                 !stopped.load(Ordering::Relaxed)
             };
-            let listed = folder.list(&RealDisk, &mut go_on).map_err(|e| e.to_string());
+            let listed = folder.list(&RealDisk, &mut go_on).map_err(|e| why(&e));
             // A window that is gone needs no answer.
             drop(send.send(Message::Listed(listed)));
             waker.wake_by_ref();

@@ -1,7 +1,7 @@
 //! Writing the journal of a job on a thread of its own: at once after a change, then at most every few seconds, and at once
 //! when the window goes away, in whatever way.
 
-use crate::file::{Disk, JournalHead, remove_journal, save_photo, write_journal};
+use crate::file::{Disk, JournalHead, remove_journal, save_photo, why, write_journal};
 use crate::job::{Job, PhotoId};
 use crate::say;
 use crate::words::taking_along;
@@ -177,11 +177,11 @@ impl Target {
         let disk = &*self.disk;
         match wanted {
             Wanted::Nothing => Ok(()),
-            Wanted::Remove => remove_journal(disk, &self.journal).map_err(|e| e.to_string()),
+            Wanted::Remove => remove_journal(disk, &self.journal).map_err(|e| why(&e)),
             Wanted::Write(snapshot) => {
                 let folder = self.journal.parent().unwrap_or(Path::new(""));
                 if !folder.as_os_str().is_empty() {
-                    disk.make_folder(folder).map_err(|e| e.to_string())?;
+                    disk.make_folder(folder).map_err(|e| why(&e))?;
                 }
                 for (photo, bytes) in &snapshot.photos {
                     save_photo(disk, &self.beside, photo, bytes).map_err(|e| e.to_string())?;

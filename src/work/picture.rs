@@ -1,7 +1,7 @@
 //! Taking in photographs in the background: a large one takes a good part of a second.
 
 use super::journal::said;
-use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, take_picture};
+use crate::file::{Disk, PICTURE_LIMIT_MIB, Picture, take_picture, why};
 use crate::say;
 use crate::words::taking_along;
 use std::panic::{AssertUnwindSafe, catch_unwind};
@@ -59,7 +59,7 @@ pub struct Ended;
 
 fn take(disk: &dyn Disk, file: &Path) -> Result<Picture, String> {
     let limit = PICTURE_LIMIT_MIB * 1024 * 1024;
-    let bytes = disk.read(file, limit + 1).map_err(|e| e.to_string())?;
+    let bytes = disk.read(file, limit + 1).map_err(|e| why(&e))?;
     if bytes.len() as u64 > limit {
         return Err(say!("work-picture-large", limit = PICTURE_LIMIT_MIB));
     }

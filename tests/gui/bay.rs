@@ -420,3 +420,28 @@ fn reading_the_log_of_a_day_that_is_damaged_leaves_it_alone() {
     assert!(bay.reads("is left as it is") && !bay.has("Start the day"));
     assert_eq!(std::fs::read_to_string(&file).unwrap(), "something else\n");
 }
+
+#[test]
+fn a_tap_that_could_not_be_written_can_be_tapped_again_or_kept_elsewhere() {
+    let mut bay = Bay::open(job_from_text("the sample", SAMPLE).unwrap(), SIZE);
+    let away = bay.folder.path().with_extension("away");
+    std::fs::rename(bay.folder.path(), &away).unwrap();
+    let begin = |bay: &mut Bay| {
+        bay.window.get_by_role_and_label(Role::Button, "Start the day").click();
+        for _ in 0..2_000 {
+            bay.window.step();
+            if !bay.run().is_busy() {
+                break;
+            }
+            std::thread::sleep(std::time::Duration::from_millis(1));
+        }
+        bay.window.run();
+    };
+    begin(&mut bay);
+    let said = |bay: &Bay, part: &str| bay.window.query_all_by_label_contains(part).next().is_some();
+    assert!(said(&bay, "so it does not count: there is no such file or folder"));
+    assert!(!said(&bay, "There is no order to begin with yet") && bay.has("Save as…"));
+    std::fs::rename(&away, bay.folder.path()).unwrap();
+    begin(&mut bay);
+    assert!(bay.run().failure.is_none() && !bay.written().is_empty());
+}

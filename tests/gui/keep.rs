@@ -148,7 +148,7 @@ fn mentions(window: &Window, part: &str) -> bool {
 }
 
 const FOUND: &str = "Unsaved work was found";
-const CHANGED: &str = "“vehicle.job.ron” was changed by another program";
+const CHANGED: &str = "“vehicle.job.ron” was changed since this window read it";
 
 #[test]
 fn unsaved_work_is_offered_after_a_crash_and_taken_up_again() {
@@ -194,6 +194,7 @@ fn unsaved_work_that_is_left_stays_as_a_file_of_its_own() {
     press(&mut second, "Look at it");
     press(&mut second, "Leave it");
     assert!(!asks(&second, FOUND) && !mentions(&second, "is waiting"));
+    assert!(mentions(&second, &after.kept()[0].display().to_string()), "it is said where it is");
     assert!(!after.journal().exists() && !second.state().is_dirty());
     let kept = after.kept();
     assert_eq!(kept.len(), 1, "{kept:?}");
@@ -377,7 +378,7 @@ fn a_file_that_is_marked_as_not_to_be_written_says_so_beforehand() {
     std::fs::set_permissions(computer.file(), permissions).unwrap();
     let before = std::fs::read(computer.file()).unwrap();
     let mut window = computer.open();
-    assert!(mentions(&window, "marked as not to be written"));
+    assert!(mentions(&window, "The file of this job is read-only"));
     add_reading(&mut window, "101");
     save(&mut window);
     assert!(asks(&window, "It can't be saved under this name"));
@@ -673,4 +674,58 @@ fn work_is_not_given_up_where_there_is_no_place_to_keep_it() {
     let keeper = Keeper::new(shelf, None, None, None);
     let job = job_from_text("the sample", SAMPLE).unwrap().job;
     assert!(matches!(keeper.keep_state(&job, &[]), Err(SaveError::NowhereToKeep)));
+}
+
+/// Somebody closes the window; says whether it went.
+fn close(window: &mut Window) -> bool {
+    let root = egui::ViewportId::ROOT;
+    window.input_mut().viewports.entry(root).or_default().events.push(egui::ViewportEvent::Close);
+    window.step();
+    let commands = &window.output().viewport_output[&root].commands;
+    let stays = commands.contains(&egui::ViewportCommand::CancelClose);
+    window.input_mut().viewports.entry(root).or_default().events.clear();
+    window.run();
+    !stays
+}
+
+#[test]
+fn a_number_that_was_typed_and_not_entered_is_not_lost_unasked() {
+    const TYPED: &str = "“134” was typed and not entered";
+    let computer = Computer::new();
+    let mut window = computer.open();
+    assert!(close(&mut window), "nothing is typed and nothing unsaved");
+    let mut window = computer.open();
+    choose(&mut window, "Roof rail, right");
+    window.input_mut().events.push(egui::Event::Text("134".to_owned()));
+    window.run();
+    assert!(!close(&mut window));
+    assert!(asks(&window, TYPED));
+    press(&mut window, "Enter it");
+    assert_eq!(count(&window), 1);
+    assert!(!asks(&window, TYPED) && mentions(&window, "first?"), "now it is unsaved");
+}
+
+#[test]
+fn a_list_of_readings_that_is_opened_is_shown_as_one() {
+    let computer = Computer::new();
+    let list = computer.folder.path().join("list.csv");
+    std::fs::write(&list, "panel;reading;thickness_um\nroof-rail-right;1;120\n").unwrap();
+    let mut window = computer.open();
+    window.key_press_modifiers(Modifiers::COMMAND, Key::O);
+    for _ in 0..400 {
+        window.step();
+        if mentions(&window, "Path of the file") {
+            break;
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    // What stands there first is the folder of the job, chosen whole.
+    let folder = format!("{}{}", computer.folder.path().display(), std::path::MAIN_SEPARATOR);
+    assert!(window.query_by_value(&folder).is_some());
+    window.input_mut().events.push(egui::Event::Text(list.display().to_string()));
+    window.run();
+    window.key_press(Key::Enter);
+    window.run();
+    assert!(mentions(&window, "1 reading"));
+    assert!(!mentions(&window, "That could not be done"));
 }

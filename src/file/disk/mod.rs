@@ -5,10 +5,12 @@
 mod fault;
 mod lock;
 mod real;
+mod why;
 
 pub use fault::Fault;
 pub use lock::Lock;
 pub use real::{RealDisk, new_private_folder};
+pub use why::why;
 
 use crate::say;
 use std::fmt::Debug;
@@ -25,7 +27,7 @@ pub struct About {
     pub len: u64,
     /// When it was changed last, where the file system knows.
     pub modified: Option<SystemTime>,
-    /// Whether it is marked as not to be written.
+    /// Whether it is read-only.
     pub protected: bool,
 }
 

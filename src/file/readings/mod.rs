@@ -14,7 +14,7 @@ pub use panels::{Matched, UnknownPanel, match_panels};
 pub use table::{ReadingRow, Readings, Recognised, RejectedRow, readings_from_bytes};
 pub use text::TextEncoding;
 
-use super::disk::Disk;
+use super::disk::{Disk, why};
 use crate::say;
 use std::path::{Path, PathBuf};
 
@@ -25,7 +25,7 @@ const LIMIT_MIB: u64 = 8;
 #[derive(Debug, thiserror::Error)]
 pub enum ReadingsError {
     /// It could not be opened or read.
-    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = cause.to_string()))]
+    #[error("{}", say!("file-unreadable", path = path.display().to_string(), cause = why(cause)))]
     Unreadable {
         /// The file.
         path: PathBuf,

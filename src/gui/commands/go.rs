@@ -106,6 +106,7 @@ pub(super) const COMMANDS: &[WindowCommand] = &[
         keys: &[key(BARE, Key::Escape)],
         usable: always,
         wish: |m| match m.view.tool {
+            _ if m.home.hint.is_some() => Action::Home(HomeWish::Hint(None)),
             Tool::Choose => Action::View(ViewChange::Choose(None)),
             _ => Action::View(ViewChange::Tool(Tool::Choose)),
         },

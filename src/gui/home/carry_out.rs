@@ -3,7 +3,7 @@
 use super::jobs_page::JobsPage;
 use super::table::of_workspace;
 use super::{Home, HomeWish, Page, PageKind, Preferences, print, recent};
-use crate::file::{Disk as _, RealDisk};
+use crate::file::{Disk as _, RealDisk, why};
 use crate::gui::action::ViewChange;
 use crate::gui::app::App;
 use crate::gui::commands::Find;
@@ -176,7 +176,7 @@ impl App {
     /// Writes the pages of a sheet where they are only passed on, and has the system show them.
     fn print(&mut self, which: Which, ctx: &egui::Context) {
         let written = print::fresh_folder().map_err(|error| {
-            let said = say!("home-no-place", why = error.to_string());
+            let said = say!("home-no-place", why = why(&error));
             crate::cli::Failure::new(said, say!("home-print-other"))
         });
         let written = written.and_then(|folder| {

@@ -53,6 +53,9 @@ pub(in crate::gui) fn hints_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>
                 ui.set_width(WIDTH);
                 ui.label(theme::bold(hint.title.text(), 16.0));
                 ui.label(hint.text.text());
+                if matches!(hint.at, Place::Map) && m.path.is_none() {
+                    ui.label(say!("home-hint-invented"));
+                }
                 ui.horizontal(|ui| {
                     let last = at + 1 == HINTS.len();
                     if primary(ui, if last { say!("common-done") } else { say!("home-next-hint") }).clicked() {

@@ -21,7 +21,7 @@ pub(in crate::gui) enum KeepQuestion {
         /// Whether it can be taken up.
         whole: bool,
     },
-    /// The file was changed by another program.
+    /// The file is not as it was read any more.
     Changed {
         /// What the file is called.
         file: String,
@@ -72,6 +72,9 @@ fn recover_ui(ui: &mut Ui, name: &str, about: &[String], whole: bool, out: &mut 
         let leave = if whole { ui.button(say!("keep-leave")) } else { primary(ui, say!("keep-put-aside")) };
         if leave.clicked() {
             out.push(Action::Keep(KeepWish::PutAside));
+        }
+        if ui.button(say!("keep-later")).clicked() {
+            out.push(Action::Effect(Effect::Dismiss));
         }
     });
 }

@@ -2,7 +2,7 @@
 
 use super::{Keep, KeepQuestion, KeepWish, LastWords, Unsaved};
 use crate::cli::Failure;
-use crate::file::{Change, Fingerprint, Opened};
+use crate::file::{Change, Fingerprint, Opened, why};
 use crate::gui::app::App;
 use crate::gui::modals::Question;
 use crate::gui::order::waker;
@@ -41,7 +41,7 @@ impl App {
 
     fn look_for_unsaved(&mut self) {
         if let Err(error) = self.keep.keeper.look_for_unsaved(self.document.job()) {
-            self.fail(Failure::new(say!("keep-unsaved-unseen", why = error.to_string()), say!("keep-check-disk")));
+            self.fail(Failure::new(say!("keep-unsaved-unseen", why = why(&error)), say!("keep-check-disk")));
         }
     }
 
@@ -82,10 +82,10 @@ impl App {
         let mut about = Vec::new();
         if let Some(head) = &found.head {
             let when = clock_words(head.at_s, self.keep.keeper.now_s());
-            about.push(if head.file.is_some() {
-                say!("keep-from-more", moment = when, count = head.changes)
-            } else {
-                say!("keep-from-never", moment = when)
+            about.push(match head.file {
+                _ if found.text.is_none() => say!("keep-from", moment = when),
+                Some(_) => say!("keep-from-more", moment = when, count = head.changes),
+                None => say!("keep-from-never", moment = when),
             });
             if let Some(file) = head.file.as_ref().filter(|_| self.path.is_none()) {
                 about.push(say!("keep-read-from", file = file));
@@ -116,10 +116,8 @@ impl App {
         let (standing, others) = match obstacle {
             Obstacle::Changed(now) => return self.ask_about_change(now, true),
             Obstacle::Unreadable(error) => {
-                return self.fail(Failure::new(
-                    say!("keep-change-unseen", why = error.to_string()),
-                    say!("keep-check-folder"),
-                ));
+                return self
+                    .fail(Failure::new(say!("keep-change-unseen", why = why(&error)), say!("keep-check-folder")));
             }
             Obstacle::Others(holder) => (Standing::Others(holder), true),
             Obstacle::NoWriting(reason) => (Standing::NoWriting(reason), false),
@@ -137,7 +135,8 @@ impl App {
         match wish {
             KeepWish::TakeUp => self.take_up(ctx),
             KeepWish::PutAside => match self.keep.keeper.put_aside() {
-                Ok(_) => {
+                Ok(kept) => {
+                    self.say_kept(kept);
                     self.keep.unsaved.unusable = false;
                     if self.keep.at_start {
                         self.look_for_unsaved(); // there may be more than one
@@ -174,11 +173,8 @@ impl App {
 
     fn take_up(&mut self, ctx: &egui::Context) {
         let saved = Arc::clone(self.document.job());
-        if self.document.is_dirty()
-            && self.keep.keeper.found().is_some()
-            && let Err(error) = self.keep.keeper.keep_state(&saved, &self.photos.in_memory())
-        {
-            return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
+        if self.document.is_dirty() && self.keep.keeper.found().is_some() && !self.keep_what_is_here() {
+            return;
         }
         match self.keep.keeper.take_up(self.bodies.templates()) {
             Ok(None) => {}
@@ -197,6 +193,24 @@ impl App {
         }
     }
 
+    /// Keeps the job as it is here as a file of its own; says where, or why not.
+    fn keep_what_is_here(&mut self) -> bool {
+        match self.keep.keeper.keep_state(self.document.job(), &self.photos.in_memory()) {
+            Ok(kept) => {
+                self.say_kept(kept);
+                true
+            }
+            Err(error) => {
+                self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
+                false
+            }
+        }
+    }
+
+    fn say_kept(&mut self, kept: Option<PathBuf>) {
+        self.home.said = kept.map(|path| say!("keep-kept-as", path = path.display().to_string()));
+    }
+
     /// Reads the file again; what is unsaved is kept as a file of its own first.
     fn read_again(&mut self) {
         let Some(path) = self.path.clone() else { return };
@@ -204,10 +218,8 @@ impl App {
             Ok(opened) => opened,
             Err(error) => return self.fail(error.into()),
         };
-        if self.document.is_dirty()
-            && let Err(error) = self.keep.keeper.keep_state(self.document.job(), &self.photos.in_memory())
-        {
-            return self.fail(Failure::new(say!("keep-not-kept", why = error.to_string()), error.hint()));
+        if self.document.is_dirty() && !self.keep_what_is_here() {
+            return;
         }
         self.keep.keeper.discard();
         self.show_opened(opened, path);

@@ -128,3 +128,4 @@ bay-not-their-work =
     }
 bay-nobody-called = niemand heißt { $person }
 bay-nothing-called = { $operation } gibt es nicht zu tun
+bay-elsewhere = Unter einem anderen Namen in einem eigenen Ordner gespeichert, hat der Auftrag dort seinen Tag.

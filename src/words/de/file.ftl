@@ -5,7 +5,7 @@ file-at-field = { $message } (Feld { $field })
 file-other-format = { $name }:{ $line }:1: das Format ist „{ $format }“, diese Version liest „{ $reads }“
 file-no-template = { $name }: vehicle.template: eine Fahrzeugvorlage „{ $template }“ gibt es nicht
 file-other-template = { $path }: ihre Kennung ist „{ $inside }“, ihr Name sagt „{ $named }“
-file-check-name = den Namen prüfen oder einen Auftrag als Anfang schreiben: lapwright sample --out my.job.ron
+file-check-name = den Namen und den Ordner prüfen
 file-check-there = prüfen, ob die Datei da ist und gelesen werden darf
 file-choose-another = keine Datei dieses Programms ist so groß; eine andere wählen
 file-save-as-text = die Datei als UTF-8-Text speichern oder ihre vorige Fassung nehmen (ihr Name endet auf ~)
@@ -110,3 +110,15 @@ file-open-defects =
        *[other] { $count } Fehler
     }
 file-open-trouble = nicht lesbar
+file-why-missing = diese Datei oder diesen Ordner gibt es nicht
+file-why-not-allowed = es ist nicht erlaubt
+file-why-read-only = der Datenträger ist schreibgeschützt
+file-why-full = der Datenträger ist voll
+file-why-quota = für diesen Benutzer ist kein Platz mehr
+file-why-folder = es ist ein Ordner
+file-why-no-folder = ein Teil des Pfades ist kein Ordner
+file-why-name = der Name ist dort nicht möglich
+file-empty = { $name } ist leer
+file-no-job = { $name } ist kein Auftrag dieses Programms
+file-take-previous = die vorige Fassung nehmen, falls es eine gibt; ihr Name endet auf ~
+file-choose-job = eine Datei wählen, deren Name auf .job.ron endet

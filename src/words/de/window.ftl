@@ -136,3 +136,7 @@ window-needed = nötig
 window-budget = erlaubt { $allowed }, geplant { $mean } bis { $upper }, nötig { $needed }
 window-type-number = Eine Zahl von { $least } bis { $most } { $unit } eingeben.
 window-panel-facts = etwa { $area } m², { $substrate }
+window-typed = „{ $text }“ ist getippt und nicht übernommen
+window-typed-enter = Übernommen zählt es als nächster Messwert.
+window-enter-it = Übernehmen
+window-leave-it-out = Weglassen

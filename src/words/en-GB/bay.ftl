@@ -149,3 +149,4 @@ bay-not-before = { $operation } can't begin before { $first } is done
 bay-not-their-work = { $person } does not { $role }
 bay-nobody-called = nobody is called { $person }
 bay-nothing-called = there is no { $operation } to do
+bay-elsewhere = Saved under another name, in a folder of your own, the job has its day there.

@@ -5,7 +5,7 @@ file-at-field = { $message } (field { $field })
 file-other-format = { $name }:{ $line }:1: the format is "{ $format }", this version reads "{ $reads }"
 file-no-template = { $name }: vehicle.template: there is no vehicle template "{ $template }"
 file-other-template = { $path }: its id is "{ $inside }", its name says "{ $named }"
-file-check-name = check the name, or write a job to start from: lapwright sample --out my.job.ron
+file-check-name = check the name and the folder
 file-check-there = check that the file is there and may be read
 file-choose-another = no file of this program is that large; choose another one
 file-save-as-text = save the file as UTF-8 text, or take the previous version of it (its name ends in ~)
@@ -110,3 +110,15 @@ file-open-defects =
        *[other] { $count } defects
     }
 file-open-trouble = can't be read
+file-why-missing = there is no such file or folder
+file-why-not-allowed = it is not allowed
+file-why-read-only = the disk is read-only
+file-why-full = the disk is full
+file-why-quota = no more space is left for this user
+file-why-folder = it is a folder
+file-why-no-folder = a part of the path is no folder
+file-why-name = the name can't be used there
+file-empty = { $name } is empty
+file-no-job = { $name } is no job of this program
+file-take-previous = take the previous version of it, if there is one; its name ends in ~
+file-choose-job = choose a file whose name ends in .job.ron

@@ -151,3 +151,7 @@ window-budget = allowed { $allowed }, planned { $mean } to { $upper }, needed { 
 window-type-number = Type a number from { $least } to { $most } { $unit }.
 # $area: in m²; $substrate: “steel”
 window-panel-facts = about { $area } m², { $substrate }
+window-typed = “{ $text }” was typed and not entered
+window-typed-enter = Entered, it counts as the next reading.
+window-enter-it = Enter it
+window-leave-it-out = Leave it out

@@ -128,3 +128,4 @@ bay-not-their-work =
     }
 bay-nobody-called = nadie se llama { $person }
 bay-nothing-called = no hay { $operation } que hacer
+bay-elsewhere = Guardado con otro nombre en una carpeta propia, el trabajo tiene allí su día.

@@ -5,7 +5,7 @@ file-at-field = { $message } (campo { $field })
 file-other-format = { $name }:{ $line }:1: el formato es «{ $format }», esta versión lee «{ $reads }»
 file-no-template = { $name }: vehicle.template: no hay ninguna plantilla de vehículo «{ $template }»
 file-other-template = { $path }: su identificador es «{ $inside }», su nombre dice «{ $named }»
-file-check-name = comprobar el nombre, o escribir un trabajo para empezar: lapwright sample --out my.job.ron
+file-check-name = comprobar el nombre y la carpeta
 file-check-there = comprobar que el archivo está y se puede leer
 file-choose-another = ningún archivo de este programa es tan grande; elegir otro
 file-save-as-text = guardar el archivo como texto UTF-8 o tomar su versión anterior (su nombre termina en ~)
@@ -110,3 +110,15 @@ file-open-defects =
        *[other] { $count } defectos
     }
 file-open-trouble = no se puede leer
+file-why-missing = no existe ese archivo o carpeta
+file-why-not-allowed = no está permitido
+file-why-read-only = el disco es de solo lectura
+file-why-full = el disco está lleno
+file-why-quota = no queda espacio para este usuario
+file-why-folder = es una carpeta
+file-why-no-folder = una parte de la ruta no es una carpeta
+file-why-name = ese nombre no se puede usar ahí
+file-empty = { $name } está vacío
+file-no-job = { $name } no es un trabajo de este programa
+file-take-previous = tomar la versión anterior, si la hay; su nombre acaba en ~
+file-choose-job = elegir un archivo cuyo nombre acabe en .job.ron

@@ -133,3 +133,7 @@ window-needed = necesario
 window-budget = permitido { $allowed }, previsto { $mean } a { $upper }, necesario { $needed }
 window-type-number = Escribir un número de { $least } a { $most } { $unit }.
 window-panel-facts = unos { $area } m², { $substrate }
+window-typed = «{ $text }» está escrito y no introducido
+window-typed-enter = Introducido, cuenta como la lectura siguiente.
+window-enter-it = Introducirlo
+window-leave-it-out = Dejarlo fuera

@@ -13,6 +13,7 @@ use super::writer::Writer;
 use crate::bay::{Board, Day, Entry, Event, Hold, Log, NextUp};
 use crate::coat::Window;
 use crate::crew::{Late, PlanRow, ProblemSpec, Replanned};
+use crate::file::why;
 use crate::say;
 use crate::units::Seconds;
 use std::sync::Arc;
@@ -158,7 +159,7 @@ impl DayRun {
 
     /// Whether there is an order to begin with.
     pub fn can_begin(&self) -> bool {
-        !self.planned.is_empty() && !self.is_begun() && self.place != Place::Nowhere && self.failure.is_none()
+        !self.planned.is_empty() && !self.is_begun() && self.place != Place::Nowhere
     }
 
     fn known(&self) -> &[PlanRow] {
@@ -173,7 +174,7 @@ impl DayRun {
             match result {
                 Ok(()) => self.count(entry, waker),
                 Err(error) => {
-                    self.failure = Some(say!("work-tap-unwritten", why = error.to_string()));
+                    self.failure = Some(say!("work-tap-unwritten", why = why(&error)));
                 }
             }
         }

@@ -3,6 +3,7 @@
 use super::{DayRun, Place};
 use crate::bay::{Entry, Event};
 use crate::crew::PlanRow;
+use crate::file::why;
 use crate::say;
 use crate::work::writer::Writer;
 use std::task::Waker;
@@ -50,7 +51,7 @@ impl DayRun {
             match Writer::start(path.clone(), waker.clone()) {
                 Ok(writer) => self.writer = Some(writer),
                 Err(error) => {
-                    self.failure = Some(say!("work-nothing-written", why = error.to_string()));
+                    self.failure = Some(say!("work-nothing-written", why = why(&error)));
                     return;
                 }
             }

@@ -12,7 +12,7 @@ use super::clock::{Clock, WallClock};
 use super::journal::{JournalRun, Snapshot};
 use crate::file::{
     Change, Disk, Fingerprint, FoundJournal, Hold, Holder, JournalHead, Lock, RealDisk, hold, journal_of,
-    journal_without_file,
+    journal_without_file, why,
 };
 use crate::job::{Document, PhotoId, Revision};
 use crate::say;
@@ -52,7 +52,7 @@ pub enum Standing {
     Others(Option<Holder>),
     /// Nothing can be written in its folder, and why.
     NoWriting(String),
-    /// The file is marked as not to be written.
+    /// The file is read-only.
     Protected,
     /// A newer version of the program wrote it in this format.
     Newer(String),
@@ -200,7 +200,7 @@ impl Keeper {
         let own = self.file.as_deref().filter(|_| self.standing.may_write());
         if self.journal.is_none() {
             let place = match (own, &shelf.data) {
-                (Some(file), _) => (journal_of(&*shelf.disk, file).map_err(|e| e.to_string())?, None),
+                (Some(file), _) => (journal_of(&*shelf.disk, file).map_err(|e| why(&e))?, None),
                 (None, Some(data)) => free_journal(shelf, data)?,
                 (None, None) => return Err(say!("work-no-folder").to_owned()),
             };
@@ -209,7 +209,7 @@ impl Keeper {
         let Some((journal, _)) = &self.journal else { return Ok(()) };
         let beside = own.unwrap_or(journal).to_owned();
         let run = JournalRun::start(Arc::clone(&shelf.disk), journal.clone(), beside, shelf.pause, waker());
-        self.run = Some(run.map_err(|e| say!("work-no-thread", why = e.to_string()))?);
+        self.run = Some(run.map_err(|e| say!("work-no-thread", why = why(&e)))?);
         Ok(())
     }
 
@@ -268,8 +268,8 @@ fn stand(shelf: &Shelf, file: &Path, newer: Option<String>) -> Standing {
     match hold(&*shelf.disk, file, &Holder::me(shelf.clock.now_s())) {
         Hold::Ours(lock) => Standing::Ours(lock),
         Hold::Others(holder) => Standing::Others(holder),
-        Hold::NoWriting(error) => Standing::NoWriting(error.to_string()),
-        Hold::NoLocks(error) => Standing::NoLocks(error.to_string()),
+        Hold::NoWriting(error) => Standing::NoWriting(why(&error)),
+        Hold::NoLocks(error) => Standing::NoLocks(why(&error)),
     }
 }
 
@@ -281,16 +281,16 @@ fn free_journal(shelf: &Shelf, data: &Path) -> Result<(PathBuf, Option<Lock>), S
         let name = if n == 1 { stem.clone() } else { format!("{stem}-{n}") };
         let path = journal_without_file(data, &name);
         if let Some(folder) = path.parent() {
-            shelf.disk.make_folder(folder).map_err(|e| e.to_string())?;
+            shelf.disk.make_folder(folder).map_err(|e| why(&e))?;
         }
-        if shelf.disk.about(&path).map_err(|e| e.to_string())?.is_some() {
+        if shelf.disk.about(&path).map_err(|e| why(&e))?.is_some() {
             continue;
         }
         match hold(&*shelf.disk, &path, &Holder::me(now_s)) {
             Hold::Ours(lock) => return Ok((path, Some(lock))),
             Hold::NoLocks(_) => return Ok((path, None)),
             Hold::Others(_) => {}
-            Hold::NoWriting(error) => return Err(error.to_string()),
+            Hold::NoWriting(error) => return Err(why(&error)),
         }
     }
     Err(say!("work-no-name").to_owned())

@@ -14,7 +14,7 @@ pub enum Obstacle {
     Others(Option<Holder>),
     /// Nothing can be written in its folder, and why.
     NoWriting(String),
-    /// The file is marked as not to be written.
+    /// The file is read-only.
     Protected,
     /// A newer version of the program wrote it in this format.
     Newer(String),

@@ -40,6 +40,7 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
     first_steps(ui, m);
     ui.add_space(GAP);
     match run.place() {
+        Place::Nowhere if run.failure.is_some() => save_elsewhere(ui, out),
         Place::Nowhere => {
             ui.label(RichText::new(say!("bay-why-save")).size(16.0));
             if row(ui, say!("bay-save-first"), Look::Filled(p.accent)) {
@@ -60,7 +61,19 @@ pub(super) fn start_ui(ui: &mut Ui, m: &Model<'_>, out: &mut Vec<Action>) {
             } else if press(ui, area, start, &[32.0, 28.0], Look::Filled(p.accent), start) {
                 out.push(Action::Bay(BayWish::Begin));
             }
+            if run.failure.is_some() && *place != Place::Memory {
+                ui.add_space(GAP);
+                save_elsewhere(ui, out);
+            }
         }
+    }
+}
+
+/// Where the log can't be kept beside this file.
+fn save_elsewhere(ui: &mut Ui, out: &mut Vec<Action>) {
+    ui.label(RichText::new(say!("bay-elsewhere")).size(16.0));
+    if row(ui, say!("keep-save-as"), Look::Plain) {
+        out.push(Action::Effect(Effect::AskSaveAs));
     }
 }
 
