@@ -122,10 +122,10 @@ proptest! {
 /// What the error of each bad file has to say: its place, and a part of its words.
 fn expected() -> BTreeMap<&'static str, (&'static str, &'static str)> {
     BTreeMap::from([
-        ("another-file-format", (":1:1", "Expected opening")),
+        ("another-file-format", (":1:1", "it is no job of this program")),
         ("byte-order-mark-and-unknown-field", (":7:3", "`aire`")),
         ("depth-reversed", ("panels[bonnet-left].defects[0].depth_um", "the least depth is above the most")),
-        ("empty", (":1:1", "Expected opening")),
+        ("empty", (":1:1", "it is empty")),
         ("empty-spot", ("panels[bonnet-left].spots[0].readings", "no reading")),
         ("field-twice", (":10:3", "duplicate field named `name`")),
         ("humidity-zero", ("(field air.humidity_pct)", "up to 100 %, not 0")),
@@ -141,7 +141,7 @@ fn expected() -> BTreeMap<&'static str, (&'static str, &'static str)> {
         ("nobody-levels", (": crew:", "nobody in the crew levels")),
         ("not-utf-8", (":10:1", "not UTF-8")),
         ("number-too-large-to-count", ("(field panels[0].defects[0].quantity)", "out of bounds")),
-        ("only-a-comment", (":1:", "Expected opening")),
+        ("only-a-comment", (":1:", "it is no job of this program")),
         ("order-after-the-end-of-time", ("order.operations[0].start_s", "9223372036854775807")),
         ("panel-twice", ("panels[1].id", "an entry already")),
         ("passes-without-end", ("steps[0].max_passes", "4000000000")),

@@ -82,9 +82,9 @@ fn a_picture_that_is_a_link_is_neither_shown_nor_copied() {
 #[test]
 fn what_is_no_job_at_all_is_told_as_that() {
     let told = |text: &str| job_from_text("x.job.ron", text).map(drop).map_err(|error| error.to_string());
-    assert_eq!(told("").unwrap_err(), "x.job.ron is empty");
-    assert_eq!(told(" \n\u{feff}".trim_end()).unwrap_err(), "x.job.ron is empty");
-    assert_eq!(told("Dear customer,\n").unwrap_err(), "x.job.ron is no job of this program");
+    assert_eq!(told("").unwrap_err(), "x.job.ron:1:1: it is empty");
+    assert_eq!(told(" \n\n").unwrap_err(), "x.job.ron:1:1: it is empty");
+    assert_eq!(told("Dear customer,\n").unwrap_err(), "x.job.ron:1:1: it is no job of this program");
     // A job that lost a part is still a job, and the place is named.
     assert!(told("(format: \"job/1\", name: ").unwrap_err().starts_with("x.job.ron:1:"));
 }
@@ -99,4 +99,22 @@ fn the_system_is_quoted_in_the_language_in_use_and_without_its_numbers() {
     let rare = std::io::Error::from_raw_os_error(5);
     assert!(rare.to_string().contains("(os error 5)") && !why(&rare).contains("os error"));
     assert_eq!(why(&std::io::Error::other("our own words")), "our own words");
+}
+
+#[test]
+fn a_picture_can_be_kept_twice_at_the_same_time() {
+    let folder = tempfile::tempdir().expect("a folder");
+    let job = folder.path().join("x.job.ron");
+    for round in 0..200_u32 {
+        let bytes = round.to_le_bytes().repeat(2_000);
+        let id = photo_id(&bytes);
+        std::thread::scope(|scope| {
+            let keep = || save_photo(&RealDisk, &job, &id, &bytes);
+            let all: Vec<_> = (0..4).map(|_| scope.spawn(keep)).collect();
+            for one in all {
+                one.join().expect("no panic").expect("kept");
+            }
+        });
+        assert_eq!(read_photo(&RealDisk, &job, &id).expect("there"), bytes);
+    }
 }

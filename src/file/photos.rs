@@ -8,10 +8,13 @@ use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
 use std::io;
 use std::path::{Path, PathBuf};
+use std::sync::atomic::{AtomicU64, Ordering};
 
 /// A larger file is not one of ours.
 const LIMIT: u64 = 16 * 1024 * 1024;
 const ENDING: &str = ".jpg";
+/// Pictures kept so far by this process, so that no two calls write to one unfinished file.
+static CALLS: AtomicU64 = AtomicU64::new(0);
 
 /// The name of a picture: the hash of its bytes.
 pub fn photo_id(bytes: &[u8]) -> PhotoId {
@@ -67,14 +70,16 @@ pub fn read_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId) -> io::Result<Ve
 pub fn save_photo(disk: &dyn Disk, job: &Path, photo: &PhotoId, bytes: &[u8]) -> Result<(), SaveError> {
     let path = photo_file(job, photo);
     let folder = photo_folder(job);
-    let fresh = folder.join(format!(".{photo}.{}.new", std::process::id()));
+    // The window and the thread of its journal may keep the same picture at the same time.
+    let call = CALLS.fetch_add(1, Ordering::Relaxed);
+    let fresh = folder.join(format!(".{photo}.{}.{call}.new", std::process::id()));
     let write = || {
         no_link(disk, &folder)?;
         if is_file_here(disk, &path)? && photo_id(&disk.read(&path, LIMIT)?) == *photo {
             return Ok(());
         }
         disk.make_folder(&folder)?;
-        clear(disk, &fresh)?; // left by a save that was cut short
+        clear(disk, &fresh)?; // left by a save of another process of this number that was cut short
         disk.write_new(&fresh, bytes, job)?;
         disk.rename(&fresh, &path)?;
         sync_names(disk, &folder)
