@@ -133,7 +133,7 @@ fn lane_ui<'l>(
         if galley.size().x + 12.0 > shape.width() {
             galley = paint.layout_no_wrap(bar.number.to_string(), font, text_ink);
         }
-        if galley.size().x + 4.0 <= shape.width() {
+        if galley.size().x + 2.0 <= shape.width() {
             if matches!(bar.work, Work::Polish(_)) {
                 // The hatch must not run through the number.
                 paint.rect_filled(Rect::from_center_size(shape.center(), galley.size() + vec2(2.0, -2.0)), 2.0, fill);

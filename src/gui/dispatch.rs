@@ -2,7 +2,7 @@
 
 use super::action::{Action, Effect, ViewChange};
 use super::app::App;
-use super::entry::EntryWish;
+use super::entry::{EntryWish, next_reading};
 use super::files::{Asked, Purpose};
 use super::modals::{Next, Question};
 use super::view_state::{Column, Tool, ViewState, Workspace};
@@ -317,9 +317,9 @@ impl App {
         Question::Path { purpose, draft: place.display().to_string(), fresh: true }
     }
 
-    /// Whether a reading is typed and not entered yet.
+    /// Whether a reading is typed and not entered yet, where there is a place for it.
     pub(super) fn is_typing(&self) -> bool {
-        !self.view.entry.draft.trim().is_empty()
+        !self.view.entry.draft.trim().is_empty() && next_reading(&self.model()).is_some()
     }
 
     /// Enters what was typed, and goes on if it could be taken.
