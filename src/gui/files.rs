@@ -37,8 +37,10 @@ impl Purpose {
         })
     }
 
-    /// A name for a file of a job that is called so.
+    /// A name for a file of a job that is called so, without the signs that lead to another folder or that a system doesn't allow.
     pub(super) fn suggestion(self, job: &str) -> String {
+        let plain = |c: char| if c.is_control() || r#"/\:*?"<>|"#.contains(c) { '-' } else { c };
+        let job: String = job.chars().map(plain).collect();
         match self {
             Self::Sheet(form, which) => format!("{job}, {}.{}", which.file_name(), form.ending()),
             _ => format!("{job}.job.ron"),

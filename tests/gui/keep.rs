@@ -729,3 +729,22 @@ fn a_list_of_readings_that_is_opened_is_shown_as_one() {
     assert!(mentions(&window, "1 reading"));
     assert!(!mentions(&window, "That could not be done"));
 }
+
+#[test]
+fn the_name_of_a_job_never_leads_the_suggested_file_to_another_folder() {
+    let computer = Computer::new();
+    let (sample, shelf) = (job_from_text("the sample", SAMPLE).unwrap(), computer.shelf());
+    let named = Job { name: "/elsewhere/b:c".to_owned(), ..(*sample.job).clone() };
+    let (loaded, file) = (lapwright::file::Loaded { job: Arc::new(named), ..sample }, computer.file());
+    let mut window = window(move || App::with_effort(loaded, Some(file), EFFORT).keeping(shelf, None, None));
+    window.key_press_modifiers(Modifiers::COMMAND.plus(Modifiers::SHIFT), Key::S);
+    for _ in 0..400 {
+        window.step();
+        if mentions(&window, "Path of the file") {
+            break;
+        }
+        std::thread::sleep(Duration::from_millis(5));
+    }
+    let suggested = computer.folder.path().join("-elsewhere-b-c.job.ron").display().to_string();
+    assert!(window.query_all_by_value(&suggested).next().is_some());
+}

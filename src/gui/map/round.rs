@@ -36,10 +36,14 @@ impl Manner {
     }
 }
 
-/// The straight pieces of a bowed leg of this length: an even number, so that there is a middle. A piece of 24 points is nowhere a
-/// tenth of a point from the bow.
-fn pieces(length: f32, manner: &Manner) -> u8 {
-    if manner.bow.1 == 0.0 { 2 } else { 2 * (length / 48.0).ceil().clamp(1.0, 4.0) as u8 }
+/// How far a bow may be from its straight pieces, in points; as for the curves of the vehicle.
+const TOLERANCE: f32 = 0.2;
+
+/// The straight pieces of a leg whose control point is this far from its chord, in points: an even number, so that there is a middle.
+///
+/// A quadratic Bézier curve is half of that from its chord, and the n-th part of it that part squared.
+fn pieces(bend: f32) -> u8 {
+    2 * ((0.5 * bend / TOLERANCE).sqrt() / 2.0).ceil().max(1.0) as u8
 }
 
 /// How many legs of a way are shown behind somebody.
@@ -119,9 +123,10 @@ fn bowed([from, to]: [Pos2; 2], worker: usize, manner: &Manner) -> Vec<Pos2> {
     let lane = 1.0 + (worker / 2) as f32;
     let out = across * side;
     let (from, to) = (from + out * manner.aside * lane, to + out * manner.aside * lane);
-    let bend = from.lerp(to, 0.5) + out * (length * manner.bow.0).min(manner.bow.1) * lane;
+    let aside = (length * manner.bow.0).min(manner.bow.1) * lane;
+    let bend = from.lerp(to, 0.5) + out * aside;
     let at = |t: f32| from.lerp(bend, t).lerp(bend.lerp(to, t), t);
-    let pieces = pieces(length, manner);
+    let pieces = pieces(aside);
     (0..=pieces).map(|k| at(f32::from(k) / f32::from(pieces))).collect()
 }
 

@@ -144,12 +144,12 @@ fn lane(
     let bottom = if levels { band.bottom() - STRIP } else { band.bottom() };
     for (k, row) in rows.iter().filter(|r| r.worker == worker).enumerate() {
         let bar = Rect::from_min_max(pos2(x(row.at.start), band.top()), pos2(x(row.at.end), bottom));
-        paint.rect(bar, 2.0, fill, Stroke::new(0.8, p.contour), StrokeKind::Inside);
+        paint.rect(bar, 0.0, fill, Stroke::new(0.8, p.contour), StrokeKind::Inside);
         if alone && row.role == Role::Level {
             hatched(paint, bar.shrink(1.0), 2, ink.gamma_multiply(0.5));
         }
         let galley = paint.layout_no_wrap((k + 1).to_string(), FontId::new(12.0, theme::bold_family()), ink);
-        if galley.size().x + 4.0 <= bar.width() {
+        if galley.size().x + 2.0 <= bar.width() {
             let place = Align2::CENTER_CENTER.anchor_size(bar.center(), galley.size());
             paint.rect_filled(place.expand2(vec2(1.0, -2.0)), 2.0, fill);
             paint.galley(place.min, galley, ink);
